@@ -1,0 +1,3 @@
+//! Sheets: what stands where on a page.
+
+pub mod sheet;

@@ -1,0 +1,189 @@
+//! A finished sheet: everything a renderer needs and nothing else. Three renderers walk this one tree.
+//!
+//! A sheet knows no spec, no depth and no eye distance: positions are final. Coordinates are millimetres, origin at the
+//! top left of the page, y down. Art comes as filled areas for each eye; colours are named by role ([`Inks`]).
+
+use std::ops::Range;
+use std::sync::Arc;
+
+use kurbo::{BezPath, Point, Rect, Size};
+
+use crate::colour::Inks;
+
+/// One page of one edition.
+#[derive(Debug, Clone)]
+pub struct Sheet {
+    /// Page number in the book, from 1.
+    pub number: u32,
+    /// Unique in the book, for example `mooring-rings-2`.
+    pub id: String,
+    /// Title for bookmarks and for the SVG title.
+    pub title: String,
+    /// One sentence that says what the page shows, for the SVG description.
+    pub description: String,
+    /// Bookmark level: 0 for a part of the book, 1 for a page inside it.
+    pub outline_level: u8,
+    /// Page size, mm.
+    pub size: Size,
+    /// The colours of this edition.
+    pub inks: Inks,
+    /// Content in reading order.
+    pub nodes: Vec<Node>,
+}
+
+/// A piece of content.
+#[derive(Debug, Clone)]
+pub enum Node {
+    /// Content with a role in the structure of the document.
+    Group(Role, Vec<Node>),
+    /// A line of shaped text.
+    Text(TextRun),
+    /// A filled area in the text ink: rules, boxes, symbols, solid panels.
+    Fill(Fill),
+    /// The art for the two eyes.
+    Art(Art),
+}
+
+/// The structural role of a group; names follow the standard structure types of ISO 32000-1, 14.8.4.
+#[derive(Debug, Clone, PartialEq)]
+pub enum Role {
+    /// A heading, level 1 to 3.
+    Heading(u8),
+    /// A paragraph.
+    Paragraph,
+    /// A list; holds list items.
+    List,
+    /// A list item; holds a label and a body.
+    ListItem,
+    /// The number or bullet of a list item.
+    ListLabel,
+    /// The text of a list item.
+    ListBody,
+    /// A table; holds rows.
+    Table,
+    /// A table row; holds cells.
+    Row,
+    /// A head cell.
+    HeadCell(HeadScope),
+    /// A data cell.
+    Cell,
+    /// A picture, with words for those who do not see it.
+    Figure {
+        /// What each eye gets and what both should see together.
+        alt: String,
+        /// The area it fills, mm.
+        area: Rect,
+    },
+    /// The caption of a figure.
+    Caption,
+    /// A link to another sheet of the book.
+    Link {
+        /// Id of the sheet it leads to.
+        target: String,
+        /// The area to click, mm.
+        area: Rect,
+        /// Words for those who do not see it.
+        alt: String,
+    },
+    /// Page furniture that is not read aloud: rules, boxes, running header and footer.
+    Artifact(Furniture),
+}
+
+/// Which cells a table head speaks for.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum HeadScope {
+    /// The cells below it.
+    Column,
+    /// The cells beside it.
+    Row,
+}
+
+/// Kinds of page furniture.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Furniture {
+    /// Running text at the top.
+    Header,
+    /// Running text at the foot.
+    Footer,
+    /// Rules, boxes and other marks that only order the page.
+    Layout,
+}
+
+/// A face of the bundled family.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum Face {
+    /// Regular.
+    Regular,
+    /// Bold.
+    Bold,
+}
+
+/// How strong page furniture and text stand against the ground: 1 is the full text ink, 0 the bare ground.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Tone(pub f32);
+
+impl Tone {
+    /// Text and symbols.
+    pub const FULL: Tone = Tone(1.0);
+    /// Quiet text such as the footer. Against white this is about #595959, contrast 7:1.
+    pub const QUIET: Tone = Tone(0.65);
+    /// Hairlines and box outlines.
+    pub const LINE: Tone = Tone(0.45);
+    /// A soft panel behind text.
+    pub const PANEL: Tone = Tone(0.07);
+}
+
+/// One shaped line, or part of one, in one face.
+#[derive(Debug, Clone)]
+pub struct TextRun {
+    /// The face.
+    pub face: Face,
+    /// Type size in mm.
+    pub size: f64,
+    /// Start of the baseline, mm.
+    pub origin: Point,
+    /// The glyphs in drawing order.
+    pub glyphs: Vec<Glyph>,
+    /// The text they stand for; glyph ranges index into it.
+    pub text: Arc<str>,
+    /// Strength of the ink.
+    pub tone: Tone,
+}
+
+/// One glyph of a run.
+#[derive(Debug, Clone)]
+pub struct Glyph {
+    /// Glyph index in the face.
+    pub id: u16,
+    /// Offset of the glyph from the pen, mm.
+    pub offset: (f64, f64),
+    /// How far the pen moves, mm.
+    pub advance: f64,
+    /// Bytes of the run's text.
+    pub range: Range<usize>,
+}
+
+/// A filled area in the text ink. Non-zero winding.
+#[derive(Debug, Clone)]
+pub struct Fill {
+    /// The outline, mm.
+    pub path: BezPath,
+    /// Strength of the ink.
+    pub tone: Tone,
+}
+
+/// The art of a page as filled areas, mm. Non-zero winding within each path; paths of one list may overlap.
+///
+/// Vector renderers draw `left`, `right`, `overlap`, `flat` in this order and never blend. The raster renderer takes
+/// the coverage of `left` + `flat` for the left eye and of `right` + `flat` for the right eye, per pixel.
+#[derive(Debug, Clone, Default)]
+pub struct Art {
+    /// Half-images and marks of the left eye.
+    pub left: Vec<BezPath>,
+    /// Half-images and marks of the right eye.
+    pub right: Vec<BezPath>,
+    /// Where `left` and `right` cover the same ground: drawn once more in the overlap colour.
+    pub overlap: Vec<BezPath>,
+    /// Seen by both eyes at the same place: at page depth.
+    pub flat: Vec<BezPath>,
+}

@@ -1,0 +1,19 @@
+//! depthpress: TOML specs in, graded sets of two-colour (red/cyan) anaglyph exercise pages out, as PDF, SVG and PNG.
+//!
+//! The data walks one way: `spec` → `exercise` → `scene` → `solve` → `layout` → `render` → `bundle`.
+//!
+//! Out of scope: these are practice pages. Nothing here tests eyes, diagnoses or treats.
+
+pub mod bundle;
+pub mod cli;
+pub mod colour;
+pub mod diagnostics;
+pub mod exercise;
+pub mod layout;
+pub mod lint;
+pub mod optics;
+pub mod render;
+pub mod scene;
+pub mod solve;
+pub mod spec;
+pub mod units;

@@ -1,0 +1,179 @@
+//! What stands where: the features of one page with their intended depth, and which eye sees them.
+//!
+//! A scene knows depth, never offsets or colours. Its frame is millimetres with the origin at the middle of the art
+//! field, x to the right, y down. The eyes look straight at the middle of the field.
+
+use crate::diagnostics::Place;
+use crate::units::{Angle, Mm, PrismDioptre};
+
+/// The side of the page on which something stands.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Side {
+    /// In front of the page: crossed, base-out demand.
+    Toward,
+    /// Behind the page: uncrossed, base-in demand.
+    Away,
+}
+
+/// An intended depth, as the author wrote it. Amounts are never negative: the side says which way.
+#[derive(Debug, Clone, PartialEq)]
+pub enum Depth {
+    /// On the page.
+    Page,
+    /// Distance from the page, along the line of sight.
+    Place(Mm, Side),
+    /// Demand relative to the page.
+    Demand(PrismDioptre, Side),
+    /// Exact vergence difference against the page.
+    Disparity(Angle, Side),
+    /// Parallax on the page.
+    Parallax(Mm, Side),
+    /// Between two depths, even in demand: 0 is the first, 1 the second.
+    Between(Box<(Depth, Depth)>, f64),
+}
+
+/// Who sees a feature.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Eyes {
+    /// The left eye alone.
+    Left,
+    /// The right eye alone.
+    Right,
+    /// Both, each its own half-image.
+    Both,
+}
+
+/// A place in the frame of the scene.
+#[derive(Debug, Clone, Copy, PartialEq, Default)]
+pub struct At {
+    /// To the right of the middle of the art field.
+    pub x: Mm,
+    /// Below the middle of the art field.
+    pub y: Mm,
+}
+
+/// In which plane places and sizes are measured.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Scaling {
+    /// On the page: the drawn size stays, so the angle at the eye is constant.
+    ConstantAngle,
+    /// At the feature's own place in space, in true perspective: what stands nearer is drawn larger.
+    ConstantObject,
+}
+
+/// A size as written.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Size {
+    /// A length.
+    Length(Mm),
+    /// The angle that it fills at the viewing distance.
+    Angle(Angle),
+}
+
+/// The outline of a target. All are drawn so that the longer side of their bounding box is the target's size.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub enum Shape {
+    /// A circle line.
+    Ring,
+    /// A solid circle.
+    Disc,
+    /// An upright square line.
+    Square,
+    /// A square line standing on a corner.
+    Diamond,
+    /// A five-pointed star line.
+    Star,
+    /// Two crossing bars.
+    Cross,
+    /// A triangle line, point up.
+    Triangle,
+    /// A short flat bar: the watch mark of the left eye.
+    Bar,
+    /// A small solid triangle, point up: the watch mark of the right eye.
+    Wedge,
+    /// Four corner brackets: the lock frame.
+    Brackets,
+    /// Letters or words in the page's bold face; the size is the height of a capital letter.
+    Text(String),
+}
+
+/// A point of a path, with its own depth.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Vertex {
+    /// Where.
+    pub at: At,
+    /// How deep.
+    pub depth: Depth,
+}
+
+/// What a feature looks like.
+#[derive(Debug, Clone, PartialEq)]
+pub enum Form {
+    /// A shape standing upright at one depth.
+    Shape {
+        /// The outline.
+        shape: Shape,
+        /// The middle of its bounding box.
+        at: At,
+        /// The longer side of its bounding box (text: height of a capital).
+        size: Size,
+        /// The width of its lines, measured like the size.
+        weight: Mm,
+        /// Its depth.
+        depth: Depth,
+    },
+    /// A line through points, each with its own depth.
+    Path {
+        /// At least two points.
+        vertices: Vec<Vertex>,
+        /// Whether the last point joins the first.
+        closed: bool,
+        /// The width of the line on the page.
+        weight: Mm,
+    },
+}
+
+/// What a feature is for.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Role {
+    /// Looked at; listed in the report.
+    Target,
+    /// A station along a trail; listed in the report.
+    Bead,
+    /// A trail: a path followed by eye; listed in the report with its points.
+    Trail,
+    /// A small one-eye mark that shows whether its eye takes part.
+    Watch,
+    /// A frame that rides at a target's depth and helps the eyes to stay on it.
+    Lock,
+    /// A number beside a target, at the target's depth.
+    Number,
+    /// A line that makes depth easier to see: the edge of a room or corridor.
+    Guide,
+}
+
+/// One thing on the page.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Feature {
+    /// Unique on its page.
+    pub id: String,
+    /// What it is for.
+    pub role: Role,
+    /// Who sees it.
+    pub eyes: Eyes,
+    /// What it looks like and where it stands.
+    pub form: Form,
+    /// How places and sizes are measured.
+    pub scaling: Scaling,
+    /// Whether it hides what stands behind it.
+    pub solid: bool,
+    /// Where the author asked for it.
+    pub place: Option<Place>,
+}
+
+/// The art of one page.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct Scene {
+    /// In the order of looking.
+    pub features: Vec<Feature>,
+}

@@ -1,0 +1,76 @@
+//! The TOML files of a set as written, read into checked values. All problems of all files are collected in one run.
+//!
+//! This room knows keys, quantities and places in files; what an exercise means is the business of `exercise`.
+
+use crate::colour::{Glasses, Ground};
+use crate::optics::Viewer;
+use crate::units::Ppi;
+
+/// Everything in `set.toml`, checked.
+#[derive(Debug, Clone, PartialEq)]
+pub struct SetSpec {
+    /// Name of the output folder and files.
+    pub id: String,
+    /// Title of the book.
+    pub title: String,
+    /// One sentence for the cover.
+    pub summary: Option<String>,
+    /// Who wrote the set, for the cover.
+    pub author: Option<String>,
+    /// Semantic version, major.minor.patch.
+    pub version: String,
+    /// The only date that is printed, `YYYY-MM-DD`.
+    pub date: String,
+    /// Language of the words.
+    pub language: Language,
+    /// The viewer that pages are computed for.
+    pub viewer: Viewer,
+    /// The editions, at least one, with unique ids.
+    pub editions: Vec<Edition>,
+}
+
+/// A language of the built-in words.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Language {
+    /// English.
+    En,
+}
+
+/// One edition of the set.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Edition {
+    /// Name of its folder.
+    pub id: String,
+    /// Page format.
+    pub page: PageFormat,
+    /// Colour of the empty page.
+    pub ground: Ground,
+    /// Glasses as worn; the set's own unless the edition says otherwise.
+    pub glasses: Glasses,
+    /// Resolution of its PNG pages.
+    pub ppi: Ppi,
+    /// What is written.
+    pub formats: Formats,
+}
+
+/// Page formats.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum PageFormat {
+    /// 210 × 297 mm, portrait.
+    A4,
+    /// 8.5 × 11 in (215.9 × 279.4 mm), portrait.
+    Letter,
+    /// 320 × 180 mm, a 16:9 screen page that fits a 15-inch laptop at true size.
+    Wide,
+}
+
+/// Which files an edition is written as.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Formats {
+    /// One PDF.
+    pub pdf: bool,
+    /// One SVG a page.
+    pub svg: bool,
+    /// One PNG a page.
+    pub png: bool,
+}

@@ -128,9 +128,22 @@ pub enum Form {
         vertices: Vec<Vertex>,
         /// Whether the last point joins the first.
         closed: bool,
+        /// Whether the line bends smoothly through its points.
+        smooth: bool,
         /// The width of the line on the page.
         weight: Mm,
     },
+}
+
+/// What rides with a target, always at the target's own depth.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+pub struct Companions {
+    /// Watch marks: a bar for the left eye alone and a wedge for the right eye alone.
+    pub watch: bool,
+    /// A lock frame of four corner brackets.
+    pub lock: bool,
+    /// A number below it.
+    pub number: Option<u32>,
 }
 
 /// What a feature is for.
@@ -165,6 +178,8 @@ pub struct Feature {
     pub form: Form,
     /// How places and sizes are measured.
     pub scaling: Scaling,
+    /// What rides with it; the solver adds these as features of their own.
+    pub companions: Companions,
     /// Whether it hides what stands behind it.
     pub solid: bool,
     /// Where the author asked for it.

@@ -41,6 +41,8 @@ pub enum SolvedForm {
         shape: Shape,
         /// The longer side of its bounding box on the page (text: height of a capital), mm.
         size: f64,
+        /// Width and height of its drawn bounding box on the page, mm.
+        extent: (f64, f64),
         /// Width of its lines on the page, mm.
         weight: f64,
     },
@@ -50,6 +52,8 @@ pub enum SolvedForm {
         points: Vec<PathPoint>,
         /// Whether the last point joins the first.
         closed: bool,
+        /// Whether the line bends smoothly through its points.
+        smooth: bool,
         /// Width of the line on the page, mm.
         weight: f64,
     },

@@ -1,4 +1,3 @@
 //! Sheets: what stands where on a page.
 
-pub mod fonts;
 pub mod sheet;

@@ -32,6 +32,23 @@ pub enum Depth {
     Between(Box<(Depth, Depth)>, f64),
 }
 
+impl Depth {
+    /// The side of the page; `None` on the page. Between two depths: the side of the nearer end of the blend.
+    pub fn side(&self) -> Option<Side> {
+        match self {
+            Depth::Page => None,
+            Depth::Place(Mm(amount), side)
+            | Depth::Demand(PrismDioptre(amount), side)
+            | Depth::Parallax(Mm(amount), side) => (0.0 < *amount).then_some(*side),
+            Depth::Disparity(angle, side) => (0.0 < angle.to_radians()).then_some(*side),
+            Depth::Between(ends, share) => {
+                let (near_end, far_end) = if *share < 0.5 { (&ends.0, &ends.1) } else { (&ends.1, &ends.0) };
+                near_end.side().or(far_end.side())
+            }
+        }
+    }
+}
+
 /// Who sees a feature.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Eyes {

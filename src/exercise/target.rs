@@ -1,7 +1,7 @@
 //! A target as every kind uses it: a shape at a depth, with its watch marks and its lock frame.
 
 use crate::diagnostics::Place;
-use crate::scene::{At, Depth, Eyes, Scaling, Shape, Size};
+use crate::scene::{At, Companions, Depth, Eyes, Feature, Form, Role, Scaling, Shape, Size};
 use crate::units::Mm;
 
 use super::ramp::Ramp;
@@ -32,4 +32,31 @@ pub struct Target {
     pub lock: bool,
     /// Where it is written.
     pub place: Place,
+}
+
+impl Target {
+    /// The feature of this target on a level, named by its label.
+    pub fn feature(&self, level: u32) -> Feature {
+        Feature {
+            id: self.label.clone(),
+            role: Role::Target,
+            eyes: self.eyes,
+            form: Form::Shape {
+                shape: self.shape.clone(),
+                at: self.at,
+                size: self.size.at(level),
+                weight: self.weight,
+                depth: self.depth.at(level),
+            },
+            scaling: self.scaling,
+            companions: Companions { watch: self.watch, lock: self.lock, number: None },
+            solid: false,
+            place: Some(self.place),
+        }
+    }
+
+    /// The levels of its ramps.
+    pub fn levels(&self) -> impl Iterator<Item = u32> {
+        self.size.levels().into_iter().chain(self.depth.levels())
+    }
 }

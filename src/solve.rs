@@ -80,3 +80,21 @@ pub struct SolvedFeature {
     /// Where the author asked for it.
     pub place: Option<Place>,
 }
+
+/// One eye.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Eye {
+    /// The left eye.
+    Left,
+    /// The right eye.
+    Right,
+}
+
+/// Where an eye's half-image of a point stands: half the parallax to the left of its cyclopean place for the left
+/// eye, to the right for the right eye.
+pub fn half_x(x: f64, parallax: f64, eye: Eye) -> f64 {
+    match eye {
+        Eye::Left => x - parallax / 2.0,
+        Eye::Right => x + parallax / 2.0,
+    }
+}

@@ -1,3 +1,4 @@
 //! Sheets: what stands where on a page.
 
+pub mod art;
 pub mod sheet;

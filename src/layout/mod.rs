@@ -2,3 +2,4 @@
 
 pub mod fonts;
 pub mod sheet;
+pub mod text;

@@ -2,3 +2,4 @@
 
 pub mod art;
 pub mod sheet;
+pub mod text;

@@ -15,6 +15,16 @@ pub enum Side {
     Away,
 }
 
+impl Side {
+    /// The side word of specs and messages.
+    pub const fn name(self) -> &'static str {
+        match self {
+            Side::Toward => "toward",
+            Side::Away => "away",
+        }
+    }
+}
+
 /// An intended depth, as the author wrote it. Amounts are never negative: the side says which way.
 #[derive(Debug, Clone, PartialEq)]
 pub enum Depth {
@@ -58,6 +68,31 @@ pub enum Eyes {
     Right,
     /// Both, each its own half-image.
     Both,
+}
+
+/// One eye.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Eye {
+    /// The left eye.
+    Left,
+    /// The right eye.
+    Right,
+}
+
+impl Eye {
+    /// Both, in the order of drawing.
+    pub const ALL: [Eye; 2] = [Eye::Left, Eye::Right];
+}
+
+impl Eyes {
+    /// Whether this eye is among them.
+    pub fn include(self, eye: Eye) -> bool {
+        match self {
+            Eyes::Left => eye == Eye::Left,
+            Eyes::Right => eye == Eye::Right,
+            Eyes::Both => true,
+        }
+    }
 }
 
 /// A place in the frame of the scene.

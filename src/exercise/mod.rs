@@ -102,6 +102,11 @@ pub fn pages(exercises: &[Exercise]) -> Vec<Page> {
 }
 
 impl Exercise {
+    /// stand-in
+    pub fn levels(&self) -> u32 {
+        1
+    }
+
     fn page(&self, level: u32, levels: u32) -> Page {
         Page {
             id: if levels == 1 { self.id.clone() } else { format!("{}-{level}", self.id) },

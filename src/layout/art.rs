@@ -9,8 +9,8 @@ use i_overlay::float::single::SingleFloatOverlay;
 use kurbo::{Affine, BezPath, Cap, Join, Point, Rect, Shape as _, Stroke, StrokeOpts, Vec2};
 
 use crate::outline;
-use crate::scene::{Eyes, Role};
-use crate::solve::{self, Eye, PathPoint, SolvedFeature, SolvedForm};
+use crate::scene::{Eye, Eyes, Role};
+use crate::solve::{self, PathPoint, SolvedFeature, SolvedForm};
 
 use super::sheet::Art;
 
@@ -223,7 +223,7 @@ fn hide(path: BezPath, shadows: impl Iterator<Item = Contours>) -> Vec<BezPath> 
 }
 
 /// Where areas of the two lists cover the same ground.
-fn overlap(left: &[BezPath], right: &[BezPath]) -> Vec<BezPath> {
+pub fn overlap(left: &[BezPath], right: &[BezPath]) -> Vec<BezPath> {
     let prepare = |list: &[BezPath]| -> Vec<(Rect, Contours)> {
         list.iter().map(|path| (path.bounding_box(), flatten(path))).collect()
     };

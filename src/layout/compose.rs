@@ -128,10 +128,7 @@ impl<'a> Composer<'a> {
             let label = self.lines(label, &BODY, LABEL);
             let body = self.lines(item, &BODY, width - LABEL).moved(LABEL, 0.0);
             let height = body.height;
-            let parts = vec![
-                Node::Group(Role::ListLabel, label.nodes),
-                Node::Group(Role::ListBody, body.nodes),
-            ];
+            let parts = vec![Node::Group(Role::ListLabel, label.nodes), Node::Group(Role::ListBody, body.nodes)];
             list.stack(Piece { height, nodes: vec![Node::Group(Role::ListItem, parts)] }, 0.0);
         }
         list.role(Role::List)

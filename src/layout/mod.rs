@@ -85,6 +85,13 @@ pub struct Draft {
     pub placed: Vec<Placed>,
 }
 
+impl Draft {
+    /// For parts that have one sheet.
+    fn into_one(self) -> Vec<Self> {
+        vec![self]
+    }
+}
+
 thread_local! {
     /// A typesetter holds parsed fonts and work buffers: one a thread, kept.
     static TYPESETTER: RefCell<Typesetter> = RefCell::new(Typesetter::new());

@@ -177,3 +177,113 @@ pub fn roll_parallax(separation: Mm, roll: Angle) -> Option<Mm> {
     let roll = finite(roll.to_radians())?;
     finite(separation.0 * libm::sin(roll)).map(Mm)
 }
+
+#[cfg(test)]
+mod tests {
+    use super::super::NOT_FINITE;
+    use super::*;
+    use proptest::prelude::*;
+
+    fn viewing() -> Viewing {
+        Viewing::new(Mm(400.0), Mm(64.0)).unwrap()
+    }
+
+    fn any_viewing() -> impl Strategy<Value = Viewing> {
+        (200.0..6000.0, 40.0..80.0).prop_map(|(d, e)| Viewing::new(Mm(d), Mm(e)).unwrap())
+    }
+
+    /// Relative error that double precision leaves after a handful of operations.
+    fn close(a: f64, b: f64) -> bool {
+        (a - b).abs() <= 1e-9 * (1.0 + a.abs().max(b.abs()))
+    }
+
+    proptest! {
+        #[test]
+        fn place_and_parallax_are_inverse(v in any_viewing(), share in 0.05..20.0) {
+            let place = Mm(v.distance().0 * share);
+            let p = v.parallax_of_place(place).unwrap();
+            prop_assert!(p < v.ipd());
+            prop_assert_eq!(p.0 < 0.0, place < v.distance());
+            prop_assert!(close(v.place_of_parallax(p).unwrap().0, place.0));
+            prop_assert!(close(v.magnification(p).unwrap(), v.distance().0 / place.0));
+        }
+
+        #[test]
+        fn projection_and_intersection_are_inverse(
+            v in any_viewing(), x in -200.0..200.0, y in -200.0..200.0, share in 0.2..4.0
+        ) {
+            let point = SpacePoint { x: Mm(x), y: Mm(y), z: Mm(v.distance().0 * share) };
+            let images = v.project(point).unwrap();
+            let back = v.intersect(images).unwrap();
+            prop_assert!(close(back.x.0, x) && close(back.y.0, y) && close(back.z.0, point.z.0));
+            // The parallax is that of the place alone, and the middle of the pair is the scaled point.
+            prop_assert!(close(images.parallax().0, v.parallax_of_place(point.z).unwrap().0));
+            prop_assert!(close((images.left_x.0 + images.right_x.0) / 2.0, x / share));
+        }
+
+        #[test]
+        fn depth_follows_the_published_pair_of_formulas(v in any_viewing(), p in 0.1..39.0) {
+            let (e, d) = (v.ipd().0, v.distance().0);
+            prop_assert!(close(v.depth_of_parallax(Mm(p)).unwrap().0, d / (e / p - 1.0)));
+            prop_assert!(close(-v.depth_of_parallax(Mm(-p)).unwrap().0, d / (e / p + 1.0)));
+        }
+    }
+
+    #[test]
+    fn a_viewing_needs_a_distance_and_an_ipd() {
+        for bad in NOT_FINITE.into_iter().chain([0.0, -0.0, -64.0]) {
+            assert_eq!(Viewing::new(Mm(bad), Mm(64.0)), None, "{bad}");
+            assert_eq!(Viewing::new(Mm(400.0), Mm(bad)), None, "{bad}");
+        }
+    }
+
+    #[test]
+    fn numbers_that_are_none_are_refused() {
+        let v = viewing();
+        for bad in NOT_FINITE {
+            let point = |x, y, z| SpacePoint { x: Mm(x), y: Mm(y), z: Mm(z) };
+            let pair = |l, r, y| HalfImages { left_x: Mm(l), right_x: Mm(r), y: Mm(y) };
+            assert_eq!(v.parallax_of_place(Mm(bad)), None);
+            assert_eq!(v.place_of_parallax(Mm(bad)), None);
+            assert_eq!(v.depth_of_parallax(Mm(bad)), None);
+            assert_eq!(v.magnification(Mm(bad)), None);
+            for point in [point(bad, 0.0, 300.0), point(0.0, bad, 300.0), point(0.0, 0.0, bad)] {
+                assert_eq!(v.project(point), None);
+            }
+            for pair in [pair(bad, 0.0, 0.0), pair(0.0, bad, 0.0), pair(0.0, 0.0, bad)] {
+                assert_eq!(v.intersect(pair), None);
+            }
+            let (lean, bad_lean) = (Angle::from_degrees(30.0), Angle::from_degrees(bad));
+            assert_eq!(v.parallax_on_leaning_page(bad_lean, Mm(1.0), Mm(1.0)), None);
+            assert_eq!(v.parallax_on_leaning_page(lean, Mm(bad), Mm(1.0)), None);
+            assert_eq!(v.parallax_on_leaning_page(lean, Mm(1.0), Mm(bad)), None);
+            assert_eq!(roll_parallax(Mm(bad), lean), None);
+            assert_eq!(roll_parallax(Mm(1.0), bad_lean), None);
+        }
+    }
+
+    #[test]
+    fn nothing_is_seen_at_or_behind_the_eyes() {
+        let v = viewing();
+        for behind in [0.0, -0.0, -1.0, -1e300] {
+            assert_eq!(v.parallax_of_place(Mm(behind)), None);
+            assert_eq!(v.project(SpacePoint { x: Mm(0.0), y: Mm(0.0), z: Mm(behind) }), None);
+        }
+        let lean = Angle::from_degrees(30.0);
+        assert_eq!(v.parallax_on_leaning_page(lean, Mm(-801.0), Mm(1.0)), None);
+        assert_eq!(v.parallax_on_leaning_page(lean, Mm(0.0), Mm(-400.0)), None);
+        assert_eq!(v.parallax_on_leaning_page(Angle::from_degrees(90.0), Mm(1.0), Mm(1.0)), None);
+    }
+
+    #[test]
+    fn the_page_itself_has_no_parallax() {
+        let v = viewing();
+        assert_eq!(v.parallax_of_place(v.distance()), Some(Mm(0.0)));
+        assert_eq!(v.place_of_parallax(Mm(0.0)), Some(v.distance()));
+        assert_eq!(v.depth_of_parallax(Mm(0.0)), Some(Mm(0.0)));
+        assert_eq!(v.magnification(Mm(0.0)), Some(1.0));
+        assert_eq!(v.magnification(Mm(64.0)), None);
+        assert_eq!(v.intersect(HalfImages { left_x: Mm(0.0), right_x: Mm(64.0), y: Mm(0.0) }), None);
+        assert_eq!(roll_parallax(Mm(0.0), Angle::from_degrees(5.0)), Some(Mm(0.0)));
+    }
+}

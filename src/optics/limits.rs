@@ -135,3 +135,48 @@ pub fn device_dot(viewing: &Viewing, ppi: Ppi) -> Option<Dot> {
 fn not_negative(demand: PrismDioptre) -> Option<f64> {
     finite(demand.0).filter(|&pd| 0.0 <= pd)
 }
+
+#[cfg(test)]
+mod tests {
+    use super::super::NOT_FINITE;
+    use super::*;
+
+    #[test]
+    fn numbers_that_are_none_are_refused() {
+        let viewing = Viewing::new(Mm(400.0), Mm(64.0)).unwrap();
+        let one = PrismDioptre(1.0);
+        for bad in NOT_FINITE.into_iter().chain([-1.0]) {
+            let pd = PrismDioptre(bad);
+            assert_eq!(percival_zone(pd, one), None);
+            assert_eq!(percival_zone(one, pd), None);
+            assert_eq!(percival_prism(pd, one), None);
+            assert_eq!(percival_prism(one, pd), None);
+            assert_eq!(sheard_prism(pd, one), None);
+            assert_eq!(sheard_prism(one, pd), None);
+            assert_eq!(fusion_of_detail(bad), None);
+            assert_eq!(disparity_gradient(1.0, bad), None);
+            assert_eq!(landolt(&viewing, bad), None);
+        }
+        for bad in NOT_FINITE {
+            assert_eq!(disparity_gradient(bad, 1.0), None);
+        }
+        assert!(!within_parallel(Mm(f64::NAN), Mm(64.0)) && !within_parallel(Mm(1.0), Mm(f64::NAN)));
+        assert!(!within_parallel(Mm(f64::INFINITY), Mm(64.0)));
+    }
+
+    #[test]
+    fn nothing_is_divided_by_zero() {
+        let viewing = Viewing::new(Mm(400.0), Mm(64.0)).unwrap();
+        assert_eq!(fusion_of_detail(0.0), None);
+        assert_eq!(disparity_gradient(1.0, 0.0), None);
+        assert_eq!(landolt(&viewing, 0.0), None);
+        assert_eq!(device_dot(&viewing, Ppi(0)), None);
+        // A ring that would fill half of all that the eye can see.
+        assert_eq!(landolt(&viewing, 1e-5), None);
+    }
+
+    #[test]
+    fn the_greater_limit_is_not_the_lesser() {
+        assert_eq!(percival_prism(PrismDioptre(7.0), PrismDioptre(19.0)), None);
+    }
+}

@@ -32,7 +32,9 @@ impl Srgb8 {
 
     /// Contrast ratio against another colour: 1 (the same luminance) to 21 (black on white); the order does not matter.
     ///
-    ///     (L_lighter + 0.05) / (L_darker + 0.05)
+    /// ```text
+    /// (L_lighter + 0.05) / (L_darker + 0.05)
+    /// ```
     ///
     /// Source: `[WCAG2]`, contrast ratio.
     pub fn contrast(self, other: Srgb8) -> f64 {
@@ -43,7 +45,9 @@ impl Srgb8 {
 
 /// The light of one 8-bit channel value, 0 to 1.
 ///
-///     c / 12.92 up to 0.04045, else ((c + 0.055) / 1.055)^2.4
+/// ```text
+/// c / 12.92 up to 0.04045, else ((c + 0.055) / 1.055)^2.4
+/// ```
 ///
 /// Source: `[SRGB]`, transfer function.
 pub fn decode(channel: u8) -> f64 {

@@ -63,7 +63,9 @@ impl Viewing {
 
     /// Parallax on the page for a point whose distance straight ahead of the eye plane is `place`.
     ///
-    ///     p = E (Z - D) / Z
+    /// ```text
+    /// p = E (Z - D) / Z
+    /// ```
     ///
     /// `place` is Z: finite and greater than 0. Sign: positive away. The parallax does not depend on how far the point
     /// lies to the side or up.
@@ -82,7 +84,9 @@ impl Viewing {
 
     /// Distance of the eye plane to the point where a pair of half-images seems to stand.
     ///
-    ///     Z = D E / (E - p)
+    /// ```text
+    /// Z = D E / (E - p)
+    /// ```
     ///
     /// `None` at `p = E`, where the eyes are parallel and the place is infinitely far, and past it, where no place
     /// exists. The print fixes p; this same formula, asked of another viewing, tells where another reader, or the same
@@ -96,7 +100,9 @@ impl Viewing {
     /// Perceived depth from the page: positive behind, negative in front. Not symmetric: the same parallax gives more
     /// depth behind than in front.
     ///
-    ///     behind D / (E/p - 1), in front D / (E/|p| + 1), both as Z - D
+    /// ```text
+    /// behind D / (E/p - 1), in front D / (E/|p| + 1), both as Z - D
+    /// ```
     ///
     /// `None` as for [`Self::place_of_parallax`].
     /// Source: `[Jones2001]`.
@@ -107,7 +113,9 @@ impl Viewing {
     /// How large a thing that stands at this parallax is on the page, against its true size: D/Z, without a detour
     /// over Z.
     ///
-    ///     D/Z = (E - p) / E
+    /// ```text
+    /// D/Z = (E - p) / E
+    /// ```
     ///
     /// `None` at or past parallel eyes, where it would be 0 or less.
     /// Source: `[Woods1993]`, similar triangles.
@@ -118,7 +126,9 @@ impl Viewing {
 
     /// The half-images of a point in space, off the line of sight too.
     ///
-    ///     x_L = -E/2 + (X + E/2) D/Z,  x_R = E/2 + (X - E/2) D/Z,  y = Y D/Z
+    /// ```text
+    /// x_L = -E/2 + (X + E/2) D/Z,  x_R = E/2 + (X - E/2) D/Z,  y = Y D/Z
+    /// ```
     ///
     /// Z must be greater than 0; all must be finite. The parallax is that of [`Self::parallax_of_place`] for every X
     /// and Y, and the midpoint of the half-images is (X D/Z, Y D/Z).
@@ -135,7 +145,9 @@ impl Viewing {
 
     /// The point in space where a pair of half-images seems to stand.
     ///
-    ///     X = E (x_L + x_R) / (2 (E - p)),  Y = E y / (E - p),  Z = D E / (E - p)
+    /// ```text
+    /// X = E (x_L + x_R) / (2 (E - p)),  Y = E y / (E - p),  Z = D E / (E - p)
+    /// ```
     ///
     /// `None` at or past parallel eyes and for numbers that are not finite.
     /// Source: `[Woods1993]`, image-point equations.
@@ -154,7 +166,9 @@ impl Viewing {
     /// ahead. `up` is the way up the page, `depth` how far behind the page (positive) or in front of it (negative) the
     /// point should stand, along z.
     ///
-    ///     z_s = D + up sin(lean),  p = E depth / (z_s + depth)
+    /// ```text
+    /// z_s = D + up sin(lean),  p = E depth / (z_s + depth)
+    /// ```
     ///
     /// The half-images stay in one row, so a lean makes no vertical parallax; a turn about a vertical axis would, and
     /// is no part of this. `None` unless `|lean| < 90` degrees and both the page there and the point lie before the
@@ -169,7 +183,9 @@ impl Viewing {
 
 /// Vertical parallax that appears between two half-images `separation` apart when the head or the page rolls by `roll`.
 ///
-///     v = separation sin(roll)
+/// ```text
+/// v = separation sin(roll)
+/// ```
 ///
 /// Any finite numbers; the sign only tells the direction.
 /// Source: derived from plane rotation; no publication found.

@@ -17,7 +17,9 @@ pub fn within_parallel(parallax: Mm, smallest_ipd: Mm) -> bool {
 
 /// The middle third of the range of clear single vision, as demands: (most away, most toward).
 ///
-///     [-b + (b + c)/3,  c - (b + c)/3]
+/// ```text
+/// [-b + (b + c)/3,  c - (b + c)/3]
+/// ```
 ///
 /// `blur_in` b and `blur_out` c are the base-in and base-out blur limits, both 0 or more.
 /// Source: `[Percival1928]`, middle third.
@@ -29,7 +31,9 @@ pub fn percival_zone(blur_in: PrismDioptre, blur_out: PrismDioptre) -> Option<(P
 
 /// Prism that moves the demand to the edge of the middle third; 0 or less: none needed.
 ///
-///     P = G/3 - 2L/3
+/// ```text
+/// P = G/3 - 2L/3
+/// ```
 ///
 /// `greater` G and `lesser` L are the two blur limits, `0 <= L <= G`.
 /// Source: `[Percival1928]`, middle third.
@@ -43,7 +47,9 @@ pub fn percival_prism(greater: PrismDioptre, lesser: PrismDioptre) -> Option<Pri
 
 /// Prism after which the compensating reserve is twice the phoria; 0 or less: none needed.
 ///
-///     P = (2 phoria - reserve) / 3
+/// ```text
+/// P = (2 phoria - reserve) / 3
+/// ```
 ///
 /// Both 0 or more; the reserve is the blur limit of the opposing side (else the break).
 /// Source: `[Sheard1930]`, reserve of twice the phoria.
@@ -66,7 +72,9 @@ pub fn fusion_vertical() -> (Angle, Angle) {
 
 /// Disparity fused in detail of `frequency` cycles per degree: a quarter of a period. Coarse detail fuses over more.
 ///
-///     limit = 15 / f arcmin
+/// ```text
+/// limit = 15 / f arcmin
+/// ```
 ///
 /// `None` unless the frequency is finite and greater than 0.
 /// Source: `[Schor1984]`, 90 degree phase limit.

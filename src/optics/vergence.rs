@@ -10,7 +10,9 @@ use crate::units::{Angle, Mm, PrismDioptre};
 impl Viewing {
     /// Demand against the page: positive toward (base-out), negative away (base-in).
     ///
-    ///     pd = -100 p / D
+    /// ```text
+    /// pd = -100 p / D
+    /// ```
     ///
     /// Any finite parallax. At 400 mm, 4 mm are 1 prism dioptre.
     /// Source: `[ISO13666]`, definition of the prism dioptre (1 cm at 1 m).
@@ -26,7 +28,9 @@ impl Viewing {
 
     /// Demand of the pair itself, counted from parallel eyes: the bare page has 100 E/D, and 0 is parallel.
     ///
-    ///     pd = 100 (E - p) / D
+    /// ```text
+    /// pd = 100 (E - p) / D
+    /// ```
     ///
     /// This clinical number is twice 100 tan(half angle), not 100 tan(angle). Negative past parallel eyes.
     /// Source: `[ISO13666]`, definition of the prism dioptre (1 cm at 1 m).
@@ -36,7 +40,9 @@ impl Viewing {
 
     /// The exact angle between the two lines of sight on the median line; negative past parallel eyes.
     ///
-    ///     gamma = 2 atan(E / 2Z) = 2 atan((E - p) / 2D)
+    /// ```text
+    /// gamma = 2 atan(E / 2Z) = 2 atan((E - p) / 2D)
+    /// ```
     ///
     /// Any finite parallax.
     /// Source: `[Howard2012]`, vergence angle on the median line.
@@ -47,7 +53,9 @@ impl Viewing {
 
     /// Disparity against the page: the exact difference of two vergence angles, positive toward.
     ///
-    ///     eta = 2 atan(E / 2Z) - 2 atan(E / 2D)
+    /// ```text
+    /// eta = 2 atan(E / 2Z) - 2 atan(E / 2D)
+    /// ```
     ///
     /// Any finite parallax.
     /// Source: `[Howard2012]`, disparity as a difference of vergence angles.
@@ -58,7 +66,9 @@ impl Viewing {
 
     /// Parallax on the page for an exact disparity; the inverse of [`Self::disparity_of_parallax`].
     ///
-    ///     p = E - 2 D tan((eta + 2 atan(E / 2D)) / 2)
+    /// ```text
+    /// p = E - 2 D tan((eta + 2 atan(E / 2D)) / 2)
+    /// ```
     ///
     /// `None` unless the whole vergence angle lies between -180 and 180 degrees.
     /// Source: `[Howard2012]`, solved for the parallax.
@@ -90,7 +100,9 @@ impl Viewing {
 
     /// The angle that a length on the page fills at the eye, centred straight ahead.
     ///
-    ///     a = 2 atan(s / 2D)
+    /// ```text
+    /// a = 2 atan(s / 2D)
+    /// ```
     ///
     /// Any finite length.
     /// Source: `[ISO8596]`, angular size of an optotype.
@@ -100,7 +112,9 @@ impl Viewing {
 
     /// The length on the page that fills an angle at the eye; the inverse of [`Self::angle_of_length`].
     ///
-    ///     s = 2 D tan(a / 2)
+    /// ```text
+    /// s = 2 D tan(a / 2)
+    /// ```
     ///
     /// `None` unless `|a| < 180` degrees.
     /// Source: `[ISO8596]`, angular size of an optotype.
@@ -112,7 +126,9 @@ impl Viewing {
 
 /// Prism dioptres of an angle of deviation.
 ///
-///     pd = 100 tan(a)
+/// ```text
+/// pd = 100 tan(a)
+/// ```
 ///
 /// `None` unless `|a| < 90` degrees.
 /// Source: `[ISO13666]`, definition of the prism dioptre (1 cm at 1 m).
@@ -129,7 +145,9 @@ pub fn angle_of_prism(prism: PrismDioptre) -> Option<Angle> {
 
 /// Metre angles of a place: 1 at 1 m, 2 at 50 cm. `None` unless the place is finite and greater than 0.
 ///
-///     MA = 1000 / Z,  pd = MA x ipd in cm
+/// ```text
+/// MA = 1000 / Z,  pd = MA x ipd in cm
+/// ```
 ///
 /// Source: `[Howard2012]`, definition of the metre angle.
 pub fn metre_angles(place: Mm) -> Option<f64> {

@@ -240,3 +240,6 @@ fn middle_of(points: &[PathPoint]) -> (f64, f64) {
     };
     (middle(|p| p.x), middle(|p| p.y))
 }
+
+#[cfg(test)]
+mod tests;

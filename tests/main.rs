@@ -1,1 +1,4 @@
-//! x
+//! All integration tests in one binary.
+
+mod oracles;
+mod references;

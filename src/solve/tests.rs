@@ -5,7 +5,7 @@ use proptest::prelude::*;
 use super::*;
 use crate::diagnostics::{Diagnostic, FileId, Severity};
 use crate::optics::geometry::SpacePoint;
-use crate::scene::Side;
+use crate::scene::{Companions, Side};
 
 fn viewer() -> Viewer {
     Viewer { distance: Mm(400.0), ipd: Mm(63.0), ipd_range: (Mm(50.0), Mm(75.0)) }
@@ -25,13 +25,14 @@ fn shape(id: &str, depth: Depth) -> Feature {
         eyes: Eyes::Both,
         form,
         scaling: Scaling::ConstantAngle,
+        companions: Companions::default(),
         solid: false,
         place,
     }
 }
 
 fn path(vertices: Vec<Vertex>, scaling: Scaling) -> Feature {
-    let form = Form::Path { vertices, closed: false, weight: Mm(1.5) };
+    let form = Form::Path { vertices, closed: false, smooth: false, weight: Mm(1.5) };
     Feature { form, scaling, role: Role::Trail, ..shape("path", Depth::Page) }
 }
 
@@ -237,7 +238,7 @@ fn places_and_sizes_that_are_none_are_refused() {
 fn at_constant_angle_places_and_sizes_are_those_of_the_page() {
     let solved = solve_one(shape("near", Depth::Place(Mm(100.0), Side::Toward))).unwrap();
     assert_eq!(solved.at, (-45.0, 12.0));
-    assert_eq!(solved.form, SolvedForm::Shape { shape: Shape::Ring, size: 34.0, weight: 2.0 });
+    assert_eq!(solved.form, SolvedForm::Shape { shape: Shape::Ring, size: 34.0, extent: (34.0, 34.0), weight: 2.0 });
     assert_eq!(solved.stand.parallax, Mm(-21.0));
 }
 
@@ -268,7 +269,7 @@ fn a_path_has_each_point_at_its_own_depth() {
         Vertex { at: at(30.0, 40.0), depth: Depth::Place(Mm(400.0), Side::Away) },
     ];
     let flat = solve_one(path(vertices.clone(), Scaling::ConstantAngle)).unwrap();
-    let SolvedForm::Path { points, weight, closed } = &flat.form else { unreachable!() };
+    let SolvedForm::Path { points, weight, closed, .. } = &flat.form else { unreachable!() };
     assert_eq!(points[0], PathPoint { x: -30.0, y: 0.0, parallax: -21.0 });
     assert_eq!(points[1], PathPoint { x: 30.0, y: 40.0, parallax: 31.5 });
     assert_eq!((flat.at, flat.stand.parallax), ((0.0, 20.0), Mm(-21.0)));

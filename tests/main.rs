@@ -1,1 +1,3 @@
-//! x
+//! All integration tests, as one program.
+
+mod render_vector;

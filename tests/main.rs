@@ -3,3 +3,4 @@
 mod oracles;
 mod references;
 mod render_png;
+mod render_vector;

@@ -1,1 +1,3 @@
-//! Room `bundle`.
+//! Room `bundle`: the only room that reads and writes files.
+
+pub mod load;

@@ -1,1 +1,3 @@
 //! Room `bundle`.
+
+pub mod load;

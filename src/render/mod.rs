@@ -1,1 +1,5 @@
-//! Room `render`.
+//! The formats. Stand-in.
+
+pub mod pdf;
+pub mod png;
+pub mod svg;

@@ -2,6 +2,8 @@
 //!
 //! This room knows keys, quantities and places in files; what an exercise means is the business of `exercise`.
 
+pub mod depth;
+
 use crate::colour::{Glasses, Ground};
 use crate::optics::Viewer;
 use crate::units::Ppi;

@@ -80,30 +80,3 @@ impl Sources {
         self.files.get(file.0 as usize).map_or("", |f| &f.1)
     }
 }
-
-/// The problems of one run, in the order in which they were found.
-#[derive(Debug, Clone, Default, PartialEq, Eq)]
-pub struct Diagnostics(Vec<Diagnostic>);
-
-impl Diagnostics {
-    /// Adds one.
-    pub fn push(&mut self, diagnostic: Diagnostic) {
-        self.0.push(diagnostic);
-    }
-
-    /// True where at least one is an error.
-    pub fn has_errors(&self) -> bool {
-        self.0.iter().any(|d| d.severity == Severity::Error)
-    }
-
-    /// All of them, in order.
-    pub fn iter(&self) -> std::slice::Iter<'_, Diagnostic> {
-        self.0.iter()
-    }
-}
-
-/// The problems as text for a person.
-pub fn render(diagnostics: &Diagnostics, sources: &Sources, colour: bool) -> String {
-    let _ = (sources, colour);
-    diagnostics.iter().map(|d| format!("{:?}[{}]: {}\n", d.severity, d.code, d.message)).collect()
-}

@@ -1,5 +1,1 @@
-//! The formats. Stand-in.
-
-pub mod pdf;
-pub mod png;
-pub mod svg;
+//! Room `render`.

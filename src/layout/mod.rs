@@ -2,6 +2,7 @@
 
 pub mod fonts;
 pub mod sheet;
+pub mod text;
 
 use kurbo::{Point, Size};
 

@@ -1,4 +1,6 @@
-//! Renderers: a finished [`Sheet`](crate::layout::sheet::Sheet) in, the bytes of one format out. None of them knows a
-//! spec, computes an offset, picks a colour or sees another renderer.
+//! Sheets in, bytes out: one room per format, each walking the same [`Sheet`](crate::layout::sheet::Sheet). None of
+//! them knows a spec, computes an offset or picks a colour, and none knows another.
 
+pub mod pdf;
 pub mod png;
+pub mod svg;

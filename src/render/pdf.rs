@@ -4,21 +4,23 @@ use std::fmt;
 
 use crate::layout::sheet::Sheet;
 
-/// What the document says about itself.
-#[derive(Debug, Clone)]
-pub struct PdfBook<'a> {
-    /// Title.
-    pub title: &'a str,
-    /// Author.
-    pub author: Option<&'a str>,
-    /// Subject.
-    pub subject: Option<&'a str>,
-    /// Language tag.
-    pub language: &'a str,
-    /// `YYYY-MM-DD`.
-    pub date: &'a str,
-    /// Tells documents apart.
-    pub id: &'a str,
+/// What a PDF says about itself.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct PdfBook {
+    /// Title, shown by viewers; not empty.
+    pub title: String,
+    /// Author, if there is one to name.
+    pub author: Option<String>,
+    /// One sentence about the book.
+    pub subject: String,
+    /// Words to find it by.
+    pub keywords: Vec<String>,
+    /// Language of the text, as a BCP 47 tag such as `en`.
+    pub language: String,
+    /// Year, month from 1, day from 1: the only date in the file.
+    pub date: (u16, u8, u8),
+    /// Tells this document from others: same id for the same edition of the same version.
+    pub id: String,
 }
 
 /// Why a document could not be written.

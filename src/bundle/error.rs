@@ -63,6 +63,8 @@ pub enum Error {
         /// Why.
         source: PngError,
     },
+    /// The date of a set is none. The reader refuses such a set before.
+    Date(String),
     /// The report could not be put into words.
     Report(serde_json::Error),
     /// The system refused to read or write.
@@ -117,6 +119,7 @@ impl fmt::Display for Error {
             Self::Threads(reason) => write!(f, "cannot start the threads: {reason}; try a lower `--jobs`"),
             Self::Pdf { edition, source } => write!(f, "cannot make the pdf of edition `{edition}`: {source}"),
             Self::Png { page, source } => write!(f, "cannot make the png of page `{page}`: {source}"),
+            Self::Date(date) => write!(f, "date `{date}` is not of the form `YYYY-MM-DD`"),
             Self::Report(source) => write!(f, "cannot write the report: {source}"),
             Self::Io { action, path, source } => write!(f, "cannot {action} `{}`: {source}", path.display()),
         }

@@ -4,6 +4,7 @@
 //! the rooms that do, in order, and carries their results. Nothing is written while any file of any set has an error,
 //! and what an earlier run wrote survives every failure (see [`write`]).
 
+mod document;
 pub mod error;
 pub mod extent;
 pub mod json;

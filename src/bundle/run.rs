@@ -12,12 +12,12 @@ use rayon::prelude::*;
 
 use crate::layout::LaidOut;
 use crate::layout::sheet::Sheet;
-use crate::render::pdf::{PdfBook, pdf};
 use crate::render::png::{Scratch, png};
 use crate::render::svg::svg;
 use crate::spec::{Edition, Formats, SetSpec};
 use crate::units::Ppi;
 
+use super::document::document;
 use super::error::Error;
 use super::extent::{Extent, REPORT, pdf_file};
 use super::prepare::Book;
@@ -129,10 +129,13 @@ impl Run<'_> {
         let stage = output.stage(&edition.id, extent.whole)?;
         (self.watch)(Step::Planned(planned(&extent, sheets.len())));
         let (document, pages) = rayon::join(
-            || extent.formats.pdf.then(|| self.document(book, edition, sheets, &stage)).transpose(),
+            || extent.formats.pdf.then(|| document(book.set, edition, &laid.sheets, sheets)).transpose(),
             || self.pages(sheets, edition.ppi, &extent, &stage),
         );
-        let mut files: Vec<_> = document?.into_iter().collect();
+        let mut files = Vec::new();
+        if let Some(bytes) = document? {
+            files.push(self.write(&stage, pdf_file(&book.set.id), &bytes)?);
+        }
         files.extend(pages?.into_iter().flatten());
         let report = report(book, edition, &laid, &extent).map_err(Error::Report)?;
         files.push(self.write(&stage, REPORT.to_owned(), &report)?);
@@ -156,26 +159,6 @@ impl Run<'_> {
             asked: asked.map_or((1, pages), |r| (*r.start(), *r.end())),
             pages,
         })
-    }
-
-    /// Makes the PDF.
-    fn document(
-        &self,
-        book: &Book<'_>,
-        edition: &Edition,
-        sheets: &[Sheet],
-        stage: &Stage,
-    ) -> Result<(String, u64), Error> {
-        let about = PdfBook {
-            title: &book.set.title,
-            author: book.set.author.as_deref(),
-            subject: book.set.summary.as_deref(),
-            language: "en",
-            date: &book.set.date,
-            id: &book.set.id,
-        };
-        let bytes = pdf(&about, sheets).map_err(|source| Error::Pdf { edition: edition.id.clone(), source })?;
-        self.write(stage, pdf_file(&book.set.id), &bytes)
     }
 
     /// Makes the SVG and PNG files, in page order.

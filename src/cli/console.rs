@@ -51,6 +51,11 @@ impl Console {
         talk(&format!("{red}error{plain}: {message}"));
     }
 
+    /// Text that is worth saying even when quiet.
+    pub(super) fn insist(&self, text: &str) {
+        talk(text);
+    }
+
     /// Data, on stdout.
     pub(super) fn print(&self, text: &str) -> Result<(), Stop> {
         data(text.as_bytes())

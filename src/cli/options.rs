@@ -33,9 +33,9 @@ pub(super) fn length(text: &str, min: f64, max: f64) -> Result<Mm, String> {
         QuantityError::NoUnit => format!("the unit is missing; add one of {units}"),
         QuantityError::UnknownUnit(unit) => format!("unknown unit `{unit}`; use one of {units}"),
     })?;
-    let mm = quantity
-        .to_mm()
-        .ok_or_else(|| format!("`{quantity}` is {}, not a length; use one of {units}", quantity.unit.dimension().name()))?;
+    let mm = quantity.to_mm().ok_or_else(|| {
+        format!("`{quantity}` is {}, not a length; use one of {units}", quantity.unit.dimension().name())
+    })?;
     if min <= mm.0 && mm.0 <= max {
         return Ok(mm);
     }

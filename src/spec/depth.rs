@@ -3,8 +3,21 @@
 use crate::scene::{Depth, Side};
 use crate::units::{Quantity, Unit};
 
+/// Why a text is not a depth.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct DepthError {
+    /// What is wrong, with the text as seen.
+    pub message: String,
+    /// One way out.
+    pub help: String,
+}
+
 /// Reads a depth as it is written in a spec.
-pub fn parse(text: &str) -> Result<Depth, String> {
+pub fn parse_depth(text: &str) -> Result<Depth, DepthError> {
+    parse(text).map_err(|message| DepthError { message, help: "write an amount and a side".to_owned() })
+}
+
+fn parse(text: &str) -> Result<Depth, String> {
     let text = text.trim();
     if text == "page" {
         return Ok(Depth::Page);

@@ -1,1 +1,5 @@
-//! x
+//! The one integration binary: a module per file.
+
+mod bad_specs;
+mod demo_set;
+mod spec_reference;

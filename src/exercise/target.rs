@@ -48,7 +48,7 @@ pub const OWN: &[Field] = &[
     Field::optional(
         "label",
         Takes::Id,
-        "Names the target in words and report; unique in the file. Left out: `target-1`, `target-2`, …",
+        "Names the target in words and report; unique in the file. Left out: `target-1` and so on.",
     ),
     Field::required("depth", Takes::Ramp(&Takes::Depth), "How deep it stands."),
     Field::default("eyes", Takes::Choice(&["both", "left", "right"]), r#""both""#, "Which eye sees it."),
@@ -59,7 +59,7 @@ pub const LOOK: &[Field] = &[
     Field::required(
         "shape",
         Takes::Choice(&["ring", "disc", "square", "diamond", "star", "cross", "triangle", "text"]),
-        "Its outline. `disc` and `cross` are solid, the others are lines.",
+        "Its outline. A `disc` is solid, a `cross` is two bars, the others are lines.",
     ),
     Field::optional("text", Takes::Text(24), "The letters or words of `shape = \"text\"`; of no other shape."),
     Field::required(

@@ -51,6 +51,11 @@ impl<'d> Reader<'d> {
         self.file
     }
 
+    /// The whole text.
+    pub(super) fn text(&self) -> &'d str {
+        self.text
+    }
+
     /// Adds a problem, unless it is the echo of a line that is no TOML.
     pub fn push(&mut self, problem: Diagnostic) {
         let echo = problem.place.is_some_and(|p| self.broken.iter().any(|line| line.contains(&(p.start as usize))));

@@ -20,7 +20,7 @@ pub struct Document<'t> {
 impl<'t> Document<'t> {
     /// Parses a file; pushes every problem of syntax, and keeps what can be read.
     pub fn parse(reader: &mut Reader<'t>) -> Self {
-        let text = reader.written(Place { file: reader.file(), start: 0, end: u32::MAX });
+        let text = reader.text();
         let (root, mut problems) = DeTable::parse_recoverable(text);
         problems.sort_by_key(|p| p.span().map_or(usize::MAX, |s| s.start));
         for problem in problems {

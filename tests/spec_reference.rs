@@ -33,14 +33,14 @@ fn every_key_stands_once_in_its_table_and_is_explained() {
     for spec in tables() {
         let mut keys = BTreeSet::new();
         for field in spec.fields() {
-            assert!(keys.insert(field.key), "{} twice in {}", field.key, spec.header());
-            assert!(field.doc.ends_with('.'), "{} in {}", field.key, spec.header());
+            assert!(keys.insert(field.key), "{} twice in {}", field.key, spec.title());
+            assert!(field.doc.ends_with('.'), "{} in {}", field.key, spec.title());
             if let Need::Default(text) = field.need {
                 assert!(!matches!(field.takes, Takes::Depth | Takes::Ramp(_)), "{}: depth has no default", field.key);
                 assert!(toml::de::DeValue::parse(text).is_ok(), "{text}");
             }
         }
-        assert!(spec.doc.ends_with('.'), "{}", spec.header());
+        assert!(spec.doc.ends_with('.'), "{}", spec.title());
     }
 }
 

@@ -60,7 +60,7 @@ pub fn markdown() -> String {
 }
 
 fn push_table(out: &mut String, level: usize, spec: &TableSpec) {
-    let _ = write!(out, "\n{} `{}`\n\n{}", "#".repeat(level), spec.header(), table(spec));
+    let _ = write!(out, "\n{} {}\n\n{}", "#".repeat(level), spec.title(), table(spec));
 }
 
 fn push_ramps(out: &mut String) {

@@ -108,6 +108,7 @@ pub fn read_all(
     reader: &mut Reader<'_>,
     document: &Document<'_>,
     spec: &'static TableSpec,
+    kind: &str,
     (min, max): (usize, usize),
 ) -> Option<Vec<Target>> {
     if !document.has(spec.name) {
@@ -124,9 +125,10 @@ pub fn read_all(
             (1, 1) => "exactly one `[[target]]`".to_owned(),
             _ => format!("{min} to {max} `[[target]]`s"),
         };
-        let problem = Diagnostic::error(codes::LIST, *place, format!("it takes {wanted}, found {}", targets.len()))
-            .with_label(if targets.len() < min { "the only one" } else { "one too many" })
-            .with_help(if targets.len() < min { "add another `[[target]]`" } else { "leave it out" });
+        let problem =
+            Diagnostic::error(codes::LIST, *place, format!("a `{kind}` takes {wanted}, found {}", targets.len()))
+                .with_label(if targets.len() < min { "the only one" } else { "one too many" })
+                .with_help(if targets.len() < min { "add another `[[target]]`" } else { "leave it out" });
         reader.push(problem);
         return None;
     }

@@ -53,7 +53,7 @@ fn check_id(text: &str) -> Result<(), Wrong> {
         return Ok(());
     }
     let help = format!("use `a`-`z`, `0`-`9` and `-`, starting with a letter or digit, at most {ID_LENGTH} characters");
-    wrong(format!("cannot be `{}`: it names files", shown(text)), "not a name", help)
+    wrong(format!("cannot be `{}`", shown(text)), "not a name", help)
 }
 
 fn check_version(text: &str) -> Result<(), Wrong> {

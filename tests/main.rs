@@ -2,4 +2,5 @@
 
 mod bad_specs;
 mod demo_set;
+mod reading;
 mod spec_reference;

@@ -81,15 +81,22 @@ impl<'d> Reader<'d> {
 
     /// Adds a problem of syntax and remembers its line. One line is reported once.
     pub(super) fn push_syntax(&mut self, problem: Diagnostic, at: usize) {
+        if self.mark_broken(at) {
+            self.out.push(problem);
+        }
+    }
+
+    /// Remembers that a line is no TOML. Whether it is the first time.
+    pub(super) fn mark_broken(&mut self, at: usize) -> bool {
         if self.broken.iter().any(|line| line.contains(&at)) {
-            return;
+            return false;
         }
         let at = at.min(self.text.len());
         let bytes = self.text.as_bytes();
         let start = bytes[..at].iter().rposition(|&b| b == b'\n').map_or(0, |i| i + 1);
         let end = bytes[at..].iter().position(|&b| b == b'\n').map_or(bytes.len(), |i| at + i);
         self.broken.push(start..end + 1);
-        self.out.push(problem);
+        true
     }
 
     /// Whether parts of the file could not be read, so that what seems missing may not be.

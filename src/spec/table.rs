@@ -23,17 +23,18 @@ impl<'t> Document<'t> {
         let text = reader.text();
         let (root, mut problems) = DeTable::parse_recoverable(text);
         problems.sort_by_key(|p| p.span().map_or(usize::MAX, |s| s.start));
-        // In a list that is not closed every line after it fails: the first says it for all.
-        let unclosed = problems.iter().any(|p| p.message().starts_with("unclosed array"));
-        let mut in_list = false;
-        for problem in problems {
-            let echo = unclosed && problem.message().contains("array");
-            if echo && std::mem::replace(&mut in_list, true) {
-                continue;
-            }
+        // In a list that is not closed every line after it fails: the first of them says it for all.
+        let open = problems.iter().position(|p| p.message().contains("array"));
+        let unclosed = problems.iter().rposition(|p| p.message().starts_with("unclosed array"));
+        let echoes = open.zip(unclosed).map_or(0..0, |(open, unclosed)| open..unclosed + 1);
+        for (i, problem) in problems.iter().enumerate() {
             let span = problem.span().unwrap_or(text.len()..text.len());
             let (start, place) = (span.start, reader.place(span));
-            let message = if echo { UNCLOSED } else { problem.message() };
+            if echoes.contains(&i) && i != echoes.start {
+                reader.mark_broken(start);
+                continue;
+            }
+            let message = if i == echoes.start && !echoes.is_empty() { UNCLOSED } else { problem.message() };
             reader.push_syntax(syntax(message, place, reader.written(place)), start);
         }
         Self { root }

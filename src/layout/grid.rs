@@ -3,7 +3,7 @@
 //! The art field is the same on every page format, 180 × 120 mm, so that one scene fits them all. Text stands on lines
 //! of one leading, so that columns share their baselines.
 
-use kurbo::{Point, Rect, Size};
+use kurbo::{Point, Rect, Size, Vec2};
 
 use crate::spec::PageFormat;
 use crate::units::{Mm, Pt};
@@ -14,7 +14,7 @@ use super::text::{Align, Style};
 /// Size of the art field, mm: fits between the margins of A4 and Letter, and beside the text of a 16:9 page.
 pub const ART_FIELD: Size = Size::new(180.0, 120.0);
 /// Distance between the baselines of body text, mm.
-pub const LEADING: f64 = 5.3;
+pub const LEADING: f64 = 5.2;
 /// Height of the head of an exercise page, above its art, mm.
 const HEAD: f64 = 27.0;
 /// Between two columns, mm.
@@ -41,7 +41,7 @@ impl Grid {
             PageFormat::Letter => Self::portrait(Size::new(215.9, 279.4), 8.0),
             PageFormat::Wide => {
                 let size = Size::new(320.0, 180.0);
-                let safe = Rect::new(10.0, 8.0, 310.0, 173.0);
+                let safe = Rect::new(10.0, 6.0, 310.0, 176.0);
                 Self { size, safe, art: Rect::from_origin_size((safe.x0, safe.y0 + HEAD), ART_FIELD), beside: true }
             }
         }
@@ -52,6 +52,11 @@ impl Grid {
         let safe = Rect::new(side, edge, size.width - side, size.height - edge);
         let art = Rect::from_origin_size((side, safe.y0 + HEAD), ART_FIELD);
         Self { size, safe, art, beside: false }
+    }
+
+    /// The same grid with the art moved down, for a page whose head takes more lines.
+    pub fn lowered(self, by: f64) -> Self {
+        Self { art: self.art + Vec2::new(0.0, by), ..self }
     }
 
     /// The middle of the art field.

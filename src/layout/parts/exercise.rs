@@ -12,6 +12,9 @@ use crate::units::plain;
 
 use super::{footer, words};
 
+/// Clear space between the head of a page and its art, mm.
+const ABOVE_ART: f64 = 2.5;
+
 /// The sheets of all exercises.
 pub fn drafts(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>) -> Vec<Draft> {
     (0..book.pages.len()).map(|index| draft(composer, grid, book, index)).collect()
@@ -21,10 +24,14 @@ fn draft(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>, index: usize
     let BookPage { page, solved } = book.pages[index];
     composer.sheet.clone_from(&page.id);
     let viewer = &book.set.viewer;
-    let mut nodes = head(composer, grid, book, page);
+    let (mut nodes, head_foot) = head(composer, grid, book, page);
+    let grid = &grid.lowered((head_foot + ABOVE_ART - grid.art.y0).max(0.0));
     let picture = alt::figure(solved, viewer);
     let (figure, caption_foot) = figure(composer, grid, solved, &picture, &alt::caption(solved, viewer));
     nodes.push(figure);
+    if grid.safe.y1 - footer::HEIGHT + 1e-6 < caption_foot {
+        composer.problem("its art runs into the footer".to_owned(), "shorten `goal` or `setup`");
+    }
     let sections = Sections {
         steps: &page.words.steps,
         see: &page.words.see,
@@ -62,8 +69,8 @@ fn neighbours<'a>(book: &Book<'a>, index: usize) -> (Option<&'a str>, Option<&'a
     (index.checked_sub(1).and_then(id), id(index + 1))
 }
 
-/// Id and level, title, goal and set-up, above the art.
-fn head(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>, page: &Page) -> Vec<Node> {
+/// Id and level, title, goal and set-up, above the art; and the height at which they end.
+fn head(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>, page: &Page) -> (Vec<Node>, f64) {
     let width = if grid.beside { grid.art.width() } else { grid.safe.width() };
     let mut column = Column::new(Rect::new(grid.safe.x0, grid.safe.y0, grid.safe.x0 + width, grid.art.y0));
     let level = if page.levels == 1 { String::new() } else { format!(" · level {} of {}", page.level, page.levels) };
@@ -78,7 +85,7 @@ fn head(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>, page: &Page) 
         setup = format!("{setup} {}", page.words.setup);
     }
     column.add(composer.lead("Set up:", &setup, &BODY, width), 0.6);
-    column.finish(composer)
+    (column.nodes, column.y)
 }
 
 /// A row of dots that ends at `x`: one a level, filled up to this level.
@@ -114,9 +121,9 @@ fn below(composer: &mut Composer<'_>, grid: &Grid, top: f64, sections: &Sections
     let links = links(composer, sections.links, width);
     let bottom = grid.safe.y1 - footer::HEIGHT;
     let log_top = bottom - log.height;
-    let stop_top = log_top - 2.4 - stop.height;
-    let links_top = stop_top - 2.4 - links.height;
-    let [left, right] = grid.columns(top + 2.0, links_top);
+    let stop_top = log_top - 2.0 - stop.height;
+    let links_top = stop_top - 1.8 - links.height;
+    let [left, right] = grid.columns(top + 1.8, links_top);
     let mut nodes = Vec::new();
     let mut left = Column::new(left);
     let column_width = left.width();

@@ -10,7 +10,7 @@ use crate::layout::text::{Align, Style};
 use crate::layout::{Book, Draft, Placed};
 
 /// Height of the footer with the clear space above it, mm.
-pub const HEIGHT: f64 = 12.0;
+pub const HEIGHT: f64 = 10.8;
 
 /// Gives a draft its number and its footer.
 pub fn finish(
@@ -39,7 +39,7 @@ pub fn finish(
 
 fn footer(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>, number: u32, facts: &str) -> Node {
     let (set, edition) = (book.set, book.edition);
-    let top = grid.safe.y1 - HEIGHT + 3.6;
+    let top = grid.safe.y1 - HEIGHT + 2.4;
     let line = rule(Rect::new(grid.safe.x0, top - 0.1, grid.safe.x1, top + 0.1));
     let set_line = format!("{} {} · edition {} · {}", set.title, set.version, edition.id, set.date);
     let width = grid.safe.width();

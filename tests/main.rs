@@ -1,3 +1,13 @@
 //! Integration tests: what the rooms do together, seen from outside.
+#![allow(
+    clippy::unwrap_used,
+    clippy::expect_used,
+    clippy::disallowed_methods,
+    clippy::disallowed_types,
+    clippy::float_cmp,
+    reason = "tests may unwrap, write files of their own and compare with literals"
+)]
 
+mod architecture;
+mod bundle;
 mod render_png;

@@ -3,6 +3,7 @@
 //! Nothing here draws or knows a colour. Parallax, places and sizes leave this room in whole millionths of a
 //! millimetre, so that the last bit of a formula never reaches a page.
 
+mod companions;
 mod depth;
 mod problem;
 
@@ -11,6 +12,7 @@ pub use problem::{ProblemKind, SolveProblem};
 
 use crate::diagnostics::Place;
 use crate::optics::{Viewer, Viewing};
+use crate::outline;
 use crate::scene::{At, Depth, Eye, Eyes, Feature, Form, Role, Scaling, Scene, Shape, Size, Vertex};
 use crate::units::{Angle, Mm, PrismDioptre};
 
@@ -51,6 +53,8 @@ pub enum SolvedForm {
         shape: Shape,
         /// The longer side of its bounding box on the page (text: height of a capital), mm.
         size: f64,
+        /// Width and height of its drawn bounding box on the page, mm.
+        extent: (f64, f64),
         /// Width of its lines on the page, mm.
         weight: f64,
     },
@@ -60,6 +64,8 @@ pub enum SolvedForm {
         points: Vec<PathPoint>,
         /// Whether the last point joins the first.
         closed: bool,
+        /// Whether the line bends smoothly through its points.
+        smooth: bool,
         /// Width of the line on the page, mm.
         weight: f64,
     },
@@ -106,7 +112,11 @@ pub fn solve(scene: &Scene, viewer: &Viewer) -> Result<Vec<SolvedFeature>, Vec<S
     let (mut solved, mut problems) = (Vec::new(), Vec::new());
     for feature in &scene.features {
         match solve_feature(feature, &solver) {
-            Ok(feature) => solved.push(feature),
+            Ok(target) => {
+                let companions = companions::of(&target, feature.companions);
+                solved.push(target);
+                solved.extend(companions);
+            }
             Err(kinds) => problems.extend(kinds.into_iter().map(|kind| SolveProblem {
                 feature: feature.id.clone(),
                 place: feature.place,
@@ -125,14 +135,15 @@ fn solve_feature(feature: &Feature, solver: &Solver) -> Result<SolvedFeature, Ve
             let drawn = |mm: f64| length_on_page(mm * point.magnification);
             let size = length_of(*size, &solver.own).and_then(drawn).map_err(|kind| vec![kind])?;
             let weight = drawn(weight.0).map_err(|kind| vec![kind])?;
-            let form = SolvedForm::Shape { shape: shape.clone(), size, weight };
+            let extent = outline::extent(shape, size);
+            let form = SolvedForm::Shape { shape: shape.clone(), size, extent, weight };
             (form, (point.on_page.x, point.on_page.y), point.stand)
         }
-        Form::Path { vertices, closed, weight } => {
+        Form::Path { vertices, closed, smooth, weight } => {
             let (points, stand) = solve_path(vertices, feature.scaling, solver)?;
             let weight = length_on_page(weight.0).map_err(|kind| vec![kind])?;
             let at = middle_of(&points);
-            (SolvedForm::Path { points, closed: *closed, weight }, at, stand)
+            (SolvedForm::Path { points, closed: *closed, smooth: *smooth, weight }, at, stand)
         }
     };
     Ok(SolvedFeature {
@@ -229,3 +240,6 @@ fn middle_of(points: &[PathPoint]) -> (f64, f64) {
     };
     (middle(|p| p.x), middle(|p| p.y))
 }
+
+#[cfg(test)]
+mod tests;

@@ -1,4 +1,4 @@
-//! Integration tests: what the rooms do together, seen from outside.
+//! Integration tests in one binary: what the rooms do together, seen from outside.
 #![allow(
     clippy::unwrap_used,
     clippy::expect_used,
@@ -10,4 +10,7 @@
 
 mod architecture;
 mod bundle;
+mod oracles;
+mod references;
 mod render_png;
+mod render_vector;

@@ -59,7 +59,7 @@ impl Filter {
     }
 
     /// Which of red, green and blue light passes.
-    /// Source: `[WoodsHarris2010]`, idealised: a filter passes a channel or stops it.
+    /// Source: `[Hobyrne]`, what looks dark and light through a red filter; idealised to whole channels.
     pub const fn passes(self) -> [bool; 3] {
         match self {
             Filter::Red => [true, false, false],
@@ -100,7 +100,7 @@ impl Ground {
 /// ink); on black it is that light (red filter, red ink). Where marks for both eyes overlap, all channels change.
 ///
 /// The glasses must [`separate`](Glasses::separate) the eyes; with the same filter twice, both eyes see every mark.
-/// Source: `[WoodsHarris2010]`.
+/// Source: `[Proofing]` for white; for black, `[Hobyrne]`: the red filter shows red light and stops cyan.
 ///
 /// ```
 /// use depthpress::colour::{Filter, Glasses, Ground, inks};
@@ -148,7 +148,7 @@ mod tests {
     const CYAN: Srgb8 = Srgb8([0, 255, 255]);
 
     /// Reads the light behind an ideal filter, written apart from the code under test: the red filter shows the red
-    /// channel, the cyan filter the other two. `[WoodsHarris2010]`
+    /// channel, the cyan filter the other two. Source: `[Hobyrne]`.
     fn seen(filter: Filter, colour: Srgb8) -> Vec<u8> {
         match filter {
             Filter::Red => vec![colour.0[0]],

@@ -1,11 +1,15 @@
 //! `jump`: two or more targets at different depths, looked at in turn along a numbered route.
 
-use crate::diagnostics::Place;
-use crate::scene::Depth;
-use crate::units::{Mm, Seconds};
-
 use super::ramp::Ramp;
-use super::target::Target;
+use super::target::{self, Target};
+use super::words::{self, Words};
+use super::{Body, COMMON, Kind};
+use crate::diagnostics::{Diagnostic, Place, codes};
+use crate::scene::{At, Depth, Feature, Scene};
+use crate::spec::field::{Field, TableForm, TableSpec, Takes, mm, seconds};
+use crate::spec::read::{Placed, Reader};
+use crate::spec::table::{Document, Table};
+use crate::units::{Mm, Seconds};
 
 /// The parameters of a `jump` exercise.
 #[derive(Debug, Clone, PartialEq)]
@@ -58,4 +62,265 @@ pub enum ArrangementForm {
     Column,
     /// Clockwise from the top.
     Ring,
+}
+
+/// The most stops of a route. Design choice.
+const MOST_STOPS: u32 = 12;
+
+/// The kind.
+pub const KIND: Kind = Kind {
+    id: "jump",
+    doc: "Two or more targets at different depths are looked at in turn along a numbered route. They are written out \
+          as `[[target]]`s, in the order of the route, or laid out by one `[arrangement]`.",
+    tables: &[&EXERCISE, &TARGET, &ARRANGEMENT],
+    read,
+    example: EXAMPLE,
+};
+
+const EXERCISE: TableSpec = TableSpec {
+    name: "exercise",
+    form: TableForm::Single,
+    groups: &[
+        COMMON,
+        &[
+            Field::default("numbers", Takes::Flag, "true", "Whether each stop carries its number in the route."),
+            Field::default(
+                "stay",
+                Takes::Time(seconds(0.5, 60.0)),
+                r#""3 s""#,
+                "How long to stay at each stop, for the words.",
+            ),
+            Field::default("rounds", Takes::Count { min: 1, max: 50 }, "10", "How many rounds, for the words."),
+        ],
+    ],
+    doc: "What kind of exercise it is, and its words.",
+};
+
+const TARGET: TableSpec = TableSpec {
+    name: "target",
+    form: TableForm::Many,
+    groups: &[target::OWN, target::LOOK, target::FREE],
+    doc: "The stops, two to twelve, in the order of the route.",
+};
+
+const ARRANGEMENT: TableSpec = TableSpec {
+    name: "arrangement",
+    form: TableForm::Single,
+    groups: &[
+        &[
+            Field::required(
+                "form",
+                Takes::Choice(&["row", "column", "ring"]),
+                "The layout: left to right, top to bottom, or clockwise from the top.",
+            ),
+            Field::required("count", Takes::Count { min: 2, max: MOST_STOPS }, "How many stops."),
+            Field::required(
+                "spacing",
+                Takes::Length(mm(5.0, 170.0)),
+                "Between the middles of neighbours; in a ring: its radius.",
+            ),
+            Field::optional(
+                "route",
+                Takes::List { of: &Takes::Count { min: 1, max: MOST_STOPS }, min: 2, max: MOST_STOPS },
+                "The order in which the places are visited, each once: `[1, 3, 2]`. Left out: in the order of the places.",
+            ),
+            Field::required(
+                "depths",
+                Takes::List { of: &Takes::Ramp(&Takes::Depth), min: 2, max: MOST_STOPS },
+                "Depths, taken in turn along the places; not more than `count`.",
+            ),
+        ],
+        target::LOOK,
+        target::FREE,
+    ],
+    doc: "Copies of one target, laid out evenly around `at`; in place of `[[target]]`s.",
+};
+
+const EXAMPLE: &str = r#"[exercise]
+kind = "jump"
+title = "Mooring rings"
+goal = "Look from the near ring to the far ring and back, and feel your eyes change."
+
+[[target]]
+label = "near"
+shape = "ring"
+size = "34 mm"
+at = ["-45 mm", "0 mm"]
+depth = { from = "1 pd toward", to = "4 pd toward", levels = 4 }
+
+[[target]]
+label = "far"
+shape = "ring"
+size = "34 mm"
+at = ["45 mm", "0 mm"]
+depth = "1 pd away"
+"#;
+
+impl Jump {
+    /// How many levels its ramps have; `None` without a ramp.
+    pub fn levels(&self) -> Option<u32> {
+        match &self.stops {
+            Stops::Listed(targets) => targets.iter().find_map(Target::levels),
+            Stops::Arranged(a) => a.depths.iter().find_map(Ramp::levels).or(a.target.size.levels()),
+        }
+    }
+}
+
+fn read(reader: &mut Reader<'_>, document: &Document<'_>, exercise: &Table<'_>) -> Option<Body> {
+    let numbers = exercise.get(reader, "numbers");
+    let stay = exercise.get(reader, "stay");
+    let rounds = exercise.get(reader, "rounds");
+    let stops = read_stops(reader, document);
+    Some(Body::Jump(Jump { stops: stops?, numbers: numbers?, stay: stay?, rounds: rounds? }))
+}
+
+fn read_stops(reader: &mut Reader<'_>, document: &Document<'_>) -> Option<Stops> {
+    let Some(table) = document.optional_table(reader, &ARRANGEMENT) else {
+        let most = MOST_STOPS as usize;
+        return target::read_all(reader, document, &TARGET, (2, most)).map(Stops::Listed);
+    };
+    let place = table.place();
+    let arrangement = read_arrangement(reader, table);
+    if document.has(TARGET.name) {
+        let message = "a `jump` has `[[target]]`s or an `[arrangement]`, not both";
+        let problem = Diagnostic::error(codes::CONFLICT, place, message)
+            .with_label("beside `[[target]]`")
+            .with_help("leave out one of them");
+        reader.push(problem);
+        target::read_all(reader, document, &TARGET, (1, MOST_STOPS as usize));
+        return None;
+    }
+    arrangement.map(Stops::Arranged)
+}
+
+fn read_arrangement(reader: &mut Reader<'_>, mut table: Table<'_>) -> Option<Arrangement> {
+    table.check_keys(reader);
+    let forms = [ArrangementForm::Row, ArrangementForm::Column, ArrangementForm::Ring];
+    let form = table.one_of(reader, "form", &forms);
+    let count = table.get(reader, "count");
+    let spacing = table.get(reader, "spacing");
+    let route = table.maybe(reader, "route");
+    let depths: Option<Vec<Ramp<Depth>>> = table.get(reader, "depths");
+    let place = table.place_of(reader, "depths");
+    let look = target::read_look(reader, &table);
+    let (count, depths) = (count?, depths?);
+    if count < u32::try_from(depths.len()).unwrap_or(u32::MAX) {
+        let message = format!("{} depths for {count} stops: some would never be used", depths.len());
+        let problem = Diagnostic::error(codes::LIST, place, message)
+            .with_label(format!("at most {count}"))
+            .with_help("leave out depths, or raise `count`");
+        reader.push(problem);
+        return None;
+    }
+    let route = match route? {
+        Some(route) => Some(check_route(reader, table.place_of(reader, "route"), route, count)?),
+        None => None,
+    };
+    let target = Target { label: "stop".to_owned(), place, ..look? };
+    Some(Arrangement { form: form?, count, spacing: spacing?, route, depths, target, place })
+}
+
+/// A route visits each place from 1 to `count` once.
+fn check_route(reader: &mut Reader<'_>, place: Place, route: Vec<Placed<u32>>, count: u32) -> Option<Vec<u32>> {
+    let mut seen = std::collections::BTreeSet::new();
+    let wrong = route.iter().find(|stop| count < stop.value || !seen.insert(stop.value));
+    let (place, message) = match wrong {
+        Some(stop) if count < stop.value => {
+            (stop.place, format!("the route goes to place `{}`, there are {count}", stop.value))
+        }
+        Some(stop) => (stop.place, format!("the route goes to place `{}` twice", stop.value)),
+        None if seen.len() < count as usize => (place, format!("the route visits {} of {count} places", seen.len())),
+        None => return Some(route.into_iter().map(|stop| stop.value).collect()),
+    };
+    let problem = Diagnostic::error(codes::LIST, place, message)
+        .with_label("not every place once")
+        .with_help(format!("name each place from 1 to {count} once"));
+    reader.push(problem);
+    None
+}
+
+impl Jump {
+    /// The art of one level: the stops in the order of the route.
+    pub fn scene(&self, level: u32) -> Scene {
+        let mut features = match &self.stops {
+            Stops::Listed(targets) => targets.iter().map(|target| target.feature(level)).collect(),
+            Stops::Arranged(arrangement) => arrangement.features(level),
+        };
+        if self.numbers {
+            for (number, feature) in (1..).zip(&mut features) {
+                feature.companions.number = Some(number);
+            }
+        }
+        Scene { features }
+    }
+
+    /// The words; they are the same on every level.
+    pub fn words(&self, _level: u32) -> Words {
+        let watch = match &self.stops {
+            Stops::Listed(targets) => targets.iter().any(|target| target.watch),
+            Stops::Arranged(arrangement) => arrangement.target.watch,
+        };
+        let (start, next) = if self.numbers {
+            ("number 1".to_owned(), "the next number".to_owned())
+        } else {
+            match &self.stops {
+                Stops::Listed(targets) => (format!("“{}”", targets[0].label), format!("“{}”", targets[1].label)),
+                Stops::Arranged(_) => ("the first shape".to_owned(), "the next shape".to_owned()),
+            }
+        };
+        Words {
+            goal: "Jump from one depth to another and make each stop single.".to_owned(),
+            setup: String::new(),
+            steps: vec![
+                format!("Look at {start} until it is single and clear."),
+                format!("Jump to {next}. Wait until that one is single."),
+                words::check_step(
+                    watch,
+                    &format!("Stay for {} at each stop and check that", words::seconds(self.stay)),
+                    "are there.",
+                ),
+                format!("Go round {}. Then look far away.", words::times(self.rounds)),
+            ],
+            see: words::with_marks(
+                "The stop you look at is single. The others may look double for now: that is fine.".to_owned(),
+                watch,
+            ),
+            one_part: words::one_part(watch),
+        }
+    }
+}
+
+impl Arrangement {
+    /// The stops on a level, in the order of the route.
+    fn features(&self, level: u32) -> Vec<Feature> {
+        let in_place_order = (1..=self.count).collect::<Vec<_>>();
+        let route = self.route.as_ref().unwrap_or(&in_place_order);
+        route.iter().zip(1..).map(|(&place, stop): (&u32, u32)| self.stop(place, stop, level)).collect()
+    }
+
+    /// The copy of the target at a place (from 1), which is this stop (from 1) of the route.
+    fn stop(&self, place: u32, stop: u32, level: u32) -> Feature {
+        let index = place as usize - 1;
+        let (dx, dy) = self.offset(index);
+        let target = Target {
+            label: format!("{}-{stop}", self.target.label),
+            at: At { x: Mm(self.target.at.x.0 + dx), y: Mm(self.target.at.y.0 + dy) },
+            depth: self.depths[index % self.depths.len()].clone(),
+            ..self.target.clone()
+        };
+        target.feature(level)
+    }
+
+    /// From the middle of the arrangement to a place, mm.
+    fn offset(&self, index: usize) -> (f64, f64) {
+        let along = (index as f64 - f64::from(self.count - 1) / 2.0) * self.spacing.0;
+        match self.form {
+            ArrangementForm::Row => (along, 0.0),
+            ArrangementForm::Column => (0.0, along),
+            ArrangementForm::Ring => {
+                let angle = (360.0 * index as f64 / f64::from(self.count) - 90.0).to_radians();
+                (self.spacing.0 * libm::cos(angle), self.spacing.0 * libm::sin(angle))
+            }
+        }
+    }
 }

@@ -6,12 +6,16 @@ pub mod hold;
 pub mod jump;
 pub mod nest;
 pub mod ramp;
+pub mod reference;
 pub mod target;
 pub mod trail;
 pub mod words;
 
-use crate::diagnostics::Place;
+use crate::diagnostics::{Diagnostic, Place, codes};
 use crate::scene::Scene;
+use crate::spec::field::{Field, TableForm, TableSpec, Takes};
+use crate::spec::read::{Reader, Word};
+use crate::spec::table::{Document, Table};
 
 use words::{AuthorWords, Words};
 
@@ -43,6 +47,124 @@ pub enum Body {
     Nest(nest::Nest),
 }
 
+impl Exercise {
+    /// How many levels, and so pages, it has: as many as its ramps, or one.
+    pub fn levels(&self) -> u32 {
+        let levels = match &self.body {
+            Body::Hold(hold) => hold.levels(),
+            Body::Jump(jump) => jump.levels(),
+            Body::Trail(trail) => trail.levels(),
+            Body::Nest(nest) => nest.levels(),
+        };
+        levels.unwrap_or(1)
+    }
+}
+
+/// A kind of exercise.
+#[derive(Debug)]
+pub struct Kind {
+    /// Its word in `kind = "…"`.
+    pub id: &'static str,
+    /// What it is, for the spec reference.
+    pub doc: &'static str,
+    /// Its tables; the first is its `[exercise]`.
+    pub tables: &'static [&'static TableSpec],
+    /// Reads its parameters. `None`: a problem has been pushed.
+    pub read: fn(&mut Reader<'_>, &Document<'_>, &Table<'_>) -> Option<Body>,
+    /// A whole exercise file, for the spec reference.
+    pub example: &'static str,
+}
+
+/// Every kind.
+pub const KINDS: &[Kind] = &[hold::KIND, jump::KIND, trail::KIND, nest::KIND];
+
+/// Keys of `[exercise]` that every kind has.
+pub const COMMON: &[Field] = &[
+    Field::required("kind", Takes::Choice(&["hold", "jump", "trail", "nest"]), "The kind of exercise."),
+    Field::required("title", Takes::Text(60), "Title of its pages."),
+    Field::optional(
+        "goal",
+        Takes::Text(200),
+        "One sentence that says what it is for; in place of the kind's own words.",
+    ),
+    Field::optional(
+        "setup",
+        Takes::Text(300),
+        "What to prepare beyond distance and glasses; in place of the kind's own words.",
+    ),
+    Field::optional(
+        "do",
+        Takes::List { of: &Takes::Text(200), min: 1, max: 5 },
+        "The steps; in place of the kind's own words.",
+    ),
+    Field::optional("see", Takes::Text(300), "What both eyes together should see; in place of the kind's own words."),
+];
+
+/// `[exercise]` as far as it is the same for every kind.
+const HEAD: TableSpec = TableSpec {
+    name: "exercise",
+    form: TableForm::Single,
+    groups: &[COMMON],
+    doc: "What kind of exercise it is, and its words.",
+};
+
+/// Reads an exercise file; `id` is the stem of its name. `None`: the problems have been pushed.
+pub fn read_exercise(reader: &mut Reader<'_>, id: &str) -> Option<Exercise> {
+    let document = Document::parse(reader);
+    reader.family = vec![&HEAD];
+    let head = document.table(reader, &HEAD)?;
+    let Word(number) = head.get(reader, "kind")?;
+    let kind = KINDS.get(number)?;
+    reader.family = kind.tables.to_vec();
+    document.check_tables(reader, |name| other_kinds(kind, name));
+    let mut table = head.read_as(kind.tables.first()?);
+    table.check_keys(reader);
+    let title = table.get(reader, "title");
+    let words = read_words(reader, &table);
+    let body = (kind.read)(reader, &document, &table);
+    let even = check_ramps(reader);
+    let exercise = Exercise { id: id.to_owned(), title: title?, words: words?, body: body?, place: table.place() };
+    even.then_some(exercise)
+}
+
+fn read_words(reader: &mut Reader<'_>, table: &Table<'_>) -> Option<AuthorWords> {
+    let goal = table.maybe(reader, "goal");
+    let setup = table.maybe(reader, "setup");
+    let steps = table.maybe(reader, "do");
+    let see = table.maybe(reader, "see");
+    Some(AuthorWords { goal: goal?, setup: setup?, steps: steps?, see: see? })
+}
+
+/// Where a table that this kind does not have belongs, if anywhere.
+fn other_kinds(kind: &Kind, table: &str) -> Option<String> {
+    let owners: Vec<_> = KINDS.iter().filter(|k| k.tables.iter().any(|t| t.name == table)).collect();
+    let header = owners.first()?.tables.iter().find(|t| t.name == table)?.header();
+    let names: Vec<_> = owners.iter().map(|k| format!("`{}`", k.id)).collect();
+    Some(format!("a `{}` has no `{header}`; kinds with one: {}", kind.id, names.join(", ")))
+}
+
+/// All ramps of an exercise have the same number of levels; pushes each that differs from the first.
+fn check_ramps(reader: &mut Reader<'_>) -> bool {
+    let ramps = reader.ramps().to_vec();
+    let Some((first, rest)) = ramps.split_first() else { return true };
+    let wrong: Vec<_> = rest.iter().filter(|ramp| ramp.levels != first.levels).collect();
+    for ramp in &wrong {
+        let message = format!(
+            "this ramp of `{}` has {} levels, the ramp of `{}` on line {} has {}",
+            ramp.key,
+            ramp.levels,
+            first.key,
+            reader.line(first.place),
+            first.levels
+        );
+        let problem = Diagnostic::error(codes::RAMP, ramp.place, message)
+            .with_label(format!("{} levels", ramp.levels))
+            .with_help("give all ramps of an exercise the same number of levels");
+        reader.push(problem);
+    }
+    wrong.is_empty()
+}
+
 /// One page of an exercise: one level.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Page {
@@ -62,18 +184,55 @@ pub struct Page {
     pub words: Words,
 }
 
-/// One page a level, in book order. Stand-in.
+impl Body {
+    /// The id of its kind.
+    pub fn kind(&self) -> &'static str {
+        match self {
+            Body::Hold(_) => "hold",
+            Body::Jump(_) => "jump",
+            Body::Trail(_) => "trail",
+            Body::Nest(_) => "nest",
+        }
+    }
+
+    fn scene(&self, level: u32) -> Scene {
+        match self {
+            Body::Hold(hold) => hold.scene(level),
+            Body::Jump(jump) => jump.scene(level),
+            Body::Trail(trail) => trail.scene(level),
+            Body::Nest(nest) => nest.scene(level),
+        }
+    }
+
+    fn words(&self, level: u32) -> Words {
+        match self {
+            Body::Hold(hold) => hold.words(level),
+            Body::Jump(jump) => jump.words(level),
+            Body::Trail(trail) => trail.words(level),
+            Body::Nest(nest) => nest.words(level),
+        }
+    }
+}
+
+/// Every page of the exercises, one a level, in the order of the book.
 pub fn pages(exercises: &[Exercise]) -> Vec<Page> {
-    exercises
-        .iter()
-        .map(|exercise| Page {
-            id: exercise.id.clone(),
-            kind: "hold",
-            title: exercise.title.clone(),
-            level: 1,
-            levels: 1,
-            scene: Scene::default(),
-            words: Words::default(),
-        })
-        .collect()
+    let of_one = |exercise: &Exercise| {
+        let levels = exercise.levels();
+        (1..=levels).map(|level| exercise.page(level, levels)).collect::<Vec<_>>()
+    };
+    exercises.iter().flat_map(of_one).collect()
+}
+
+impl Exercise {
+    fn page(&self, level: u32, levels: u32) -> Page {
+        Page {
+            id: if levels == 1 { self.id.clone() } else { format!("{}-{level}", self.id) },
+            kind: self.body.kind(),
+            title: self.title.clone(),
+            level,
+            levels,
+            scene: self.body.scene(level),
+            words: self.body.words(level).with(&self.words),
+        }
+    }
 }

@@ -1,12 +1,16 @@
 //! `nest`: targets inside a drawn box or corridor in true two-eye perspective, so that outline, size and overlap agree
 //! with the depth and make it easier to see.
 
+use super::ramp::{Blend, Ramp};
+use super::target::{self, Target};
+use super::words::{self, Words};
+use super::{Body, COMMON, Kind};
 use crate::diagnostics::Place;
-use crate::scene::Depth;
+use crate::scene::{At, Companions, Depth, Eyes, Feature, Form, Role, Scaling, Scene, Vertex};
+use crate::spec::field::{Field, TableForm, TableSpec, Takes, mm};
+use crate::spec::read::Reader;
+use crate::spec::table::{Document, Table};
 use crate::units::Mm;
-
-use super::ramp::Ramp;
-use super::target::Target;
 
 /// The parameters of a `nest` exercise.
 #[derive(Debug, Clone, PartialEq)]
@@ -48,4 +52,191 @@ pub enum RoomForm {
     Frames,
     /// Frames joined by the long edges, with a line along the middle of floor and ceiling.
     Corridor,
+}
+
+/// The kind.
+pub const KIND: Kind = Kind {
+    id: "nest",
+    doc: "Targets stand inside a drawn box or corridor in true two-eye perspective, so that outline, size and overlap \
+          agree with the depth and make it easier to see.",
+    tables: &[&EXERCISE, &ROOM, &TARGET],
+    read,
+    example: EXAMPLE,
+};
+
+const EXERCISE: TableSpec = TableSpec {
+    name: "exercise",
+    form: TableForm::Single,
+    groups: &[COMMON],
+    doc: "What kind of exercise it is, and its words.",
+};
+
+const ROOM: TableSpec = TableSpec {
+    name: "room",
+    form: TableForm::Single,
+    groups: &[&[
+        Field::required(
+            "form",
+            Takes::Choice(&["box", "frames", "corridor"]),
+            "Frames joined by the four long edges; frames alone; or frames joined by the long edges, with a line along the middle of floor and ceiling.",
+        ),
+        Field::required("width", Takes::Length(mm(10.0, 1000.0)), "Its width in space."),
+        Field::required("height", Takes::Length(mm(10.0, 1000.0)), "Its height in space."),
+        Field::required("front", Takes::Ramp(&Takes::Depth), "Depth of its front opening."),
+        Field::required("back", Takes::Ramp(&Takes::Depth), "Depth of its back wall."),
+        Field::default(
+            "frames",
+            Takes::Count { min: 2, max: 20 },
+            "5",
+            "How many frames stand along it, front and back included.",
+        ),
+        Field::default("weight", Takes::Length(mm(0.2, 10.0)), r#""0.6 mm""#, "Width of its lines on the page."),
+    ]],
+    doc: "A room that runs straight away from the eyes.",
+};
+
+const TARGET: TableSpec = TableSpec {
+    name: "target",
+    form: TableForm::Many,
+    groups: &[target::OWN, target::LOOK, target::INSIDE],
+    doc: "What stands in the room, one to twelve.",
+};
+
+const EXAMPLE: &str = r#"[exercise]
+kind = "nest"
+title = "The boat house"
+
+[room]
+form = "box"
+width = "150 mm"
+height = "100 mm"
+front = "2 pd toward"
+back = "1.5 pd away"
+
+[[target]]
+label = "lantern"
+shape = "disc"
+size = "18 mm"
+depth = "1 pd toward"
+"#;
+
+impl Nest {
+    /// How many levels its ramps have; `None` without a ramp.
+    pub fn levels(&self) -> Option<u32> {
+        let room = self.room.front.levels().or(self.room.back.levels());
+        room.or_else(|| self.targets.iter().find_map(Target::levels))
+    }
+}
+
+fn read(reader: &mut Reader<'_>, document: &Document<'_>, _exercise: &Table<'_>) -> Option<Body> {
+    let room = document.table(reader, &ROOM).and_then(|table| read_room(reader, table));
+    let targets = target::read_all(reader, document, &TARGET, (1, 12));
+    Some(Body::Nest(Nest { room: room?, targets: targets? }))
+}
+
+fn read_room(reader: &mut Reader<'_>, mut table: Table<'_>) -> Option<Room> {
+    table.check_keys(reader);
+    let form = table.one_of(reader, "form", &[RoomForm::Box, RoomForm::Frames, RoomForm::Corridor]);
+    let (width, height) = (table.get(reader, "width"), table.get(reader, "height"));
+    let (front, back) = (table.get(reader, "front"), table.get(reader, "back"));
+    let (frames, weight) = (table.get(reader, "frames"), table.get(reader, "weight"));
+    Some(Room {
+        form: form?,
+        width: width?,
+        height: height?,
+        front: front?,
+        back: back?,
+        frames: frames?,
+        weight: weight?,
+        place: table.place(),
+    })
+}
+
+impl Nest {
+    /// The art of one level: the room, then the targets, which hide what stands behind them.
+    pub fn scene(&self, level: u32) -> Scene {
+        let mut features = self.room.features(level);
+        features.extend(self.targets.iter().map(|target| Feature { solid: true, ..target.feature(level) }));
+        Scene { features }
+    }
+
+    /// The words; they are the same on every level.
+    pub fn words(&self, _level: u32) -> Words {
+        let watch = self.targets.iter().any(|target| target.watch);
+        let room = match self.room.form {
+            RoomForm::Box => "box",
+            RoomForm::Frames => "row of frames",
+            RoomForm::Corridor => "corridor",
+        };
+        let shapes = if self.targets.len() == 1 { "the shape" } else { "each shape" };
+        Words {
+            goal: format!("Feel how deep the {room} is, and place {shapes} in it."),
+            setup: String::new(),
+            steps: vec![
+                format!("Look into the {room} as you would through a window."),
+                format!("Let your eyes move from the front of the {room} to its back."),
+                words::check_step(watch, &format!("Look at {shapes} in turn. Check that"), "are there."),
+                "Come back to the front. Do this five times, then look far away.".to_owned(),
+            ],
+            see: words::with_marks(format!("A deep {room}. What is smaller stands farther from you."), watch),
+            one_part: words::one_part(watch),
+        }
+    }
+}
+
+impl Room {
+    fn features(&self, level: u32) -> Vec<Feature> {
+        let (front, back) = (self.front.at(level), self.back.at(level));
+        let frames = (0..self.frames).map(|i| {
+            let depth = front.blend(&back, f64::from(i) / f64::from(self.frames - 1));
+            let corners = self.corners().map(|at| Vertex { at, depth: depth.clone() });
+            self.guide(format!("frame-{}", i + 1), corners.to_vec(), true)
+        });
+        let edges = self.edges().into_iter().map(|(name, at)| {
+            // Pieces from frame to frame, so that a target hides only those pieces that stand behind it.
+            let vertices = (0..self.frames).map(|i| {
+                let depth = front.blend(&back, f64::from(i) / f64::from(self.frames - 1));
+                Vertex { at, depth }
+            });
+            self.guide(name.to_owned(), vertices.collect(), false)
+        });
+        frames.chain(edges).collect()
+    }
+
+    fn corners(&self) -> [At; 4] {
+        let (x, y) = (self.width.0 / 2.0, self.height.0 / 2.0);
+        [(-x, -y), (x, -y), (x, y), (-x, y)].map(|(x, y)| At { x: Mm(x), y: Mm(y) })
+    }
+
+    /// Where the lines that run from front to back stand.
+    fn edges(&self) -> Vec<(&'static str, At)> {
+        let [top_left, top_right, bottom_right, bottom_left] = self.corners();
+        let long = [
+            ("edge-top-left", top_left),
+            ("edge-top-right", top_right),
+            ("edge-bottom-right", bottom_right),
+            ("edge-bottom-left", bottom_left),
+        ];
+        let half = self.height.0 / 2.0;
+        let middle =
+            [("ceiling-line", At { x: Mm(0.0), y: Mm(-half) }), ("floor-line", At { x: Mm(0.0), y: Mm(half) })];
+        match self.form {
+            RoomForm::Frames => Vec::new(),
+            RoomForm::Box => long.to_vec(),
+            RoomForm::Corridor => long.into_iter().chain(middle).collect(),
+        }
+    }
+
+    fn guide(&self, id: String, vertices: Vec<Vertex>, closed: bool) -> Feature {
+        Feature {
+            id,
+            role: Role::Guide,
+            eyes: Eyes::Both,
+            form: Form::Path { vertices, closed, smooth: false, weight: self.weight },
+            scaling: Scaling::ConstantObject,
+            companions: Companions::default(),
+            solid: false,
+            place: Some(self.place),
+        }
+    }
 }

@@ -9,6 +9,7 @@ use std::sync::Arc;
 use kurbo::{BezPath, Point, Rect, Size};
 
 use crate::colour::{Inks, Srgb8};
+pub use crate::outline::fonts::Face;
 
 /// One page of one edition.
 #[derive(Debug, Clone)]
@@ -107,15 +108,6 @@ pub enum Furniture {
     Footer,
     /// Rules, boxes and other marks that only order the page.
     Layout,
-}
-
-/// A face of the bundled family.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
-pub enum Face {
-    /// Regular.
-    Regular,
-    /// Bold.
-    Bold,
 }
 
 /// How strong page furniture and text stand against the ground: 1 is the full text ink, 0 the bare ground.

@@ -17,7 +17,9 @@ pub fn within_parallel(parallax: Mm, smallest_ipd: Mm) -> bool {
 
 /// The middle third of the range of clear single vision, as demands: (most away, most toward).
 ///
-///     [-b + (b + c)/3,  c - (b + c)/3]
+/// ```text
+/// [-b + (b + c)/3,  c - (b + c)/3]
+/// ```
 ///
 /// `blur_in` b and `blur_out` c are the base-in and base-out blur limits, both 0 or more.
 /// Source: `[Percival1928]`, middle third.
@@ -29,7 +31,9 @@ pub fn percival_zone(blur_in: PrismDioptre, blur_out: PrismDioptre) -> Option<(P
 
 /// Prism that moves the demand to the edge of the middle third; 0 or less: none needed.
 ///
-///     P = G/3 - 2L/3
+/// ```text
+/// P = G/3 - 2L/3
+/// ```
 ///
 /// `greater` G and `lesser` L are the two blur limits, `0 <= L <= G`.
 /// Source: `[Percival1928]`, middle third.
@@ -43,7 +47,9 @@ pub fn percival_prism(greater: PrismDioptre, lesser: PrismDioptre) -> Option<Pri
 
 /// Prism after which the compensating reserve is twice the phoria; 0 or less: none needed.
 ///
-///     P = (2 phoria - reserve) / 3
+/// ```text
+/// P = (2 phoria - reserve) / 3
+/// ```
 ///
 /// Both 0 or more; the reserve is the blur limit of the opposing side (else the break).
 /// Source: `[Sheard1930]`, reserve of twice the phoria.
@@ -66,7 +72,9 @@ pub fn fusion_vertical() -> (Angle, Angle) {
 
 /// Disparity fused in detail of `frequency` cycles per degree: a quarter of a period. Coarse detail fuses over more.
 ///
-///     limit = 15 / f arcmin
+/// ```text
+/// limit = 15 / f arcmin
+/// ```
 ///
 /// `None` unless the frequency is finite and greater than 0.
 /// Source: `[Schor1984]`, 90 degree phase limit.
@@ -134,4 +142,49 @@ pub fn device_dot(viewing: &Viewing, ppi: Ppi) -> Option<Dot> {
 /// Lets a demand through if it is finite and 0 or more.
 fn not_negative(demand: PrismDioptre) -> Option<f64> {
     finite(demand.0).filter(|&pd| 0.0 <= pd)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::super::NOT_FINITE;
+    use super::*;
+
+    #[test]
+    fn numbers_that_are_none_are_refused() {
+        let viewing = Viewing::new(Mm(400.0), Mm(64.0)).unwrap();
+        let one = PrismDioptre(1.0);
+        for bad in NOT_FINITE.into_iter().chain([-1.0]) {
+            let pd = PrismDioptre(bad);
+            assert_eq!(percival_zone(pd, one), None);
+            assert_eq!(percival_zone(one, pd), None);
+            assert_eq!(percival_prism(pd, one), None);
+            assert_eq!(percival_prism(one, pd), None);
+            assert_eq!(sheard_prism(pd, one), None);
+            assert_eq!(sheard_prism(one, pd), None);
+            assert_eq!(fusion_of_detail(bad), None);
+            assert_eq!(disparity_gradient(1.0, bad), None);
+            assert_eq!(landolt(&viewing, bad), None);
+        }
+        for bad in NOT_FINITE {
+            assert_eq!(disparity_gradient(bad, 1.0), None);
+        }
+        assert!(!within_parallel(Mm(f64::NAN), Mm(64.0)) && !within_parallel(Mm(1.0), Mm(f64::NAN)));
+        assert!(!within_parallel(Mm(f64::INFINITY), Mm(64.0)));
+    }
+
+    #[test]
+    fn nothing_is_divided_by_zero() {
+        let viewing = Viewing::new(Mm(400.0), Mm(64.0)).unwrap();
+        assert_eq!(fusion_of_detail(0.0), None);
+        assert_eq!(disparity_gradient(1.0, 0.0), None);
+        assert_eq!(landolt(&viewing, 0.0), None);
+        assert_eq!(device_dot(&viewing, Ppi(0)), None);
+        // A ring that would fill half of all that the eye can see.
+        assert_eq!(landolt(&viewing, 1e-5), None);
+    }
+
+    #[test]
+    fn the_greater_limit_is_not_the_lesser() {
+        assert_eq!(percival_prism(PrismDioptre(7.0), PrismDioptre(19.0)), None);
+    }
 }

@@ -56,3 +56,7 @@ impl Viewer {
 fn finite(value: f64) -> Option<f64> {
     value.is_finite().then_some(value)
 }
+
+/// Numbers that are not numbers, for the tests of this room.
+#[cfg(test)]
+const NOT_FINITE: [f64; 3] = [f64::NAN, f64::INFINITY, f64::NEG_INFINITY];

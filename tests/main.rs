@@ -9,8 +9,12 @@
 )]
 
 mod architecture;
+mod bad_specs;
 mod bundle;
+mod demo_set;
 mod oracles;
+mod reading;
 mod references;
 mod render_png;
 mod render_vector;
+mod spec_reference;

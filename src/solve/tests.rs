@@ -5,7 +5,7 @@ use proptest::prelude::*;
 use super::*;
 use crate::diagnostics::{Diagnostic, FileId, Severity};
 use crate::optics::geometry::SpacePoint;
-use crate::scene::Side;
+use crate::scene::{Companions, Side};
 
 fn viewer() -> Viewer {
     Viewer { distance: Mm(400.0), ipd: Mm(63.0), ipd_range: (Mm(50.0), Mm(75.0)) }
@@ -25,13 +25,14 @@ fn shape(id: &str, depth: Depth) -> Feature {
         eyes: Eyes::Both,
         form,
         scaling: Scaling::ConstantAngle,
+        companions: Companions::default(),
         solid: false,
         place,
     }
 }
 
 fn path(vertices: Vec<Vertex>, scaling: Scaling) -> Feature {
-    let form = Form::Path { vertices, closed: false, weight: Mm(1.5) };
+    let form = Form::Path { vertices, closed: false, smooth: true, weight: Mm(1.5) };
     Feature { form, scaling, role: Role::Trail, ..shape("path", Depth::Page) }
 }
 
@@ -237,7 +238,7 @@ fn places_and_sizes_that_are_none_are_refused() {
 fn at_constant_angle_places_and_sizes_are_those_of_the_page() {
     let solved = solve_one(shape("near", Depth::Place(Mm(100.0), Side::Toward))).unwrap();
     assert_eq!(solved.at, (-45.0, 12.0));
-    assert_eq!(solved.form, SolvedForm::Shape { shape: Shape::Ring, size: 34.0, weight: 2.0 });
+    assert_eq!(solved.form, SolvedForm::Shape { shape: Shape::Ring, size: 34.0, extent: (34.0, 34.0), weight: 2.0 });
     assert_eq!(solved.stand.parallax, Mm(-21.0));
 }
 
@@ -268,11 +269,11 @@ fn a_path_has_each_point_at_its_own_depth() {
         Vertex { at: at(30.0, 40.0), depth: Depth::Place(Mm(400.0), Side::Away) },
     ];
     let flat = solve_one(path(vertices.clone(), Scaling::ConstantAngle)).unwrap();
-    let SolvedForm::Path { points, weight, closed } = &flat.form else { unreachable!() };
+    let SolvedForm::Path { points, weight, closed, smooth } = &flat.form else { unreachable!() };
     assert_eq!(points[0], PathPoint { x: -30.0, y: 0.0, parallax: -21.0 });
     assert_eq!(points[1], PathPoint { x: 30.0, y: 40.0, parallax: 31.5 });
     assert_eq!((flat.at, flat.stand.parallax), ((0.0, 20.0), Mm(-21.0)));
-    assert_eq!((weight.to_bits(), *closed), (1.5_f64.to_bits(), false));
+    assert_eq!((weight.to_bits(), *closed, *smooth), (1.5_f64.to_bits(), false, true));
 
     let deep = solve_one(path(vertices, Scaling::ConstantObject)).unwrap();
     let SolvedForm::Path { points, weight, .. } = &deep.form else { unreachable!() };
@@ -288,6 +289,35 @@ fn half_images_lie_half_a_parallax_to_each_side() {
     assert_eq!((half_x(10.0, -4.0, Eye::Left), half_x(10.0, -4.0, Eye::Right)), (12.0, 8.0));
     assert!(Eyes::Left.include(Eye::Left) && !Eyes::Left.include(Eye::Right));
     assert!(!Eyes::Right.include(Eye::Left) && Eye::ALL.into_iter().all(|eye| Eyes::Both.include(eye)));
+}
+
+/// In perspective a drawn bounding box grows with the size, whatever the shape.
+#[test]
+fn the_extent_is_that_of_the_drawn_size() {
+    let mut feature = shape("near", Depth::Place(Mm(100.0), Side::Toward));
+    feature.scaling = Scaling::ConstantObject;
+    let SolvedForm::Shape { size, extent, .. } = solve_one(feature).unwrap().form else { unreachable!() };
+    assert_eq!(extent, (size, size));
+}
+
+/// Whatever rides with a target takes its depth, in the order of drawing, and each watch mark has one eye.
+#[test]
+fn companions_ride_at_the_depth_of_their_target() {
+    let mut feature = shape("near", Depth::Demand(PrismDioptre(2.0), Side::Toward));
+    feature.companions = Companions { watch: true, lock: true, number: Some(3) };
+    let solved = solve(&Scene { features: vec![feature] }, &viewer()).unwrap();
+    let told: Vec<_> = solved.iter().map(|f| (f.id.as_str(), f.role, f.eyes)).collect();
+    assert_eq!(
+        told,
+        [
+            ("near", Role::Target, Eyes::Both),
+            ("near-bar", Role::Watch, Eyes::Left),
+            ("near-wedge", Role::Watch, Eyes::Right),
+            ("near-frame", Role::Lock, Eyes::Both),
+            ("near-number", Role::Number, Eyes::Both),
+        ]
+    );
+    assert!(solved.iter().all(|f| f.stand == solved[0].stand && f.at.0.to_bits() == solved[0].at.0.to_bits()));
 }
 
 #[test]

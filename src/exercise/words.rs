@@ -93,12 +93,12 @@ pub fn one_part(watch: bool) -> Vec<(String, String)> {
         &[
             ("the bar", "Your right eye has dropped out. Blink, look far away, try again."),
             ("the wedge", "Your left eye has dropped out. Blink, look far away, try again."),
-            ("two of everything", "Your eyes have let go. Rest, then take the easier page."),
+            ("two of each", "Rest, then go one page easier."),
         ]
     } else {
         &[
             ("one flat picture", "One eye has dropped out. Cover each eye in turn, then try again."),
-            ("two of everything", "Your eyes have let go. Rest, then take the easier page."),
+            ("two of each", "Rest, then go one page easier."),
         ]
     };
     rows.iter().map(|&(seen, then)| (seen.to_owned(), then.to_owned())).collect()

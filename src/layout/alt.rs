@@ -58,27 +58,19 @@ pub fn demand_words(features: &[SolvedFeature], viewer: &Viewer) -> String {
     if from == to { from } else { format!("from {from} to {to}") }
 }
 
-/// The caption under the art: where the targets should seem to stand.
+/// The caption under the art: where the targets should seem to stand, counted from the eyes.
 pub fn caption(features: &[SolvedFeature], viewer: &Viewer) -> String {
+    let page = format!("page {} cm", plain(viewer.distance.0 / 10.0, 1));
     let seen: Vec<&SolvedFeature> = looked_at(features).collect();
-    if seen.is_empty() || 4 < seen.len() {
-        return format!("Depths: {}. {}", demand_words(features, viewer), page_distance(viewer));
+    if seen.is_empty() || 3 < seen.len() {
+        return format!("Depths: {}. From your eyes: {page}.", demand_words(features, viewer));
     }
-    let parts: Vec<String> = seen
-        .iter()
-        .map(|feature| {
-            let name = feature.id.replace('-', " ");
-            match demand(&feature.stand) {
-                flat if flat == "on the page" => format!("{name} on the page"),
-                demand => format!("{name} {demand}, {} from your eyes", place(&feature.stand, viewer)),
-            }
-        })
-        .collect();
-    format!("Where it should stand: {}. {}", parts.join("; "), page_distance(viewer))
-}
-
-fn page_distance(viewer: &Viewer) -> String {
-    format!("The page is {} cm away.", plain(viewer.distance.0 / 10.0, 1))
+    let of = |feature: &&SolvedFeature| {
+        let name = feature.id.replace('-', " ");
+        format!("{name} {} ({})", place(&feature.stand, viewer), demand(&feature.stand))
+    };
+    let parts: Vec<String> = seen.iter().map(of).collect();
+    format!("From your eyes it should be: {}; {page}.", parts.join("; "))
 }
 
 /// Alternative text for the art: what each eye gets, and what both together should see.

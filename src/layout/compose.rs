@@ -266,18 +266,24 @@ impl Column {
     }
 }
 
-/// Fills two columns in turn: a section that does not fit the first goes to the second as a whole.
+/// Fills two columns with whole sections, in order, so that the longer column is as short as it can be.
 pub fn flow(composer: &mut Composer<'_>, areas: [Rect; 2], sections: Vec<Piece>) -> Vec<Node> {
-    let [left, right] = areas;
-    let (mut left, mut right) = (Column::new(left), Column::new(right));
-    let mut turned = false;
-    for section in sections {
-        turned = turned || left.room() < section.height + LEADING;
-        let column = if turned { &mut right } else { &mut left };
-        column.add(section, LEADING * 0.8);
+    let gap = LEADING * 0.8;
+    let height = |pieces: &[Piece]| pieces.iter().map(|piece| piece.height + gap).sum::<f64>();
+    let longer = |split: usize| {
+        let (left, right) = sections.split_at(split);
+        // Against the column's own room, since the two may start at different heights.
+        (height(left) - areas[0].height()).max(height(right) - areas[1].height())
+    };
+    let split = (0..=sections.len()).min_by(|&a, &b| longer(a).total_cmp(&longer(b))).unwrap_or(sections.len());
+    let mut nodes = Vec::new();
+    let mut columns = areas.map(Column::new);
+    for (index, section) in sections.into_iter().enumerate() {
+        columns[usize::from(split <= index)].add(section, gap);
     }
-    let mut nodes = left.finish(composer);
-    nodes.extend(right.finish(composer));
+    for column in columns {
+        nodes.extend(column.finish(composer));
+    }
     nodes
 }
 

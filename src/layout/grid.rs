@@ -15,6 +15,8 @@ use super::text::{Align, Style};
 pub const ART_FIELD: Size = Size::new(180.0, 120.0);
 /// Distance between the baselines of body text, mm.
 pub const LEADING: f64 = 5.3;
+/// Height of the head of an exercise page, above its art, mm.
+const HEAD: f64 = 27.0;
 /// Between two columns, mm.
 pub const GUTTER: f64 = 8.0;
 
@@ -40,7 +42,7 @@ impl Grid {
             PageFormat::Wide => {
                 let size = Size::new(320.0, 180.0);
                 let safe = Rect::new(10.0, 8.0, 310.0, 173.0);
-                Self { size, safe, art: Rect::from_origin_size((safe.x0, 37.0), ART_FIELD), beside: true }
+                Self { size, safe, art: Rect::from_origin_size((safe.x0, safe.y0 + HEAD), ART_FIELD), beside: true }
             }
         }
     }
@@ -48,7 +50,7 @@ impl Grid {
     fn portrait(size: Size, edge: f64) -> Self {
         let side = (size.width - ART_FIELD.width) / 2.0;
         let safe = Rect::new(side, edge, size.width - side, size.height - edge);
-        let art = Rect::from_origin_size((side, safe.y0 + 31.0), ART_FIELD);
+        let art = Rect::from_origin_size((side, safe.y0 + HEAD), ART_FIELD);
         Self { size, safe, art, beside: false }
     }
 

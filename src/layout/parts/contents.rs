@@ -12,37 +12,38 @@ use super::{columns, opening};
 
 const TITLE: &str = "Contents";
 
+/// Height of a line of the list, mm.
+const LINE: f64 = 6.6;
+/// Width of a list that fits in one column, mm.
+const WIDTH: f64 = 120.0;
+
 /// As many sheets as the list needs; `before` sheets stand in front of it.
 pub fn drafts(composer: &mut Composer<'_>, grid: &Grid, before: usize, rest: &[&Draft]) -> Vec<Draft> {
     let (_, top) = opening(composer, grid, TITLE, "");
     let [left, right] = columns(grid, top);
-    let lines = (left.height() / LEADING) as usize;
-    let sheets = rest.len().div_ceil(2 * lines);
+    let lines = (left.height() / LINE) as usize;
+    let areas = if rest.len() <= lines { vec![Rect { x1: left.x0 + WIDTH, ..left }] } else { vec![left, right] };
+    let sheets = rest.len().div_ceil(areas.len() * lines);
     let first_number = before + sheets + 1;
     let entries: Vec<(usize, &Draft)> = (first_number..).zip(rest.iter().copied()).collect();
-    entries
-        .chunks(2 * lines)
-        .enumerate()
-        .map(|(i, entries)| sheet(composer, grid, i, entries, lines, [left, right]))
-        .collect()
+    let sheets = entries.chunks(areas.len() * lines).enumerate();
+    sheets.map(|(index, entries)| sheet(composer, grid, index, entries.chunks(lines).zip(&areas))).collect()
 }
 
-fn sheet(
+fn sheet<'a>(
     composer: &mut Composer<'_>,
     grid: &Grid,
     index: usize,
-    entries: &[(usize, &Draft)],
-    lines: usize,
-    areas: [Rect; 2],
+    columns: impl Iterator<Item = (&'a [(usize, &'a Draft)], &'a Rect)>,
 ) -> Draft {
     composer.sheet = if index == 0 { "contents".to_owned() } else { format!("contents-{}", index + 1) };
     let (mut nodes, _) = opening(composer, grid, TITLE, "");
     let mut items = Vec::new();
-    for (entries, area) in entries.chunks(lines).zip(areas) {
-        let mut column = Column::new(area);
+    for (entries, area) in columns {
+        let mut column = Column::new(*area);
         for &(number, draft) in entries {
             let entry = entry(composer, number, draft, column.width());
-            column.add(entry, 0.0);
+            column.add(entry, LINE - LEADING);
         }
         items.extend(column.finish(composer));
     }

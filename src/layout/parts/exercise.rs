@@ -23,14 +23,19 @@ fn draft(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>, index: usize
     let viewer = &book.set.viewer;
     let mut nodes = head(composer, grid, book, page);
     let picture = alt::figure(solved, viewer);
-    nodes.push(figure(composer, grid, solved, &picture, &alt::caption(solved, viewer)));
+    let (figure, caption_foot) = figure(composer, grid, solved, &picture, &alt::caption(solved, viewer));
+    nodes.push(figure);
     let sections = Sections {
         steps: &page.words.steps,
         see: &page.words.see,
         one_part: &page.words.one_part,
         links: neighbours(book, index),
     };
-    nodes.extend(if grid.beside { beside(composer, grid, &sections) } else { below(composer, grid, &sections) });
+    nodes.extend(if grid.beside {
+        beside(composer, grid, &sections)
+    } else {
+        below(composer, grid, caption_foot, &sections)
+    });
     Draft {
         id: page.id.clone(),
         title: if page.levels == 1 { page.title.clone() } else { format!("{}, level {}", page.title, page.level) },
@@ -90,16 +95,19 @@ fn level_dots(x: f64, y: f64, page: &Page) -> Node {
     Node::Group(Role::Artifact(Furniture::Layout), fills)
 }
 
-fn figure(composer: &mut Composer<'_>, grid: &Grid, solved: &[SolvedFeature], alt: &str, caption: &str) -> Node {
+/// The art with its caption, and the height at which the caption ends.
+fn figure(composer: &mut Composer<'_>, grid: &Grid, solved: &[SolvedFeature], alt: &str, caption: &str) -> (Node, f64) {
     let art = Node::Art(art::compose(solved, grid.middle()));
     let caption = composer.lines(caption, &CAPTION, grid.art.width()).role(Role::Caption);
+    let top = grid.art.y1 + 1.2;
+    let foot = top + caption.height;
     let mut nodes = vec![art];
-    nodes.extend(caption.moved(grid.art.x0, grid.art.y1 + 1.2).nodes);
-    Node::Group(Role::Figure { alt: alt.to_owned(), area: grid.art }, nodes)
+    nodes.extend(caption.moved(grid.art.x0, top).nodes);
+    (Node::Group(Role::Figure { alt: alt.to_owned(), area: grid.art }, nodes), foot)
 }
 
-/// Text in two columns below the art.
-fn below(composer: &mut Composer<'_>, grid: &Grid, sections: &Sections<'_>) -> Vec<Node> {
+/// Text in two columns below the art and its caption.
+fn below(composer: &mut Composer<'_>, grid: &Grid, top: f64, sections: &Sections<'_>) -> Vec<Node> {
     let width = grid.safe.width();
     let log = log_row(composer, width);
     let stop = stop_box(composer, width);
@@ -108,7 +116,7 @@ fn below(composer: &mut Composer<'_>, grid: &Grid, sections: &Sections<'_>) -> V
     let log_top = bottom - log.height;
     let stop_top = log_top - 2.4 - stop.height;
     let links_top = stop_top - 2.4 - links.height;
-    let [left, right] = grid.columns(grid.art.y1 + 7.2, links_top);
+    let [left, right] = grid.columns(top + 2.0, links_top);
     let mut nodes = Vec::new();
     let mut left = Column::new(left);
     let column_width = left.width();
@@ -124,12 +132,12 @@ fn below(composer: &mut Composer<'_>, grid: &Grid, sections: &Sections<'_>) -> V
     nodes
 }
 
-/// Text in one column beside the art.
+/// Text in one column beside the art. A screen page has no boxes to write into: it names what belongs in the log.
 fn beside(composer: &mut Composer<'_>, grid: &Grid, sections: &Sections<'_>) -> Vec<Node> {
     let area = Rect::new(grid.art.x1 + 10.0, grid.safe.y0, grid.safe.x1, grid.safe.y1 - footer::HEIGHT);
     let width = area.width();
     let stop = stop_box(composer, width);
-    let log = log_row(composer, width);
+    let log = composer.paragraph("Log: date, minutes, single, both marks, comfort 0–10.", width);
     let (log_top, stop_top) = (area.y1 - log.height, area.y1 - log.height - 2.4 - stop.height);
     let mut column = Column::new(Rect::new(area.x0, area.y0, area.x1, stop_top));
     column.add(do_section(composer, sections.steps, width), 0.0);
@@ -208,7 +216,7 @@ fn log_row(composer: &mut Composer<'_>, width: f64) -> Piece {
 fn facts(book: &Book<'_>, page: &Page, solved: &[SolvedFeature]) -> String {
     let viewer = &book.set.viewer;
     format!(
-        "{} · {} · for {} and eyes {} mm apart · {} · {} ground · show at true size (100 %)",
+        "{} · {} · {}, eyes {} mm apart · {} · {} ground · true size (100 %)",
         page.id,
         alt::demand_words(solved, viewer),
         words::distance(book.set),

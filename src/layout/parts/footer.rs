@@ -45,7 +45,7 @@ fn footer(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>, number: u32
     let width = grid.safe.width();
     let right = Style { align: Align::End, ..SMALL };
     let mut nodes = vec![line];
-    nodes.extend(composer.lines(facts, &SMALL, width - 20.0).moved(grid.safe.x0, top + 0.9).nodes);
+    nodes.extend(composer.lines(facts, &SMALL, width).moved(grid.safe.x0, top + 0.9).nodes);
     nodes
         .extend(composer.lines(&set_line, &SMALL, width - 20.0).moved(grid.safe.x0, top + 0.9 + SMALL.leading.0).nodes);
     let number = composer.lines(&number.to_string(), &right, width);

@@ -26,6 +26,7 @@ impl Glyphs {
             if !shape.is_empty() {
                 out.push_str("<use xlink:href=\"#");
                 name(out, run.face, glyph.id);
+                out.push('"');
                 coordinate(out, " x=\"", (pen + glyph.offset.0) * scale);
                 coordinate(out, " y=\"", glyph.offset.1 * scale);
                 out.push_str("/>");

@@ -144,6 +144,9 @@ fn lines_of_one_place_are_one_finding_about_the_worst() {
     assert_eq!(parallel.len(), 2);
     assert!(parallel[0].message.starts_with("`back`: parallax of `49` mm (`12.25` pd away)"), "{parallel:?}");
     assert_eq!(parallel[0].help, "ask for less than `11.25 pd away`");
+    // Without a place, each is told.
+    let found = lint_page(&[target("a", (-50.0, 0.0), 45.0), target("b", (50.0, 0.0), 46.0)]);
+    assert_eq!(codes(&found), ["W-NEAR-PARALLEL", "W-NEAR-PARALLEL", "N-LEVEL"]);
 }
 
 #[test]

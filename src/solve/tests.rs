@@ -127,6 +127,18 @@ fn a_place_behind_the_eyes_is_refused() {
     assert!(matches!(disparity(172.0), Err(ProblemKind::TooMuchDisparity { .. })));
 }
 
+/// 9.0 degrees of vergence on the page leave 171 toward and 189 away before the eyes point straight at or from each
+/// other.
+#[test]
+fn a_disparity_without_a_place_is_told_with_its_limit() {
+    let page = 2.0 * (63.0_f64 / 800.0).atan();
+    for (side, expected) in [(Side::Toward, std::f64::consts::PI - page), (Side::Away, std::f64::consts::PI + page)] {
+        let problem = stand_of(&Depth::Disparity(Angle::from_degrees(190.0), side), &viewer()).unwrap_err();
+        let ProblemKind::TooMuchDisparity { limit, .. } = problem else { panic!("{problem:?}") };
+        assert!((limit.to_radians() - expected).abs() < 1e-12, "{side:?}");
+    }
+}
+
 #[test]
 fn amounts_that_are_none_are_refused() {
     for side in [Side::Toward, Side::Away] {

@@ -1,4 +1,6 @@
-//! All integration tests in one binary.
+//! Integration tests in one binary: what the rooms do together, seen from outside.
 
 mod oracles;
 mod references;
+mod render_png;
+mod render_vector;

@@ -1,10 +1,13 @@
 //! `hold`: one large target held single and clear at one demand; a ramp over levels makes a slow slide from page to page.
 
-use crate::scene::{Scene, Side};
-use crate::units::Seconds;
-
-use super::target::Target;
+use super::target::{self, Target};
 use super::words::{self, Words};
+use super::{Body, COMMON, Kind};
+use crate::scene::{Scene, Side};
+use crate::spec::field::{Field, TableForm, TableSpec, Takes, seconds};
+use crate::spec::read::Reader;
+use crate::spec::table::{Document, Table};
+use crate::units::Seconds;
 
 /// The parameters of a `hold` exercise.
 #[derive(Debug, Clone, PartialEq)]
@@ -15,6 +18,68 @@ pub struct Hold {
     pub hold: Seconds,
     /// How often, for the words.
     pub repeats: u32,
+}
+
+/// The kind.
+pub const KIND: Kind = Kind {
+    id: "hold",
+    doc: "One large target is held single and clear at one demand. A ramp over levels makes a slow slide from page to \
+          page.",
+    tables: &[&EXERCISE, &TARGET],
+    read,
+    example: EXAMPLE,
+};
+
+const EXERCISE: TableSpec = TableSpec {
+    name: "exercise",
+    form: TableForm::Single,
+    groups: &[
+        COMMON,
+        &[
+            Field::default(
+                "hold",
+                Takes::Time(seconds(1.0, 60.0)),
+                r#""10 s""#,
+                "How long to hold the target, for the words.",
+            ),
+            Field::default("repeats", Takes::Count { min: 1, max: 20 }, "5", "How often, for the words."),
+        ],
+    ],
+    doc: "What kind of exercise it is, and its words.",
+};
+
+const TARGET: TableSpec = TableSpec {
+    name: "target",
+    form: TableForm::Many,
+    groups: &[target::OWN, target::LOOK, target::FREE],
+    doc: "The one target.",
+};
+
+const EXAMPLE: &str = r#"[exercise]
+kind = "hold"
+title = "The lamp on the pier"
+hold = "12 s"
+
+[[target]]
+label = "lamp"
+shape = "ring"
+size = "45 mm"
+depth = { from = "1 pd toward", to = "4 pd toward", levels = 4 }
+"#;
+
+impl Hold {
+    /// How many levels its ramps have; `None` without a ramp.
+    pub fn levels(&self) -> Option<u32> {
+        self.target.levels()
+    }
+}
+
+fn read(reader: &mut Reader<'_>, document: &Document<'_>, exercise: &Table<'_>) -> Option<Body> {
+    let hold = exercise.get(reader, "hold");
+    let repeats = exercise.get(reader, "repeats");
+    let target = target::read_all(reader, document, &TARGET, (1, 1));
+    let target = target.and_then(|all| all.into_iter().next());
+    Some(Body::Hold(Hold { target: target?, hold: hold?, repeats: repeats? }))
 }
 
 impl Hold {

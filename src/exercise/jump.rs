@@ -1,12 +1,15 @@
 //! `jump`: two or more targets at different depths, looked at in turn along a numbered route.
 
-use crate::diagnostics::Place;
-use crate::scene::{At, Depth, Feature, Scene};
-use crate::units::{Mm, Seconds};
-
 use super::ramp::Ramp;
-use super::target::Target;
+use super::target::{self, Target};
 use super::words::{self, Words};
+use super::{Body, COMMON, Kind};
+use crate::diagnostics::{Diagnostic, Place, codes};
+use crate::scene::{At, Depth, Feature, Scene};
+use crate::spec::field::{Field, TableForm, TableSpec, Takes, mm, seconds};
+use crate::spec::read::{Placed, Reader};
+use crate::spec::table::{Document, Table};
+use crate::units::{Mm, Seconds};
 
 /// The parameters of a `jump` exercise.
 #[derive(Debug, Clone, PartialEq)]
@@ -59,6 +62,181 @@ pub enum ArrangementForm {
     Column,
     /// Clockwise from the top.
     Ring,
+}
+
+/// The most stops of a route. Design choice.
+const MOST_STOPS: u32 = 12;
+
+/// The kind.
+pub const KIND: Kind = Kind {
+    id: "jump",
+    doc: "Two or more targets at different depths are looked at in turn along a numbered route. They are written out \
+          as `[[target]]`s, in the order of the route, or laid out by one `[arrangement]`.",
+    tables: &[&EXERCISE, &TARGET, &ARRANGEMENT],
+    read,
+    example: EXAMPLE,
+};
+
+const EXERCISE: TableSpec = TableSpec {
+    name: "exercise",
+    form: TableForm::Single,
+    groups: &[
+        COMMON,
+        &[
+            Field::default("numbers", Takes::Flag, "true", "Whether each stop carries its number in the route."),
+            Field::default(
+                "stay",
+                Takes::Time(seconds(0.5, 60.0)),
+                r#""3 s""#,
+                "How long to stay at each stop, for the words.",
+            ),
+            Field::default("rounds", Takes::Count { min: 1, max: 50 }, "10", "How many rounds, for the words."),
+        ],
+    ],
+    doc: "What kind of exercise it is, and its words.",
+};
+
+const TARGET: TableSpec = TableSpec {
+    name: "target",
+    form: TableForm::Many,
+    groups: &[target::OWN, target::LOOK, target::FREE],
+    doc: "The stops, two to twelve, in the order of the route.",
+};
+
+const ARRANGEMENT: TableSpec = TableSpec {
+    name: "arrangement",
+    form: TableForm::Single,
+    groups: &[
+        &[
+            Field::required(
+                "form",
+                Takes::Choice(&["row", "column", "ring"]),
+                "The layout: left to right, top to bottom, or clockwise from the top.",
+            ),
+            Field::required("count", Takes::Count { min: 2, max: MOST_STOPS }, "How many stops."),
+            Field::required(
+                "spacing",
+                Takes::Length(mm(5.0, 170.0)),
+                "Between the middles of neighbours; in a ring: its radius.",
+            ),
+            Field::optional(
+                "route",
+                Takes::List { of: &Takes::Count { min: 1, max: MOST_STOPS }, min: 2, max: MOST_STOPS },
+                "The order in which the places are visited, each once: `[1, 3, 2]`. Left out: in the order of the places.",
+            ),
+            Field::required(
+                "depths",
+                Takes::List { of: &Takes::Ramp(&Takes::Depth), min: 2, max: MOST_STOPS },
+                "Depths, taken in turn along the places; not more than `count`.",
+            ),
+        ],
+        target::LOOK,
+        target::FREE,
+    ],
+    doc: "Copies of one target, laid out evenly around `at`; in place of `[[target]]`s.",
+};
+
+const EXAMPLE: &str = r#"[exercise]
+kind = "jump"
+title = "Mooring rings"
+goal = "Look from the near ring to the far ring and back, and feel your eyes change."
+
+[[target]]
+label = "near"
+shape = "ring"
+size = "34 mm"
+at = ["-45 mm", "0 mm"]
+depth = { from = "1 pd toward", to = "4 pd toward", levels = 4 }
+
+[[target]]
+label = "far"
+shape = "ring"
+size = "34 mm"
+at = ["45 mm", "0 mm"]
+depth = "1 pd away"
+"#;
+
+impl Jump {
+    /// How many levels its ramps have; `None` without a ramp.
+    pub fn levels(&self) -> Option<u32> {
+        match &self.stops {
+            Stops::Listed(targets) => targets.iter().find_map(Target::levels),
+            Stops::Arranged(a) => a.depths.iter().find_map(Ramp::levels).or(a.target.size.levels()),
+        }
+    }
+}
+
+fn read(reader: &mut Reader<'_>, document: &Document<'_>, exercise: &Table<'_>) -> Option<Body> {
+    let numbers = exercise.get(reader, "numbers");
+    let stay = exercise.get(reader, "stay");
+    let rounds = exercise.get(reader, "rounds");
+    let stops = read_stops(reader, document);
+    Some(Body::Jump(Jump { stops: stops?, numbers: numbers?, stay: stay?, rounds: rounds? }))
+}
+
+fn read_stops(reader: &mut Reader<'_>, document: &Document<'_>) -> Option<Stops> {
+    let Some(table) = document.optional_table(reader, &ARRANGEMENT) else {
+        let most = MOST_STOPS as usize;
+        return target::read_all(reader, document, &TARGET, (2, most)).map(Stops::Listed);
+    };
+    let place = table.place();
+    let arrangement = read_arrangement(reader, table);
+    if document.has(TARGET.name) {
+        let message = "a `jump` has `[[target]]`s or an `[arrangement]`, not both";
+        let problem = Diagnostic::error(codes::CONFLICT, place, message)
+            .with_label("beside `[[target]]`")
+            .with_help("leave out one of them");
+        reader.push(problem);
+        target::read_all(reader, document, &TARGET, (1, MOST_STOPS as usize));
+        return None;
+    }
+    arrangement.map(Stops::Arranged)
+}
+
+fn read_arrangement(reader: &mut Reader<'_>, mut table: Table<'_>) -> Option<Arrangement> {
+    table.check_keys(reader);
+    let forms = [ArrangementForm::Row, ArrangementForm::Column, ArrangementForm::Ring];
+    let form = table.one_of(reader, "form", &forms);
+    let count = table.get(reader, "count");
+    let spacing = table.get(reader, "spacing");
+    let route = table.maybe(reader, "route");
+    let depths: Option<Vec<Ramp<Depth>>> = table.get(reader, "depths");
+    let place = table.place_of(reader, "depths");
+    let look = target::read_look(reader, &table);
+    let (count, depths) = (count?, depths?);
+    if count < u32::try_from(depths.len()).unwrap_or(u32::MAX) {
+        let message = format!("{} depths for {count} stops: some would never be used", depths.len());
+        let problem = Diagnostic::error(codes::LIST, place, message)
+            .with_label(format!("at most {count}"))
+            .with_help("leave out depths, or raise `count`");
+        reader.push(problem);
+        return None;
+    }
+    let route = match route? {
+        Some(route) => Some(check_route(reader, table.place_of(reader, "route"), route, count)?),
+        None => None,
+    };
+    let target = Target { label: "stop".to_owned(), place, ..look? };
+    Some(Arrangement { form: form?, count, spacing: spacing?, route, depths, target, place })
+}
+
+/// A route visits each place from 1 to `count` once.
+fn check_route(reader: &mut Reader<'_>, place: Place, route: Vec<Placed<u32>>, count: u32) -> Option<Vec<u32>> {
+    let mut seen = std::collections::BTreeSet::new();
+    let wrong = route.iter().find(|stop| count < stop.value || !seen.insert(stop.value));
+    let (place, message) = match wrong {
+        Some(stop) if count < stop.value => {
+            (stop.place, format!("the route goes to place `{}`, there are {count}", stop.value))
+        }
+        Some(stop) => (stop.place, format!("the route goes to place `{}` twice", stop.value)),
+        None if seen.len() < count as usize => (place, format!("the route visits {} of {count} places", seen.len())),
+        None => return Some(route.into_iter().map(|stop| stop.value).collect()),
+    };
+    let problem = Diagnostic::error(codes::LIST, place, message)
+        .with_label("not every place once")
+        .with_help(format!("name each place from 1 to {count} once"));
+    reader.push(problem);
+    None
 }
 
 impl Jump {

@@ -1,13 +1,16 @@
 //! `nest`: targets inside a drawn box or corridor in true two-eye perspective, so that outline, size and overlap agree
 //! with the depth and make it easier to see.
 
+use super::ramp::{Blend, Ramp};
+use super::target::{self, Target};
+use super::words::{self, Words};
+use super::{Body, COMMON, Kind};
 use crate::diagnostics::Place;
 use crate::scene::{At, Companions, Depth, Eyes, Feature, Form, Role, Scaling, Scene, Vertex};
+use crate::spec::field::{Field, TableForm, TableSpec, Takes, mm};
+use crate::spec::read::Reader;
+use crate::spec::table::{Document, Table};
 use crate::units::Mm;
-
-use super::ramp::{Blend, Ramp};
-use super::target::Target;
-use super::words::{self, Words};
 
 /// The parameters of a `nest` exercise.
 #[derive(Debug, Clone, PartialEq)]
@@ -49,6 +52,104 @@ pub enum RoomForm {
     Frames,
     /// Frames joined by the long edges, with a line along the middle of floor and ceiling.
     Corridor,
+}
+
+/// The kind.
+pub const KIND: Kind = Kind {
+    id: "nest",
+    doc: "Targets stand inside a drawn box or corridor in true two-eye perspective, so that outline, size and overlap \
+          agree with the depth and make it easier to see.",
+    tables: &[&EXERCISE, &ROOM, &TARGET],
+    read,
+    example: EXAMPLE,
+};
+
+const EXERCISE: TableSpec = TableSpec {
+    name: "exercise",
+    form: TableForm::Single,
+    groups: &[COMMON],
+    doc: "What kind of exercise it is, and its words.",
+};
+
+const ROOM: TableSpec = TableSpec {
+    name: "room",
+    form: TableForm::Single,
+    groups: &[&[
+        Field::required(
+            "form",
+            Takes::Choice(&["box", "frames", "corridor"]),
+            "Frames joined by the four long edges; frames alone; or frames joined by the long edges, with a line along the middle of floor and ceiling.",
+        ),
+        Field::required("width", Takes::Length(mm(10.0, 1000.0)), "Its width in space."),
+        Field::required("height", Takes::Length(mm(10.0, 1000.0)), "Its height in space."),
+        Field::required("front", Takes::Ramp(&Takes::Depth), "Depth of its front opening."),
+        Field::required("back", Takes::Ramp(&Takes::Depth), "Depth of its back wall."),
+        Field::default(
+            "frames",
+            Takes::Count { min: 2, max: 20 },
+            "5",
+            "How many frames stand along it, front and back included.",
+        ),
+        Field::default("weight", Takes::Length(mm(0.2, 10.0)), r#""0.6 mm""#, "Width of its lines on the page."),
+    ]],
+    doc: "A room that runs straight away from the eyes.",
+};
+
+const TARGET: TableSpec = TableSpec {
+    name: "target",
+    form: TableForm::Many,
+    groups: &[target::OWN, target::LOOK, target::INSIDE],
+    doc: "What stands in the room, one to twelve.",
+};
+
+const EXAMPLE: &str = r#"[exercise]
+kind = "nest"
+title = "The boat house"
+
+[room]
+form = "box"
+width = "150 mm"
+height = "100 mm"
+front = "2 pd toward"
+back = "1.5 pd away"
+
+[[target]]
+label = "lantern"
+shape = "disc"
+size = "18 mm"
+depth = "1 pd toward"
+"#;
+
+impl Nest {
+    /// How many levels its ramps have; `None` without a ramp.
+    pub fn levels(&self) -> Option<u32> {
+        let room = self.room.front.levels().or(self.room.back.levels());
+        room.or_else(|| self.targets.iter().find_map(Target::levels))
+    }
+}
+
+fn read(reader: &mut Reader<'_>, document: &Document<'_>, _exercise: &Table<'_>) -> Option<Body> {
+    let room = document.table(reader, &ROOM).and_then(|table| read_room(reader, table));
+    let targets = target::read_all(reader, document, &TARGET, (1, 12));
+    Some(Body::Nest(Nest { room: room?, targets: targets? }))
+}
+
+fn read_room(reader: &mut Reader<'_>, mut table: Table<'_>) -> Option<Room> {
+    table.check_keys(reader);
+    let form = table.one_of(reader, "form", &[RoomForm::Box, RoomForm::Frames, RoomForm::Corridor]);
+    let (width, height) = (table.get(reader, "width"), table.get(reader, "height"));
+    let (front, back) = (table.get(reader, "front"), table.get(reader, "back"));
+    let (frames, weight) = (table.get(reader, "frames"), table.get(reader, "weight"));
+    Some(Room {
+        form: form?,
+        width: width?,
+        height: height?,
+        front: front?,
+        back: back?,
+        frames: frames?,
+        weight: weight?,
+        place: table.place(),
+    })
 }
 
 impl Nest {

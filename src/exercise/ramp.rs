@@ -1,6 +1,10 @@
 //! A value that may change from level to level.
 
+use crate::diagnostics::{Diagnostic, codes};
 use crate::scene::{Depth, Size};
+use crate::spec::field::{Field, TableForm, TableSpec, Takes};
+use crate::spec::read::{Placed, RampSeen, Raw, Read, Reader, Slot};
+use crate::spec::table::Table;
 use crate::units::{Angle, Mm};
 
 /// One value, or one a level.
@@ -25,6 +29,102 @@ pub enum Ramp<T> {
 pub trait Blend: Clone {
     /// The value at share `t` of the way from `self` to `to`: 0 gives `self`, 1 gives `to`, exactly.
     fn blend(&self, to: &Self, t: f64) -> Self;
+
+    /// Whether the two are of one kind, so that there is a way from one to the other.
+    fn blends_with(&self, to: &Self) -> bool;
+}
+
+/// The most levels of a ramp. Design choice.
+pub const MOST_LEVELS: u32 = 20;
+
+/// The inline table of a ramp. What `from`, `to` and `values` take is what the ramped key takes; the types here stand
+/// for it in the tables of the language.
+pub const RAMP: TableSpec = TableSpec {
+    name: "ramp",
+    form: TableForm::Inline,
+    groups: &[&[
+        Field::optional("from", Takes::Depth, "Value on the first level; with `to` and `levels`."),
+        Field::optional(
+            "to",
+            Takes::Depth,
+            "Value on the last level. Levels between are even steps; depths step evenly in demand.",
+        ),
+        Field::optional("levels", Takes::Count { min: 2, max: MOST_LEVELS }, "Number of levels, one page each."),
+        Field::optional(
+            "values",
+            Takes::List { of: &Takes::Depth, min: 2, max: MOST_LEVELS },
+            "The value on each level, in place of the other keys.",
+        ),
+    ]],
+    doc: "A value that changes from level to level.",
+};
+
+impl<T: Read + Blend> Read for Ramp<T> {
+    fn read(reader: &mut Reader<'_>, slot: Slot<'_>, raw: Raw<'_>) -> Option<Self> {
+        let Takes::Ramp(of) = *slot.takes else { return None };
+        if !raw.is_table() {
+            return T::read(reader, Slot { takes: of, ..slot }, raw).map(Ramp::Same);
+        }
+        let table = Table::inline(reader, &RAMP, raw)?;
+        let ramp = if table.has("values") {
+            read_listed(reader, slot.key, &table, of)
+        } else {
+            read_even(reader, slot.key, &table, of)
+        }?;
+        let levels = ramp.levels()?;
+        reader.note_ramp(RampSeen { key: slot.key, place: raw.place(reader), levels });
+        Some(ramp)
+    }
+}
+
+fn read_even<T: Read + Blend>(
+    reader: &mut Reader<'_>,
+    key: &'static str,
+    table: &Table<'_>,
+    of: &Takes,
+) -> Option<Ramp<T>> {
+    let from: Option<T> = table.get_as(reader, "from", of);
+    let to: Option<Placed<T>> = table.get_as(reader, "to", of);
+    let levels = table.get(reader, "levels");
+    let (from, to) = (from?, to?);
+    if !from.blends_with(&to.value) {
+        return mixed(reader, key, &to);
+    }
+    Some(Ramp::Even { from, to: to.value, levels: levels? })
+}
+
+fn read_listed<T: Read + Blend>(
+    reader: &mut Reader<'_>,
+    key: &'static str,
+    table: &Table<'_>,
+    of: &'static Takes,
+) -> Option<Ramp<T>> {
+    let list = Takes::List { of, min: 2, max: MOST_LEVELS };
+    let values: Option<Vec<Placed<T>>> = table.get_as(reader, "values", &list);
+    if let Some(other) = ["from", "to", "levels"].into_iter().find(|k| table.has(k)) {
+        let message = format!("a ramp has `values`, or `from`, `to` and `levels`: `{other}` does not go with `values`");
+        let problem = Diagnostic::error(codes::CONFLICT, table.place_of(reader, other), message)
+            .with_label("beside `values`")
+            .with_help(format!("leave out `{other}`, or leave out `values`"));
+        reader.push(problem);
+        return None;
+    }
+    let values = values?;
+    let first = values.first()?.value.clone();
+    if let Some(other) = values.iter().find(|v| !first.blends_with(&v.value)) {
+        return mixed(reader, key, other);
+    }
+    Some(Ramp::Listed(values.into_iter().map(|v| v.value).collect()))
+}
+
+/// Pushes that a ramp goes from one kind of quantity to another.
+fn mixed<T, U>(reader: &mut Reader<'_>, key: &str, other: &Placed<T>) -> Option<U> {
+    let message = format!("the ramp of `{key}` mixes lengths and angles");
+    let problem = Diagnostic::error(codes::RAMP, other.place, message)
+        .with_label("not like the first value")
+        .with_help("write all values of a ramp as lengths, or all as angles");
+    reader.push(problem);
+    None
 }
 
 impl<T: Blend> Ramp<T> {
@@ -59,6 +159,11 @@ impl Blend for Depth {
             Depth::Between(Box::new((self.clone(), to.clone())), t)
         }
     }
+
+    /// Any two depths have a way between them, even in demand.
+    fn blends_with(&self, _: &Self) -> bool {
+        true
+    }
 }
 
 impl Blend for Size {
@@ -72,5 +177,9 @@ impl Blend for Size {
             }
             (from, _) => from,
         }
+    }
+
+    fn blends_with(&self, to: &Self) -> bool {
+        matches!((self, to), (Size::Length(_), Size::Length(_)) | (Size::Angle(_), Size::Angle(_)))
     }
 }

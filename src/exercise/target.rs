@@ -1,10 +1,14 @@
 //! A target as every kind uses it: a shape at a depth, with its watch marks and its lock frame.
 
-use crate::diagnostics::Place;
-use crate::scene::{At, Companions, Depth, Eyes, Feature, Form, Role, Scaling, Shape, Size};
-use crate::units::Mm;
-
 use super::ramp::Ramp;
+use crate::diagnostics::{Diagnostic, Place, codes};
+use crate::scene::{At, Companions, Depth, Eyes, Feature, Form, Role, Scaling, Shape, Size};
+use crate::spec::field::{Field, TableSpec, Takes, deg, mm};
+use crate::spec::read::{Placed, Reader, Word};
+use crate::spec::table::{Document, Table};
+use crate::units::{Mm, Quantity, Unit};
+
+use std::collections::BTreeMap;
 
 /// A `[[target]]` of an exercise file.
 #[derive(Debug, Clone, PartialEq)]
@@ -34,6 +38,165 @@ pub struct Target {
     pub place: Place,
 }
 
+/// How far a place may be from the middle of the art field, for keys. Whether it fits the field is checked on the
+/// solved page: in a room a place far behind the page may lie far out and still be drawn inside. Design choice.
+pub const REACH: Quantity = Quantity { value: 500.0, unit: Unit::Mm };
+
+/// The keys of a target of its own.
+pub const OWN: &[Field] = &[
+    Field::optional(
+        "label",
+        Takes::Id,
+        "Names the target in words and report; unique in the file. Left out: `target-1`, `target-2`, …",
+    ),
+    Field::required("depth", Takes::Ramp(&Takes::Depth), "How deep it stands."),
+    Field::default("eyes", Takes::Choice(&["both", "left", "right"]), r#""both""#, "Which eye sees it."),
+];
+
+/// The keys of how a target looks, shared with `[arrangement]`.
+pub const LOOK: &[Field] = &[
+    Field::required(
+        "shape",
+        Takes::Choice(&["ring", "disc", "square", "diamond", "star", "cross", "triangle", "text"]),
+        "Its outline. `disc` and `cross` are solid, the others are lines.",
+    ),
+    Field::optional("text", Takes::Text(24), "The letters or words of `shape = \"text\"`; of no other shape."),
+    Field::required(
+        "size",
+        Takes::Ramp(&Takes::Size { length: mm(2.0, 160.0), angle: deg(0.2, 22.0) }),
+        "The longer side of its bounding box; of a text: the height of a capital letter. An angle is what it fills at \
+         the viewing distance.",
+    ),
+    Field::default(
+        "at",
+        Takes::Point(REACH),
+        r#"["0 mm", "0 mm"]"#,
+        "Its middle: to the right of, and below, the middle of the art field.",
+    ),
+    Field::default("weight", Takes::Length(mm(0.2, 10.0)), r#""2 mm""#, "Width of its lines."),
+    Field::default("marks", Takes::Flag, "true", "Whether it carries watch marks, one for each eye."),
+];
+
+const SCALINGS: Takes = Takes::Choice(&["constant angle", "constant object"]);
+const SCALING_DOC: &str = "`constant angle`: place and size are measured on the page, whatever the depth. \
+                           `constant object`: they are measured in space at its own depth, so that what stands nearer \
+                           is drawn larger.";
+const LOCK_DOC: &str = "Whether a lock frame rides with it.";
+
+/// Scaling and lock frame of a target that stands free.
+pub const FREE: &[Field] = &[
+    Field::default("scaling", SCALINGS, r#""constant angle""#, SCALING_DOC),
+    Field::default("lock", Takes::Flag, "true", LOCK_DOC),
+];
+
+/// Scaling and lock frame of a target inside a drawn room.
+pub const INSIDE: &[Field] = &[
+    Field::default("scaling", SCALINGS, r#""constant object""#, SCALING_DOC),
+    Field::default("lock", Takes::Flag, "false", LOCK_DOC),
+];
+
+impl Target {
+    /// How many levels its ramps have; `None` without a ramp.
+    pub fn levels(&self) -> Option<u32> {
+        self.depth.levels().or(self.size.levels())
+    }
+}
+
+/// Reads the `[[target]]`s of a file: at least `min`, at most `max`. `None`: a problem has been pushed.
+pub fn read_all(
+    reader: &mut Reader<'_>,
+    document: &Document<'_>,
+    spec: &'static TableSpec,
+    (min, max): (usize, usize),
+) -> Option<Vec<Target>> {
+    if !document.has(spec.name) {
+        document.table(reader, spec);
+        return None;
+    }
+    let tables = document.tables(reader, spec);
+    let places: Vec<_> = tables.iter().map(Table::place).collect();
+    let mut labels = BTreeMap::new();
+    let targets: Vec<_> = (1..).zip(tables).map(|(number, t)| read(reader, t, number, &mut labels)).collect();
+    let wrong = if targets.len() < min { places.last() } else { places.get(max) };
+    if let Some(place) = wrong {
+        let wanted = match (min, max) {
+            (1, 1) => "exactly one `[[target]]`".to_owned(),
+            _ => format!("{min} to {max} `[[target]]`s"),
+        };
+        let problem = Diagnostic::error(codes::LIST, *place, format!("it takes {wanted}, found {}", targets.len()))
+            .with_label(if targets.len() < min { "the only one" } else { "one too many" })
+            .with_help(if targets.len() < min { "add another `[[target]]`" } else { "leave it out" });
+        reader.push(problem);
+        return None;
+    }
+    if targets.is_empty() {
+        return None;
+    }
+    targets.into_iter().collect()
+}
+
+/// Reads one `[[target]]`, the `number`th of its file.
+fn read(
+    reader: &mut Reader<'_>,
+    mut table: Table<'_>,
+    number: usize,
+    labels: &mut BTreeMap<String, Place>,
+) -> Option<Target> {
+    table.check_keys(reader);
+    let label =
+        table.maybe(reader, "label")?.unwrap_or(Placed { value: format!("target-{number}"), place: table.place() });
+    let label = crate::spec::unique(reader, "label", label, labels);
+    let depth = table.get(reader, "depth");
+    let eyes = table.one_of(reader, "eyes", &[Eyes::Both, Eyes::Left, Eyes::Right]);
+    let place = table.place_of(reader, "depth");
+    let look = read_look(reader, &table);
+    Some(Target { label: label?, depth: depth?, eyes: eyes?, place, ..look? })
+}
+
+/// Reads the keys of [`LOOK`] with scaling and lock frame. Label, depth and eyes are filled in by the caller.
+pub fn read_look(reader: &mut Reader<'_>, table: &Table<'_>) -> Option<Target> {
+    let shape = read_shape(reader, table);
+    let size = table.get(reader, "size");
+    let at = table.get(reader, "at");
+    let scaling = table.one_of(reader, "scaling", &[Scaling::ConstantAngle, Scaling::ConstantObject]);
+    let weight = table.get(reader, "weight");
+    let watch = table.get(reader, "marks");
+    let lock = table.get(reader, "lock");
+    Some(Target {
+        label: String::new(),
+        shape: shape?,
+        size: size?,
+        at: at?,
+        depth: Ramp::Same(Depth::Page),
+        eyes: Eyes::Both,
+        scaling: scaling?,
+        weight: weight?,
+        watch: watch?,
+        lock: lock?,
+        place: table.place(),
+    })
+}
+
+fn read_shape(reader: &mut Reader<'_>, table: &Table<'_>) -> Option<Shape> {
+    let shape: Option<Word> = table.get(reader, "shape");
+    let text: Option<Option<String>> = table.maybe(reader, "text");
+    let outlines =
+        [Shape::Ring, Shape::Disc, Shape::Square, Shape::Diamond, Shape::Star, Shape::Cross, Shape::Triangle];
+    match (outlines.into_iter().nth(shape?.0), text?) {
+        (None, Some(text)) => Some(Shape::Text(text)),
+        (None, None) => table.get(reader, "text").map(Shape::Text),
+        (Some(outline), None) => Some(outline),
+        (Some(_), Some(_)) => {
+            let message = "`text` goes with `shape = \"text\"` alone";
+            let problem = Diagnostic::error(codes::CONFLICT, table.place_of(reader, "text"), message)
+                .with_label("this shape has no letters")
+                .with_help("leave out `text`, or write `shape = \"text\"`");
+            reader.push(problem);
+            None
+        }
+    }
+}
+
 impl Target {
     /// The feature of this target on a level, named by its label.
     pub fn feature(&self, level: u32) -> Feature {
@@ -53,10 +216,5 @@ impl Target {
             solid: false,
             place: Some(self.place),
         }
-    }
-
-    /// The levels of its ramps.
-    pub fn levels(&self) -> impl Iterator<Item = u32> {
-        self.size.levels().into_iter().chain(self.depth.levels())
     }
 }

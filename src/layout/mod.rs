@@ -13,6 +13,8 @@ pub mod text;
 
 use std::cell::RefCell;
 
+use kurbo::{Point, Size};
+
 pub use crate::outline::fonts;
 
 use crate::diagnostics::Diagnostic;
@@ -60,11 +62,9 @@ pub struct Placed {
     /// The feature, about the middle of the art field.
     pub feature: SolvedFeature,
     /// The middle between its half-images, page mm.
-    pub at: (f64, f64),
+    pub at: Point,
     /// Width and height of its drawn bounding box, mm; of a path: of its cyclopean line and its weight.
-    pub size: (f64, f64),
-    /// For a path: its points, page mm, with their parallax.
-    pub points: Vec<(f64, f64, f64)>,
+    pub size: Size,
 }
 
 /// A sheet before it has its number.

@@ -12,6 +12,8 @@
 
 use super::{Finding, Input, Rule, Text, Words, finding};
 use crate::diagnostics::Severity;
+use crate::scene::{Role, Shape};
+use crate::solve::SolvedForm;
 
 /// See the module.
 pub(super) const RULE: Rule =
@@ -69,7 +71,27 @@ const NEGATIONS: &[&str] = &["not", "no", "never", "cannot"];
 const ARTICLES: &[&str] = &["a", "an", "any", "the"];
 
 fn check(input: &Input<'_>) -> Vec<Finding> {
-    input.texts.iter().flat_map(check_text).collect()
+    let on_targets = target_texts(input);
+    input.texts.iter().chain(&on_targets).flat_map(check_text).collect()
+}
+
+/// Labels of targets, which their pages speak of, and letters that are drawn: each once, on its first page.
+fn target_texts<'a>(input: &Input<'a>) -> Vec<Text<'a>> {
+    let mut texts: Vec<Text<'_>> = Vec::new();
+    for page in input.pages {
+        for feature in page.features.iter().filter(|feature| feature.role == Role::Target) {
+            let drawn = match &feature.form {
+                SolvedForm::Shape { shape: Shape::Text(text), .. } => Some(text.as_str()),
+                _ => None,
+            };
+            for text in [Some(feature.id.as_str()), drawn].into_iter().flatten() {
+                if texts.iter().all(|known| known.place != feature.place || known.text != text) {
+                    texts.push(Text { page: page.id, text, place: feature.place });
+                }
+            }
+        }
+    }
+    texts
 }
 
 /// Each claim word of a text once.

@@ -95,7 +95,7 @@ pub const RULES: &[Rule] = &[
 ];
 
 /// The findings of all rules: words of the set first, then page by page, in the order of [`RULES`].
-pub fn lint(input: &Input<'_>) -> Vec<Finding> {
+pub fn check(input: &Input<'_>) -> Vec<Finding> {
     let mut findings: Vec<Finding> = RULES.iter().flat_map(|rule| (rule.check)(input)).collect();
     findings.sort_by_key(|finding| input.pages.iter().position(|page| page.id == finding.page));
     findings

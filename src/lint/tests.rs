@@ -38,13 +38,13 @@ fn lint_page(features: &[SolvedFeature]) -> Vec<Diagnostic> {
     let pages = [Page { id: "page", features }];
     let devices = [Device { edition: "a4", ppi: Ppi(300) }, Device { edition: "screen", ppi: Ppi(96) }];
     let input = Input { viewer: &VIEWER, field: (Mm(180.0), Mm(120.0)), devices: &devices, pages: &pages, texts: &[] };
-    lint(&input).into_iter().inspect(|f| assert_eq!(f.page, "page")).map(|f| f.diagnostic).collect()
+    check(&input).into_iter().inspect(|f| assert_eq!(f.page, "page")).map(|f| f.diagnostic).collect()
 }
 
 fn lint_text(text: &str) -> Vec<Diagnostic> {
     let texts = [Text { page: "page", text, place: place(7) }];
     let input = Input { viewer: &VIEWER, field: (Mm(180.0), Mm(120.0)), devices: &[], pages: &[], texts: &texts };
-    lint(&input).into_iter().map(|f| f.diagnostic).collect()
+    check(&input).into_iter().map(|f| f.diagnostic).collect()
 }
 
 fn codes(found: &[Diagnostic]) -> Vec<&'static str> {
@@ -259,12 +259,22 @@ fn a_claim_has_its_place_and_defers_to_others() {
 }
 
 #[test]
+fn labels_and_drawn_letters_are_words_too() {
+    let mut letters = target("lamp", (0.0, 0.0), 0.0);
+    letters.form = SolvedForm::Shape { shape: Shape::Text("CURE".into()), size: 9.0, extent: (30.0, 9.0), weight: 9.0 };
+    assert_eq!(codes(&lint_page(&[letters.clone()])), ["E-CLAIM"]);
+    letters.id = "test-lamp".into();
+    // The same target on the next level is not told again.
+    assert_eq!(codes(&lint_page(&[letters.clone(), letters])), ["W-CLAIM", "E-CLAIM"]);
+}
+
+#[test]
 fn findings_come_in_the_order_of_the_book() {
     let wide = [target("a", (80.0, 0.0), 0.0)];
     let pages = [Page { id: "second-in-name", features: &wide }, Page { id: "a-first-in-name", features: &wide }];
     let texts = ["a-first-in-name", "", "second-in-name"].map(|page| Text { page, text: "cure", place: None });
     let input = Input { viewer: &VIEWER, field: (Mm(180.0), Mm(120.0)), devices: &[], pages: &pages, texts: &texts };
-    let order: Vec<_> = lint(&input).into_iter().map(|f| (f.page, f.diagnostic.code)).collect();
+    let order: Vec<_> = check(&input).into_iter().map(|f| (f.page, f.diagnostic.code)).collect();
     let expected = [
         ("", "E-CLAIM"),
         ("second-in-name", "E-ART-FIELD"),
@@ -283,6 +293,6 @@ fn a_viewer_that_is_none_makes_no_rule_panic() {
         let pages = [Page { id: "page", features: &features }];
         let devices = [Device { edition: "none", ppi: Ppi(0) }];
         let field = (Mm(180.0), Mm(120.0));
-        lint(&Input { viewer: &viewer, field, devices: &devices, pages: &pages, texts: &[] });
+        check(&Input { viewer: &viewer, field, devices: &devices, pages: &pages, texts: &[] });
     }
 }

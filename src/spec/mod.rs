@@ -1,8 +1,23 @@
 //! The TOML files of a set as written, read into checked values. All problems of all files are collected in one run.
 //!
 //! This room knows keys, quantities and places in files; what an exercise means is the business of `exercise`.
+//!
+//! The language is data ([`field`]): tables of keys with what each takes. Reader ([`table`], [`read`]), hints and spec
+//! reference all work from it. Text that is TOML only in part is read as far as it goes.
+
+pub mod depth;
+pub mod field;
+pub mod read;
+pub mod reference;
+pub mod set;
+pub mod suggest;
+pub mod table;
+pub mod text;
+
+use std::collections::BTreeMap;
 
 use crate::colour::{Glasses, Ground};
+use crate::diagnostics::{Diagnostic, Place, codes};
 use crate::optics::Viewer;
 use crate::units::Ppi;
 
@@ -84,4 +99,23 @@ pub struct Formats {
     pub svg: bool,
     /// One PNG a page.
     pub png: bool,
+}
+
+/// Keeps a name that must be unique, or pushes where the first one stands.
+pub fn unique(
+    reader: &mut read::Reader<'_>,
+    what: &str,
+    name: read::Placed<String>,
+    seen: &mut BTreeMap<String, Place>,
+) -> Option<String> {
+    if let Some(first) = seen.get(&name.value) {
+        let message = format!("{what} `{}` is taken by the one on line {}", name.value, reader.line(*first));
+        let problem = Diagnostic::error(codes::DUPLICATE, name.place, message)
+            .with_label("the same name again")
+            .with_help("give each its own name");
+        reader.push(problem);
+        return None;
+    }
+    seen.insert(name.value.clone(), name.place);
+    Some(name.value)
 }

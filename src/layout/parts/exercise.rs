@@ -1,6 +1,6 @@
 //! An exercise page: what it is for, its art, what to do, what should be seen, and when to stop.
 
-use kurbo::{Circle, Point, Rect, Shape as _, Vec2};
+use kurbo::{Circle, Point, Rect, Shape as _, Size, Vec2};
 
 use crate::exercise::Page;
 use crate::layout::compose::{Column, Composer, Piece, RULE, inside, outline_box};
@@ -227,23 +227,18 @@ fn facts(book: &Book<'_>, page: &Page, solved: &[SolvedFeature]) -> String {
 }
 
 /// A feature as the report lists it.
-pub(super) fn place(feature: &SolvedFeature, middle: Point) -> Placed {
-    let at = middle + Vec2::new(feature.at.0, feature.at.1);
-    let (size, points) = match &feature.form {
-        SolvedForm::Shape { extent, .. } => (*extent, Vec::new()),
-        SolvedForm::Path { points, weight, .. } => (path_size(points, *weight), on_page(points, middle)),
+fn place(feature: &SolvedFeature, middle: Point) -> Placed {
+    let size = match &feature.form {
+        SolvedForm::Shape { extent, .. } => Size::from(*extent),
+        SolvedForm::Path { points, weight, .. } => path_size(points, *weight),
     };
-    Placed { feature: feature.clone(), at: (at.x, at.y), size, points }
+    Placed { feature: feature.clone(), at: middle + Vec2::from(feature.at), size }
 }
 
-fn path_size(points: &[PathPoint], weight: f64) -> (f64, f64) {
+fn path_size(points: &[PathPoint], weight: f64) -> Size {
     let span = |value: fn(&PathPoint) -> f64| {
         let low = points.iter().map(value).fold(f64::INFINITY, f64::min);
         points.iter().map(value).fold(f64::NEG_INFINITY, f64::max) - low
     };
-    (span(|p| p.x) + weight, span(|p| p.y) + weight)
-}
-
-fn on_page(points: &[PathPoint], middle: Point) -> Vec<(f64, f64, f64)> {
-    points.iter().map(|p| (middle.x + p.x, middle.y + p.y, p.parallax)).collect()
+    Size::new(span(|p| p.x) + weight, span(|p| p.y) + weight)
 }

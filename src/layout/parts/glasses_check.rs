@@ -1,6 +1,6 @@
 //! The glasses check: which way round they are worn, whether each eye sees its own mark, and how much ghost is left.
 
-use kurbo::Point;
+use kurbo::{Point, Vec2};
 
 use crate::layout::compose::Composer;
 use crate::layout::grid::{BODY, Grid};
@@ -112,17 +112,17 @@ fn text(
 fn placed(mark: &Mark, origin: Point, book: &Book<'_>) -> Option<Placed> {
     let extent = crate::outline::extent(&mark.shape, mark.size);
     let stand = solve::stand(Mm(0.0), &book.set.viewer)?;
-    let at = (origin.x + mark.at.0, origin.y + mark.at.1);
+    let at = origin + Vec2::from(mark.at);
     let form = SolvedForm::Shape { shape: mark.shape.clone(), size: mark.size, extent, weight: mark.weight };
     let feature = SolvedFeature {
         id: mark.id.to_owned(),
         role: Role::Target,
         eyes: mark.eyes,
         form,
-        at,
+        at: (at.x, at.y),
         stand,
         solid: false,
         place: None,
     };
-    Some(Placed { feature, at, size: extent, points: Vec::new() })
+    Some(Placed { feature, at, size: extent.into() })
 }

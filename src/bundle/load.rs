@@ -1,0 +1,250 @@
+//! A set from disk: `set.toml` and the exercise files it lists, read once, with every problem of every file.
+//!
+//! Whatever is wrong with an author's files is a diagnostic. Only a set that is not there at all is an I/O error.
+
+use std::collections::BTreeMap;
+use std::fmt;
+use std::fs::File;
+use std::io::{self, Read as _};
+use std::path::{Path, PathBuf};
+
+use crate::diagnostics::{Diagnostic, Diagnostics, FileId, Place, Sources, codes};
+use crate::exercise::{Exercise, read_exercise};
+use crate::spec::SetSpec;
+use crate::spec::read::{Placed, Reader, shown};
+use crate::spec::set::read_set;
+
+/// The largest spec file that is read, in bytes (1 MiB). Design choice: a hundred times the largest exercise we know.
+pub const MOST_BYTES: u64 = 1 << 20;
+
+/// A set as read, with everything that is wrong with it.
+#[derive(Debug)]
+pub struct Loaded {
+    /// `set.toml`, if all of it could be read.
+    pub set: Option<SetSpec>,
+    /// The exercises that could be read, in the order of the book.
+    pub exercises: Vec<Exercise>,
+    /// The texts of all files, to show problems with.
+    pub sources: Sources,
+    /// The problems of all files. Without an error, `set` is there and no exercise is missing.
+    pub diagnostics: Diagnostics,
+}
+
+/// The set itself is not there or cannot be reached.
+#[derive(Debug)]
+pub struct LoadError {
+    /// The path that was tried.
+    pub path: PathBuf,
+    /// Why it failed.
+    pub source: io::Error,
+}
+
+impl fmt::Display for LoadError {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        write!(f, "cannot read the set `{}`: {}", self.path.display(), self.source)
+    }
+}
+
+impl std::error::Error for LoadError {
+    fn source(&self) -> Option<&(dyn std::error::Error + 'static)> {
+        Some(&self.source)
+    }
+}
+
+/// Reads a set. `path` is its folder, or its `set.toml`.
+pub fn load(path: &Path) -> Result<Loaded, LoadError> {
+    let failed = |path: &Path| {
+        let path = path.to_owned();
+        move |source| LoadError { path, source }
+    };
+    let folder = path.metadata().map_err(failed(path))?.is_dir();
+    let file = if folder { path.join("set.toml") } else { path.to_owned() };
+    file.metadata().map_err(failed(&file))?;
+    let home = match file.parent() {
+        Some(parent) if !parent.as_os_str().is_empty() => parent.to_owned(),
+        _ => PathBuf::from("."),
+    };
+    let mut loading = Loading { home, sources: Sources::default(), diagnostics: Diagnostics::new() };
+    let (set, listed) = match loading.read_file(&file, None).map_err(failed(&file))? {
+        Some(id) => loading.parse(id, read_set_pair),
+        None => (None, Vec::new()),
+    };
+    let exercises = loading.read_exercises(listed);
+    Ok(Loaded { set, exercises, sources: loading.sources, diagnostics: loading.diagnostics })
+}
+
+fn read_set_pair(reader: &mut Reader<'_>) -> (Option<SetSpec>, Vec<Placed<String>>) {
+    let read = read_set(reader);
+    (read.set, read.exercises)
+}
+
+/// What is known while a set is read.
+struct Loading {
+    /// The folder of `set.toml`.
+    home: PathBuf,
+    sources: Sources,
+    diagnostics: Diagnostics,
+}
+
+/// What keeps a listed file from being used.
+type Refusal = (String, &'static str);
+
+impl Loading {
+    fn parse<T>(&mut self, file: FileId, read: impl FnOnce(&mut Reader<'_>) -> T) -> T {
+        let text = self.sources.text(file);
+        read(&mut Reader::new(file, text, &mut self.diagnostics))
+    }
+
+    /// Reads the listed exercises in their order; each broken one leaves its problems and no exercise.
+    fn read_exercises(&mut self, listed: Vec<Placed<String>>) -> Vec<Exercise> {
+        let mut stems = BTreeMap::new();
+        let mut exercises = Vec::new();
+        for entry in listed {
+            let stem = entry.value.rsplit('/').next().unwrap_or("").trim_end_matches(".toml").to_owned();
+            if self.is_repeated(&entry, &stem, &mut stems) {
+                continue;
+            }
+            let Some(file) = self.read_listed(&entry) else { continue };
+            exercises.extend(self.parse(file, |reader| read_exercise(reader, &stem)).map(|e| (e, entry.place)));
+        }
+        self.check_page_ids(&exercises);
+        exercises.into_iter().map(|(exercise, _)| exercise).collect()
+    }
+
+    /// Pushes a file listed twice, or a second file with the same stem: stems are the ids of exercises.
+    fn is_repeated(
+        &mut self,
+        entry: &Placed<String>,
+        stem: &str,
+        stems: &mut BTreeMap<String, Placed<String>>,
+    ) -> bool {
+        let Some(first) = stems.get(stem) else {
+            stems.insert(stem.to_owned(), entry.clone());
+            return false;
+        };
+        let line = self.sources.line(first.place).map_or(0, |l| l.number);
+        let (message, help) = if first.value == entry.value {
+            (format!("`{}` is listed twice, first on line {line}", entry.value), "list each exercise once")
+        } else {
+            let message = format!("`{}` and `{}` on line {line} have the same stem `{stem}`", entry.value, first.value);
+            (message, "the stem is the id of an exercise: rename one of the files")
+        };
+        let problem = Diagnostic::error(codes::DUPLICATE, entry.place, message).with_label("again").with_help(help);
+        self.diagnostics.push(problem);
+        true
+    }
+
+    /// Reads a listed file, or pushes why it cannot be used, at the place where it is listed.
+    fn read_listed(&mut self, entry: &Placed<String>) -> Option<FileId> {
+        let path = self.home.join(&entry.value);
+        let refusal = match self.inside(&path) {
+            Ok(true) => match self.read_file(&path, Some(entry.place)) {
+                Ok(file) => return file,
+                Err(problem) => refuse_io(&entry.value, &problem),
+            },
+            Ok(false) => (
+                format!("`{}` is a link that leads out of the folder of the set", shown(&entry.value)),
+                "copy the file into the folder",
+            ),
+            Err(problem) => refuse_io(&entry.value, &problem),
+        };
+        self.refuse(Some(entry.place), refusal);
+        None
+    }
+
+    /// Whether a path, its links followed, stays in the folder of the set.
+    fn inside(&self, path: &Path) -> io::Result<bool> {
+        Ok(path.canonicalize()?.starts_with(self.home.canonicalize()?))
+    }
+
+    fn refuse(&mut self, place: Option<Place>, (message, help): Refusal) {
+        let label = if place.is_some() { "listed here" } else { "" };
+        self.diagnostics.push(Diagnostic::error(codes::FILE, place, message).with_label(label).with_help(help));
+    }
+
+    /// Reads a file into the sources. `Ok(None)`: it is there but cannot be used, and its problem has been pushed at
+    /// `place`.
+    fn read_file(&mut self, path: &Path, place: Option<Place>) -> io::Result<Option<FileId>> {
+        let name = path.display().to_string();
+        let meta = path.metadata()?;
+        let refusal = if meta.is_dir() {
+            Some((format!("`{name}` is a folder, not a file"), "list the exercise files in it one by one"))
+        } else if !meta.is_file() {
+            Some((format!("`{name}` is not a plain file"), "put a plain text file there"))
+        } else if MOST_BYTES < meta.len() {
+            Some((
+                format!("`{name}` has {} bytes, above the limit of {MOST_BYTES} bytes", meta.len()),
+                "a spec file is a short text; split it, or check that it is the right file",
+            ))
+        } else {
+            None
+        };
+        if let Some(refusal) = refusal {
+            self.refuse(place, refusal);
+            return Ok(None);
+        }
+        let mut bytes = Vec::new();
+        // The file may grow after its size was asked for.
+        File::open(path)?.take(MOST_BYTES).read_to_end(&mut bytes)?;
+        Ok(self.keep(name, bytes))
+    }
+
+    /// Keeps the text of a file, if it is text.
+    fn keep(&mut self, name: String, bytes: Vec<u8>) -> Option<FileId> {
+        let text = match String::from_utf8(bytes) {
+            Ok(text) => text,
+            Err(problem) => {
+                self.push_not_utf8(name, &problem);
+                return None;
+            }
+        };
+        let blank = text.trim_start_matches('\u{feff}').trim().is_empty();
+        let file = self.sources.add(name, text);
+        if blank {
+            let message = format!("`{}` is empty", self.sources.path(file));
+            let problem = Diagnostic::error(codes::FILE, Place::start_of(file), message)
+                .with_help("see the spec reference for an example of each file");
+            self.diagnostics.push(problem);
+            return None;
+        }
+        Some(file)
+    }
+
+    fn push_not_utf8(&mut self, name: String, problem: &std::string::FromUtf8Error) {
+        let offset = problem.utf8_error().valid_up_to();
+        let byte = problem.as_bytes().get(offset).copied().unwrap_or(0);
+        let message = format!("`{name}` is not UTF-8: byte {offset} is 0x{byte:02x}");
+        let file = self.sources.add(name, String::from_utf8_lossy(problem.as_bytes()));
+        let start = u32::try_from(offset).unwrap_or(u32::MAX);
+        let width = u32::try_from(char::REPLACEMENT_CHARACTER.len_utf8()).unwrap_or(0);
+        let problem = Diagnostic::error(codes::FILE, Place { file, start, end: start + width }, message)
+            .with_label("not text from here")
+            .with_help("save the file as UTF-8");
+        self.diagnostics.push(problem);
+    }
+
+    /// Pages are named by exercise and level, so `rope` with two levels and an exercise `rope-2` would both make a page
+    /// `rope-2`.
+    fn check_page_ids(&mut self, exercises: &[(Exercise, Place)]) {
+        let by_id: BTreeMap<&str, Place> = exercises.iter().map(|(e, place)| (e.id.as_str(), *place)).collect();
+        for (exercise, _) in exercises.iter().filter(|(e, _)| 1 < e.levels()) {
+            for level in 1..=exercise.levels() {
+                let page = format!("{}-{level}", exercise.id);
+                let Some(place) = by_id.get(page.as_str()) else { continue };
+                let message = format!("`{page}` is also the name of page {level} of `{}`", exercise.id);
+                let problem = Diagnostic::error(codes::DUPLICATE, *place, message)
+                    .with_label("the same name")
+                    .with_help("rename one of the files");
+                self.diagnostics.push(problem);
+            }
+        }
+    }
+}
+
+fn refuse_io(listed: &str, problem: &io::Error) -> Refusal {
+    if problem.kind() == io::ErrorKind::NotFound {
+        (format!("there is no file `{}`", shown(listed)), "write the file, or take it out of the list")
+    } else {
+        (format!("cannot read `{}`: {problem}", shown(listed)), "make the file readable, or take it out of the list")
+    }
+}

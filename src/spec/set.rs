@@ -1,0 +1,286 @@
+//! `set.toml`: its tables and how they are read.
+
+use std::collections::BTreeMap;
+
+use crate::colour::{Filter, Glasses, Ground};
+use crate::diagnostics::{Diagnostic, Place, codes};
+use crate::optics::Viewer;
+use crate::units::{Mm, Ppi, Quantity, Unit};
+
+use super::field::{Field, Limits, TableForm, TableSpec, Takes, mm};
+use super::read::{Placed, Reader, Word};
+use super::table::{Document, Table};
+use super::{Edition, Formats, Language, PageFormat, SetSpec};
+
+/// Interpupillary distances of people from small children to large adults, with room on both sides (practice notes,
+/// section 1.4: children down to 40 mm, nearly all adults 45 to 80 mm).
+const IPD: Limits = mm(40.0, 80.0);
+
+/// Viewing distances from a book held close to the far end of a room. Design choice.
+const DISTANCE: Limits =
+    Limits { min: Quantity { value: 200.0, unit: Unit::Mm }, max: Quantity { value: 6.0, unit: Unit::M } };
+
+/// `[set]`.
+pub const SET: TableSpec = TableSpec {
+    name: "set",
+    form: TableForm::Single,
+    groups: &[&[
+        Field::required("id", Takes::Id, "Names the output folder and files."),
+        Field::required("title", Takes::Text(80), "Title of the book."),
+        Field::optional("summary", Takes::Text(300), "A sentence or two for the cover."),
+        Field::optional("author", Takes::Text(120), "Who made the set, for the cover."),
+        Field::required("version", Takes::Version, "Version of the set, printed on every page."),
+        Field::required("date", Takes::Date, "The only date that is ever printed. It must exist in the calendar."),
+        Field::required("language", Takes::Choice(&["en"]), "Language of the built-in words."),
+        Field::required(
+            "exercises",
+            Takes::List { of: &Takes::File, min: 1, max: 300 },
+            "The exercise files in the order of the book, as paths from the folder of `set.toml`. The stem of a file \
+             name is the id of the exercise: `a`-`z`, `0`-`9` and `-`, unique in the set.",
+        ),
+    ]],
+    doc: "The book as a whole.",
+};
+
+/// `[viewer]`.
+pub const VIEWER: TableSpec = TableSpec {
+    name: "viewer",
+    form: TableForm::Single,
+    groups: &[&[
+        Field::required(
+            "distance",
+            Takes::Length(DISTANCE),
+            "From the eyes to the page. Every offset is computed for this distance.",
+        ),
+        Field::required(
+            "ipd",
+            Takes::Length(IPD),
+            "Distance between the pupils that places in space are computed for.",
+        ),
+        Field::required(
+            "ipd_range",
+            Takes::List { of: &Takes::Length(IPD), min: 2, max: 2 },
+            "Smallest and largest pupil distance among the readers, around `ipd`: promised places are printed as a \
+             range over these, and the smallest sets the limit for what stands away.",
+        ),
+    ]],
+    doc: "Who looks, and from where. Nothing here has a default: these numbers shape all depth.",
+};
+
+const FILTERS: &[&str] = &["red", "cyan"];
+
+const GLASSES_KEYS: &[Field] = &[
+    Field::required("left", Takes::Choice(FILTERS), "Filter before the left eye."),
+    Field::required("right", Takes::Choice(FILTERS), "Filter before the right eye; not the same as `left`."),
+];
+
+/// `[glasses]`.
+pub const GLASSES: TableSpec = TableSpec {
+    name: "glasses",
+    form: TableForm::Single,
+    groups: &[GLASSES_KEYS],
+    doc: "The two-colour glasses as worn. Inks follow from them and from the ground of each edition.",
+};
+
+const EDITION_GLASSES: TableSpec =
+    TableSpec { name: "glasses", form: TableForm::Inline, groups: &[GLASSES_KEYS], doc: "Glasses of one edition." };
+
+/// `[[edition]]`.
+pub const EDITION: TableSpec = TableSpec {
+    name: "edition",
+    form: TableForm::Many,
+    groups: &[&[
+        Field::required("id", Takes::Id, "Names the folder of the edition; unique in the set."),
+        Field::required(
+            "page",
+            Takes::Choice(&["A4", "Letter", "16:9"]),
+            "Page format: 210 × 297 mm, 8.5 × 11 in, or a screen page of 320 × 180 mm.",
+        ),
+        Field::required("ground", Takes::Choice(&["white", "black"]), "Colour of the empty page: `white` for paper."),
+        Field::required("ppi", Takes::Count { min: 72, max: 1200 }, "Pixels per inch of the PNG pages."),
+        Field::optional(
+            "glasses",
+            Takes::Table(&EDITION_GLASSES),
+            "Glasses of this edition. Left out: those of `[glasses]`.",
+        ),
+        Field::default(
+            "formats",
+            Takes::List { of: &Takes::Choice(&["pdf", "svg", "png"]), min: 1, max: 3 },
+            r#"["pdf", "svg", "png"]"#,
+            "What is written.",
+        ),
+    ]],
+    doc: "One way in which the set is issued. At least one, at most 20.",
+};
+
+/// The most editions of a set. Design choice.
+const MOST_EDITIONS: usize = 20;
+
+/// The tables of `set.toml`, in the order of the reference.
+pub const TABLES: &[&TableSpec] = &[&SET, &VIEWER, &GLASSES, &EDITION];
+
+/// What `set.toml` gives: the exercises can be read even where the rest is broken.
+#[derive(Debug, Clone, PartialEq)]
+pub struct SetRead {
+    /// The set, if all of it could be read.
+    pub set: Option<SetSpec>,
+    /// The paths of the exercises as written, with their places; those that cannot be paths are left out, each with
+    /// its problem.
+    pub exercises: Vec<Placed<String>>,
+}
+
+/// Reads `set.toml`. Problems go to the reader.
+pub fn read_set(reader: &mut Reader<'_>) -> SetRead {
+    reader.family = TABLES.to_vec();
+    let document = Document::parse(reader);
+    document.check_tables(reader, |_| None);
+    let head = document.table(reader, &SET).map(|mut t| {
+        t.check_keys(reader);
+        t
+    });
+    let exercises = head.as_ref().map(|t| read_exercises(reader, t)).unwrap_or_default();
+    let head = head.and_then(|t| read_head(reader, &t));
+    let viewer = document.table(reader, &VIEWER).and_then(|t| read_viewer(reader, t));
+    let glasses = document.table(reader, &GLASSES).and_then(|t| read_glasses(reader, t));
+    let editions = read_editions(reader, &document, glasses);
+    let set = assemble(head, viewer, editions);
+    SetRead { set, exercises }
+}
+
+fn assemble(head: Option<SetSpec>, viewer: Option<Viewer>, editions: Option<Vec<Edition>>) -> Option<SetSpec> {
+    Some(SetSpec { viewer: viewer?, editions: editions?, ..head? })
+}
+
+/// The list of exercises, entry by entry, so that one bad path does not hide the other files.
+fn read_exercises(reader: &mut Reader<'_>, table: &Table<'_>) -> Vec<Placed<String>> {
+    let lenient: Option<Vec<Lenient>> = table.get(reader, "exercises");
+    lenient.unwrap_or_default().into_iter().filter_map(|entry| entry.0).collect()
+}
+
+/// An entry that may be unreadable, its problem pushed.
+struct Lenient(Option<Placed<String>>);
+
+impl super::read::Read for Lenient {
+    fn read(reader: &mut Reader<'_>, slot: super::read::Slot<'_>, raw: super::read::Raw<'_>) -> Option<Self> {
+        Some(Lenient(Placed::read(reader, slot, raw)))
+    }
+}
+
+/// `[set]`, with the viewer and editions still to be filled in.
+fn read_head(reader: &mut Reader<'_>, table: &Table<'_>) -> Option<SetSpec> {
+    let id = table.get(reader, "id");
+    let title = table.get(reader, "title");
+    let summary = table.maybe(reader, "summary");
+    let author = table.maybe(reader, "author");
+    let version = table.get(reader, "version");
+    let date = table.get(reader, "date");
+    let language = table.one_of(reader, "language", &[Language::En]);
+    let (distance, ipd, ipd_range) = (Mm(0.0), Mm(0.0), (Mm(0.0), Mm(0.0)));
+    Some(SetSpec {
+        id: id?,
+        title: title?,
+        summary: summary?,
+        author: author?,
+        version: version?,
+        date: date?,
+        language: language?,
+        viewer: Viewer { distance, ipd, ipd_range },
+        editions: Vec::new(),
+    })
+}
+
+fn read_viewer(reader: &mut Reader<'_>, mut table: Table<'_>) -> Option<Viewer> {
+    table.check_keys(reader);
+    let distance = table.get(reader, "distance");
+    let ipd: Option<Mm> = table.get(reader, "ipd");
+    let range: Option<Vec<Mm>> = table.get(reader, "ipd_range");
+    let range = range.and_then(|list| list.first().copied().zip(list.get(1).copied()));
+    if let (Some(ipd), Some((low, high))) = (ipd, range)
+        && !(low <= ipd && ipd <= high)
+    {
+        let message = format!("`ipd_range` from {} to {} mm does not hold `ipd`, {} mm", low.0, high.0, ipd.0);
+        let problem = Diagnostic::error(codes::RANGE, table.place_of(reader, "ipd_range"), message)
+            .with_label("low end <= `ipd` <= high end")
+            .with_help("write the smallest and the largest pupil distance of the readers, in this order, around `ipd`");
+        reader.push(problem);
+        return None;
+    }
+    Some(Viewer { distance: distance?, ipd: ipd?, ipd_range: range? })
+}
+
+fn read_glasses(reader: &mut Reader<'_>, mut table: Table<'_>) -> Option<Glasses> {
+    table.check_keys(reader);
+    let filters = [Filter::Red, Filter::Cyan];
+    let left = table.one_of(reader, "left", &filters);
+    let right = table.one_of(reader, "right", &filters);
+    if left.is_some() && left == right {
+        let message = "`left` and `right` are the same filter: both eyes would see both pictures";
+        let problem = Diagnostic::error(codes::CONFLICT, table.place_of(reader, "right"), message)
+            .with_label("the same as `left`")
+            .with_help("one of them is `red`, the other `cyan`");
+        reader.push(problem);
+        return None;
+    }
+    Some(Glasses { left: left?, right: right? })
+}
+
+fn read_editions(reader: &mut Reader<'_>, document: &Document<'_>, glasses: Option<Glasses>) -> Option<Vec<Edition>> {
+    if !document.has("edition") {
+        document.table(reader, &EDITION);
+        return None;
+    }
+    let tables = document.tables(reader, &EDITION);
+    if let Some(extra) = tables.get(MOST_EDITIONS) {
+        let message = format!("a set has at most {MOST_EDITIONS} editions, found {}", tables.len());
+        let problem = Diagnostic::error(codes::LIST, extra.place(), message)
+            .with_label("one too many")
+            .with_help("split the set, or leave out editions");
+        reader.push(problem);
+    }
+    let mut names: BTreeMap<String, Place> = BTreeMap::new();
+    let editions: Vec<_> = tables.into_iter().map(|table| read_edition(reader, table, glasses, &mut names)).collect();
+    if editions.is_empty() {
+        return None;
+    }
+    editions.into_iter().collect()
+}
+
+fn read_edition(
+    reader: &mut Reader<'_>,
+    mut table: Table<'_>,
+    glasses: Option<Glasses>,
+    names: &mut BTreeMap<String, Place>,
+) -> Option<Edition> {
+    table.check_keys(reader);
+    let id: Option<Placed<String>> = table.get(reader, "id");
+    let id = id.and_then(|id| super::unique(reader, "edition id", id, names));
+    let page = table.one_of(reader, "page", &[PageFormat::A4, PageFormat::Letter, PageFormat::Wide]);
+    let ground = table.one_of(reader, "ground", &[Ground::White, Ground::Black]);
+    let ppi = table.get(reader, "ppi").map(Ppi);
+    let own = table.inline_table(reader, "glasses");
+    let glasses = match own? {
+        Some(own) => read_glasses(reader, own),
+        None => glasses,
+    };
+    let formats = read_formats(reader, &table);
+    Some(Edition { id: id?, page: page?, ground: ground?, glasses: glasses?, ppi: ppi?, formats: formats? })
+}
+
+fn read_formats(reader: &mut Reader<'_>, table: &Table<'_>) -> Option<Formats> {
+    let words: Vec<Placed<Word>> = table.get(reader, "formats")?;
+    let mut formats = [false; 3];
+    for Placed { value: Word(number), place } in words {
+        let slot = formats.get_mut(number)?;
+        if *slot {
+            let message = format!("`formats` lists {} twice", reader.written(place));
+            let problem = Diagnostic::error(codes::DUPLICATE, place, message)
+                .with_label("listed before")
+                .with_help("leave one of them out");
+            reader.push(problem);
+            return None;
+        }
+        *slot = true;
+    }
+    let [pdf, svg, png] = formats;
+    Some(Formats { pdf, svg, png })
+}

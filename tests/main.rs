@@ -4,3 +4,9 @@ mod oracles;
 mod references;
 mod render_png;
 mod render_vector;
+//! The one integration binary: a module per file.
+
+mod bad_specs;
+mod demo_set;
+mod reading;
+mod spec_reference;

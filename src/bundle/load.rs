@@ -100,7 +100,8 @@ impl Loading {
         let mut stems = BTreeMap::new();
         let mut exercises = Vec::new();
         for entry in listed {
-            let stem = entry.value.rsplit('/').next().unwrap_or("").trim_end_matches(".toml").to_owned();
+            let name = entry.value.rsplit('/').next().unwrap_or("");
+            let stem = name.strip_suffix(".toml").unwrap_or(name).to_owned();
             if self.is_repeated(&entry, &stem, &mut stems) {
                 continue;
             }

@@ -77,7 +77,7 @@ impl Hold {
 fn read(reader: &mut Reader<'_>, document: &Document<'_>, exercise: &Table<'_>) -> Option<Body> {
     let hold = exercise.get(reader, "hold");
     let repeats = exercise.get(reader, "repeats");
-    let target = target::read_all(reader, document, &TARGET, (1, 1));
+    let target = target::read_all(reader, document, &TARGET, KIND.id, (1, 1));
     let target = target.and_then(|all| all.into_iter().next());
     Some(Body::Hold(Hold { target: target?, hold: hold?, repeats: repeats? }))
 }

@@ -25,6 +25,7 @@ pub struct Jump {
 }
 
 /// Where the stops come from.
+#[expect(clippy::large_enum_variant, reason = "there is one per exercise; a box would gain nothing")]
 #[derive(Debug, Clone, PartialEq)]
 pub enum Stops {
     /// Each written out; at least two.
@@ -177,7 +178,7 @@ fn read(reader: &mut Reader<'_>, document: &Document<'_>, exercise: &Table<'_>) 
 fn read_stops(reader: &mut Reader<'_>, document: &Document<'_>) -> Option<Stops> {
     let Some(table) = document.optional_table(reader, &ARRANGEMENT) else {
         let most = MOST_STOPS as usize;
-        return target::read_all(reader, document, &TARGET, (2, most)).map(Stops::Listed);
+        return target::read_all(reader, document, &TARGET, KIND.id, (2, most)).map(Stops::Listed);
     };
     let place = table.place();
     let arrangement = read_arrangement(reader, table);
@@ -187,7 +188,7 @@ fn read_stops(reader: &mut Reader<'_>, document: &Document<'_>) -> Option<Stops>
             .with_label("beside `[[target]]`")
             .with_help("leave out one of them");
         reader.push(problem);
-        target::read_all(reader, document, &TARGET, (1, MOST_STOPS as usize));
+        target::read_all(reader, document, &TARGET, KIND.id, (1, MOST_STOPS as usize));
         return None;
     }
     arrangement.map(Stops::Arranged)

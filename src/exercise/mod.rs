@@ -116,6 +116,7 @@ pub fn read_exercise(reader: &mut Reader<'_>, id: &str) -> Option<Exercise> {
     let Word(number) = head.get(reader, "kind")?;
     let kind = KINDS.get(number)?;
     reader.family = kind.tables.to_vec();
+    reader.key_hint = key_of_other_kinds;
     document.check_tables(reader, |name| other_kinds(kind, name));
     let mut table = head.read_as(kind.tables.first()?);
     table.check_keys(reader);
@@ -138,9 +139,16 @@ fn read_words(reader: &mut Reader<'_>, table: &Table<'_>) -> Option<AuthorWords>
 /// Where a table that this kind does not have belongs, if anywhere.
 fn other_kinds(kind: &Kind, table: &str) -> Option<String> {
     let owners: Vec<_> = KINDS.iter().filter(|k| k.tables.iter().any(|t| t.name == table)).collect();
-    let header = owners.first()?.tables.iter().find(|t| t.name == table)?.header();
+    let title = owners.first()?.tables.iter().find(|t| t.name == table)?.title();
     let names: Vec<_> = owners.iter().map(|k| format!("`{}`", k.id)).collect();
-    Some(format!("a `{}` has no `{header}`; kinds with one: {}", kind.id, names.join(", ")))
+    Some(format!("a `{}` has no {title}; kinds with one: {}", kind.id, names.join(", ")))
+}
+
+/// Which kinds have a key in their table of this name, if any.
+fn key_of_other_kinds(table: &TableSpec, key: &str) -> Option<String> {
+    let has = |kind: &&Kind| kind.tables.iter().any(|t| t.name == table.name && t.field(key).is_some());
+    let names: Vec<_> = KINDS.iter().filter(has).map(|k| format!("`{}`", k.id)).collect();
+    (!names.is_empty()).then(|| format!("`{key}` is a key of another kind: {}", names.join(", ")))
 }
 
 /// All ramps of an exercise have the same number of levels; pushes each that differs from the first.

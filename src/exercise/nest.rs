@@ -130,7 +130,7 @@ impl Nest {
 
 fn read(reader: &mut Reader<'_>, document: &Document<'_>, _exercise: &Table<'_>) -> Option<Body> {
     let room = document.table(reader, &ROOM).and_then(|table| read_room(reader, table));
-    let targets = target::read_all(reader, document, &TARGET, (1, 12));
+    let targets = target::read_all(reader, document, &TARGET, KIND.id, (1, 12));
     Some(Body::Nest(Nest { room: room?, targets: targets? }))
 }
 

@@ -47,7 +47,7 @@ pub const OWN: &[Field] = &[
     Field::optional(
         "label",
         Takes::Id,
-        "Names the target in words and report; unique in the file. Left out: `target-1`, `target-2`, …",
+        "Names the target in words and report; unique in the file. Left out: `target-1` and so on.",
     ),
     Field::required("depth", Takes::Ramp(&Takes::Depth), "How deep it stands."),
     Field::default("eyes", Takes::Choice(&["both", "left", "right"]), r#""both""#, "Which eye sees it."),
@@ -58,7 +58,7 @@ pub const LOOK: &[Field] = &[
     Field::required(
         "shape",
         Takes::Choice(&["ring", "disc", "square", "diamond", "star", "cross", "triangle", "text"]),
-        "Its outline. `disc` and `cross` are solid, the others are lines.",
+        "Its outline. A `disc` is solid, a `cross` is two bars, the others are lines.",
     ),
     Field::optional("text", Takes::Text(24), "The letters or words of `shape = \"text\"`; of no other shape."),
     Field::required(
@@ -107,6 +107,7 @@ pub fn read_all(
     reader: &mut Reader<'_>,
     document: &Document<'_>,
     spec: &'static TableSpec,
+    kind: &str,
     (min, max): (usize, usize),
 ) -> Option<Vec<Target>> {
     if !document.has(spec.name) {
@@ -123,9 +124,10 @@ pub fn read_all(
             (1, 1) => "exactly one `[[target]]`".to_owned(),
             _ => format!("{min} to {max} `[[target]]`s"),
         };
-        let problem = Diagnostic::error(codes::LIST, *place, format!("it takes {wanted}, found {}", targets.len()))
-            .with_label(if targets.len() < min { "the only one" } else { "one too many" })
-            .with_help(if targets.len() < min { "add another `[[target]]`" } else { "leave it out" });
+        let problem =
+            Diagnostic::error(codes::LIST, *place, format!("a `{kind}` takes {wanted}, found {}", targets.len()))
+                .with_label(if targets.len() < min { "the only one" } else { "one too many" })
+                .with_help(if targets.len() < min { "add another `[[target]]`" } else { "leave it out" });
         reader.push(problem);
         return None;
     }

@@ -7,7 +7,7 @@ use super::{Body, COMMON, Kind};
 use crate::diagnostics::{Diagnostic, Place, codes};
 use crate::scene::{At, Companions, Depth, Eyes, Feature, Form, Role, Scaling, Scene, Shape, Size, Vertex};
 use crate::spec::field::{Field, TableForm, TableSpec, Takes, deg, mm};
-use crate::spec::read::Reader;
+use crate::spec::read::{Placed, Reader};
 use crate::spec::table::{Document, Table};
 use crate::units::Mm;
 
@@ -231,17 +231,16 @@ fn read_path(reader: &mut Reader<'_>, table: &Table<'_>) -> Option<TrailPath> {
             Some(TrailPath::Loop { width: width?, height: height? })
         }
         _ => {
-            let points: Vec<At> = table.get(reader, "points")?;
-            let ends = points.windows(2).find_map(|pair| if let [a, b] = pair { (a == b).then_some(*a) } else { None });
-            if let Some(twice) = ends {
-                let place = table.place_of(reader, "points");
+            let points: Vec<Placed<At>> = table.get(reader, "points")?;
+            let twice = points.iter().zip(points.iter().skip(1)).find(|(a, b)| a.value == b.value);
+            if let Some((_, &Placed { value: twice, place })) = twice {
                 reader.push(same_place(
                     place,
                     format!("`points` lists ({}, {}) mm twice in a row", twice.x.0, twice.y.0),
                 ));
                 return None;
             }
-            Some(TrailPath::Polyline { points })
+            Some(TrailPath::Polyline { points: points.into_iter().map(|p| p.value).collect() })
         }
     }
 }

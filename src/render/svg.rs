@@ -2,6 +2,7 @@
 //!
 //! Lengths are millimetres. Text is drawn as glyph outlines, each glyph defined once and placed by reference, and is
 //! told in words beside them. Colours are solid: no opacity, no blending, no style sheet, no script, no outside file.
+//! A link is a group of words only: a sheet does not know the files of the others.
 
 mod data;
 mod glyphs;
@@ -67,14 +68,15 @@ impl Page<'_> {
     }
 
     fn group(&mut self, role: &Role, inner: &[Node]) {
-        push(&mut self.out, format_args!("<g{}", aria(role)));
-        if inner.iter().any(|node| matches!(node, Node::Text(_))) && !matches!(role, Role::Artifact(_)) {
+        let spoken = inner.iter().any(|node| matches!(node, Node::Text(_))) && !matches!(role, Role::Artifact(_));
+        push(&mut self.out, format_args!("<g{}", aria(role, spoken)));
+        if spoken && !matches!(role, Role::Figure { .. }) {
             self.out.push_str(" aria-label=\"");
             escape(&mut self.out, &words(inner));
             self.out.push('"');
         }
         self.out.push('>');
-        if let Role::Figure { alt, .. } | Role::Link { alt, .. } = role {
+        if let Role::Figure { alt, .. } = role {
             self.out.push_str("<title>");
             escape(&mut self.out, alt);
             self.out.push_str("</title>");
@@ -129,13 +131,13 @@ impl Page<'_> {
     }
 }
 
-/// What a group is for assistive technology (WAI-ARIA 1.2). Outlines of words are pictures with a label.
-fn aria(role: &Role) -> &'static str {
+/// What a group is for assistive technology (WAI-ARIA 1.2). Outlines that are `spoken` are a picture with a label,
+/// and nothing in a picture is read apart from it; a group around such groups is none itself.
+fn aria(role: &Role, spoken: bool) -> &'static str {
     match role {
         Role::Heading(1) => " role=\"heading\" aria-level=\"1\"",
         Role::Heading(2) => " role=\"heading\" aria-level=\"2\"",
         Role::Heading(_) => " role=\"heading\" aria-level=\"3\"",
-        Role::Paragraph | Role::ListLabel | Role::ListBody | Role::Caption | Role::Figure { .. } => " role=\"img\"",
         Role::List => " role=\"list\"",
         Role::ListItem => " role=\"listitem\"",
         Role::Table => " role=\"table\"",
@@ -143,8 +145,12 @@ fn aria(role: &Role) -> &'static str {
         Role::HeadCell(HeadScope::Column) => " role=\"columnheader\"",
         Role::HeadCell(HeadScope::Row) => " role=\"rowheader\"",
         Role::Cell => " role=\"cell\"",
-        Role::Link { .. } => " role=\"group\"",
+        Role::Figure { .. } => " role=\"figure\"",
         Role::Artifact(_) => " aria-hidden=\"true\"",
+        Role::Paragraph | Role::ListLabel | Role::ListBody | Role::Caption | Role::Link { .. } if spoken => {
+            " role=\"img\""
+        }
+        Role::Paragraph | Role::ListLabel | Role::ListBody | Role::Caption | Role::Link { .. } => "",
     }
 }
 

@@ -45,6 +45,7 @@ pub fn parse_depth(text: &str) -> Result<Depth, DepthError> {
         _ => return Err(side_error(text, last, before)),
     };
     match before.split_last() {
+        None => Err(error(format!("`{}` has no amount", shown(text)), example())),
         Some((&"parallax", amount)) => read_amount(text, &amount.join(" "), side, true),
         _ => read_amount(text, &before.join(" "), side, false),
     }
@@ -152,6 +153,7 @@ mod tests {
         assert_eq!(message("46 deg away"), "a depth of `46 deg` is above the limit of 45 deg");
         assert_eq!(message("page away"), "`page away`: `page` takes no side");
         assert_eq!(message("far"), "`far` is not a depth");
-        assert_eq!(message("toward"), "`` does not start with a number");
+        assert_eq!(message("toward"), "`toward` has no amount");
+        assert_eq!(message("parallax toward"), "`` does not start with a number");
     }
 }

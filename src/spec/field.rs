@@ -39,12 +39,12 @@ impl TableSpec {
         self.fields().find(|f| f.key == key)
     }
 
-    /// The header as it is written: `[viewer]`, `[[target]]`.
-    pub fn header(&self) -> String {
+    /// The table in words, with its header as it is written: "`[viewer]`", "`[[target]]`", "the ramp".
+    pub fn title(&self) -> String {
         match self.form {
-            TableForm::Single => format!("[{}]", self.name),
-            TableForm::Many => format!("[[{}]]", self.name),
-            TableForm::Inline => self.name.to_owned(),
+            TableForm::Single => format!("`[{}]`", self.name),
+            TableForm::Many => format!("`[[{}]]`", self.name),
+            TableForm::Inline => format!("the {}", self.name),
         }
     }
 }
@@ -184,6 +184,17 @@ const fn limits(min: f64, max: f64, unit: Unit) -> Limits {
 }
 
 impl Limits {
+    /// Whether a quantity of the same dimension is inside.
+    pub fn contain(&self, quantity: Quantity) -> bool {
+        (base(self.min)..=base(self.max)).contains(&base(quantity))
+    }
+
+    /// The first of some round values that is inside, else the least, in quotes.
+    fn example(&self, round: &[(f64, Unit)]) -> String {
+        let round = round.iter().map(|&(value, unit)| Quantity { value, unit });
+        format!("\"{}\"", amount(round.into_iter().find(|q| self.contain(*q)).unwrap_or(self.min)))
+    }
+
     /// "2 mm to 160 mm".
     pub fn words(&self) -> String {
         format!("{} to {}", amount(self.min), amount(self.max))
@@ -247,9 +258,10 @@ impl Takes {
             Takes::Flag => "true".to_owned(),
             Takes::Count { min, .. } => min.to_string(),
             Takes::Choice(words) => format!("\"{}\"", words.first().unwrap_or(&"")),
-            Takes::Length(limits) | Takes::Size { length: limits, .. } | Takes::Time(limits) => {
-                format!("\"{}\"", amount(limits.min))
+            Takes::Length(limits) | Takes::Size { length: limits, .. } => {
+                limits.example(&[(40.0, Unit::Mm), (40.0, Unit::Cm), (2.0, Unit::Mm)])
             }
+            Takes::Time(limits) => limits.example(&[(10.0, Unit::S)]),
             Takes::Depth => "\"2 pd toward\"".to_owned(),
             Takes::Point(_) => "[\"10 mm\", \"0 mm\"]".to_owned(),
             Takes::List { of, .. } => format!("[{}]", of.example()),
@@ -260,6 +272,13 @@ impl Takes {
             }
         }
     }
+}
+
+/// A quantity in the base unit of its dimension: millimetre, radian, second, or itself.
+pub fn base(quantity: Quantity) -> f64 {
+    let length = quantity.to_mm().map(|l| l.0);
+    let angle = quantity.to_angle().map(|a| a.to_radians());
+    length.or(angle).or(quantity.to_seconds().map(|s| s.0)).unwrap_or(quantity.value)
 }
 
 /// A quantity for messages: no trailing zeros.

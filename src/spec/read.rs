@@ -1,6 +1,7 @@
 //! Single values, read from TOML against what their key takes. Every problem is pushed, with the exact bytes it is
 //! about; nothing is guessed, clamped or dropped.
 
+use std::collections::BTreeSet;
 use std::ops::Range;
 
 use toml::Spanned;
@@ -11,7 +12,7 @@ use crate::scene::{At, Depth, Size};
 use crate::units::{Dimension, Mm, Quantity, QuantityError, Seconds};
 
 use super::depth::parse_depth;
-use super::field::{Limits, TableSpec, Takes, amount, choices};
+use super::field::{Limits, TableSpec, Takes, amount, base, choices};
 use super::suggest::nearest;
 
 /// Reads one file and collects what is wrong with it.
@@ -26,6 +27,10 @@ pub struct Reader<'d> {
     broken: Vec<Range<usize>>,
     /// The tables of this file, for hints about keys in the wrong one.
     pub family: Vec<&'static TableSpec>,
+    /// Where a key that a table does not have belongs, in files of another kind.
+    pub key_hint: fn(&TableSpec, &str) -> Option<String>,
+    /// Missing tables that an unknown one was taken for: they are not reported twice.
+    pub(super) mended_tables: BTreeSet<&'static str>,
     ramps: Vec<RampSeen>,
 }
 
@@ -43,12 +48,27 @@ pub struct RampSeen {
 impl<'d> Reader<'d> {
     /// A reader for one file, its text and the list that takes its problems.
     pub fn new(file: FileId, text: &'d str, out: &'d mut Diagnostics) -> Self {
-        Self { file, text, out, pinned: None, broken: Vec::new(), family: Vec::new(), ramps: Vec::new() }
+        Self {
+            file,
+            text,
+            out,
+            pinned: None,
+            broken: Vec::new(),
+            family: Vec::new(),
+            key_hint: |_, _| None,
+            mended_tables: BTreeSet::new(),
+            ramps: Vec::new(),
+        }
     }
 
     /// The file.
     pub fn file(&self) -> FileId {
         self.file
+    }
+
+    /// The whole text.
+    pub(super) fn text(&self) -> &'d str {
+        self.text
     }
 
     /// Adds a problem, unless it is the echo of a line that is no TOML.
@@ -61,15 +81,22 @@ impl<'d> Reader<'d> {
 
     /// Adds a problem of syntax and remembers its line. One line is reported once.
     pub(super) fn push_syntax(&mut self, problem: Diagnostic, at: usize) {
+        if self.mark_broken(at) {
+            self.out.push(problem);
+        }
+    }
+
+    /// Remembers that a line is no TOML. Whether it is the first time.
+    pub(super) fn mark_broken(&mut self, at: usize) -> bool {
         if self.broken.iter().any(|line| line.contains(&at)) {
-            return;
+            return false;
         }
         let at = at.min(self.text.len());
         let bytes = self.text.as_bytes();
         let start = bytes[..at].iter().rposition(|&b| b == b'\n').map_or(0, |i| i + 1);
         let end = bytes[at..].iter().position(|&b| b == b'\n').map_or(bytes.len(), |i| at + i);
         self.broken.push(start..end + 1);
-        self.out.push(problem);
+        true
     }
 
     /// Whether parts of the file could not be read, so that what seems missing may not be.
@@ -125,6 +152,20 @@ pub struct Slot<'a> {
     pub key: &'static str,
     /// What it takes.
     pub takes: &'a Takes,
+    /// Whether the value is one of a list that the key takes.
+    pub entry: bool,
+}
+
+impl<'a> Slot<'a> {
+    /// The same key for an entry of its list.
+    fn of_entry(self, takes: &'a Takes) -> Self {
+        Self { key: self.key, takes, entry: true }
+    }
+
+    /// "`depths`", or "an entry of `depths`".
+    fn name(self) -> String {
+        if self.entry { format!("an entry of `{}`", self.key) } else { format!("`{}`", self.key) }
+    }
 }
 
 /// A value as it stands in the file.
@@ -163,10 +204,10 @@ impl<'a> Raw<'a> {
 
     /// Pushes that the value is of another type than the key takes.
     fn mismatch(self, reader: &mut Reader<'_>, slot: Slot<'_>) {
-        let message = format!("`{}` takes {}, found {}", slot.key, slot.takes.noun(), self.found(reader));
+        let message = format!("{} takes {}, found {}", slot.name(), slot.takes.noun(), self.found(reader));
         let problem = Diagnostic::error(codes::TYPE, self.place(reader), message)
             .with_label(format!("takes {}", slot.takes.noun()))
-            .with_help(format!("for example `{} = {}`", slot.key, slot.takes.example()));
+            .with_help(format!("write for example `{}`", slot.takes.example()));
         reader.push(problem);
     }
 }
@@ -184,7 +225,7 @@ impl Read for String {
         match super::text::check(slot.takes, text) {
             Ok(()) => Some(text.to_owned()),
             Err(wrong) => {
-                let message = format!("`{}` {}", slot.key, wrong.message);
+                let message = format!("{} {}", slot.name(), wrong.message);
                 let problem = Diagnostic::error(codes::TEXT, raw.place(reader), message)
                     .with_label(wrong.label)
                     .with_help(wrong.help);
@@ -223,10 +264,10 @@ impl Read for u32 {
             (max, "above the most")
         };
         let seen = shown(reader.written(raw.place(reader)));
-        let message = format!("`{}` is `{seen}`, {side} it takes, {limit}", slot.key);
+        let message = format!("{} is `{seen}`, {side} it takes, {limit}", slot.name());
         let problem = Diagnostic::error(codes::RANGE, raw.place(reader), message)
             .with_label(format!("limit {limit}"))
-            .with_help(format!("`{}` takes {}", slot.key, slot.takes.words()));
+            .with_help(format!("{} takes {}", slot.name(), slot.takes.words()));
         reader.push(problem);
         None
     }
@@ -242,7 +283,7 @@ impl Read for Word {
         let text = text(reader, slot, raw)?;
         let found = words.iter().position(|w| *w == text).map(Word);
         if found.is_none() {
-            let message = format!("`{}` takes {}, found `{}`", slot.key, choices(words), shown(text));
+            let message = format!("{} takes {}, found `{}`", slot.name(), choices(words), shown(text));
             let problem = Diagnostic::error(codes::CHOICE, raw.place(reader), message);
             reader.push(match (nearest(text, words.iter().copied()), words) {
                 (Some(near), _) => problem
@@ -315,7 +356,7 @@ impl Read for At {
         let takes = Takes::Length(Limits { min: least, max: reach });
         match raw.value.get_ref().as_array().map(|list| &**list) {
             Some([x, y]) => {
-                let slot = Slot { takes: &takes, ..slot };
+                let slot = slot.of_entry(&takes);
                 let (x, y) = (Mm::read(reader, slot, Raw::new(x)), Mm::read(reader, slot, Raw::new(y)));
                 Some(At { x: x?, y: y? })
             }
@@ -342,19 +383,23 @@ impl<T: Read> Read for Vec<T> {
             raw.mismatch(reader, slot);
             return None;
         };
-        let entry = Slot { takes: of, ..slot };
+        let entry = slot.of_entry(of);
         let read: Vec<Option<T>> = list.iter().map(|v| T::read(reader, entry, Raw::new(v))).collect();
         if !(min as usize..=max as usize).contains(&list.len()) {
-            let wanted = if min == max { format!("{min} entries") } else { format!("{min} to {max} entries") };
+            let wanted = if min == max { entries(min as usize) } else { format!("{min} to {max} entries") };
             let message = format!("`{}` takes {wanted}, found {}", slot.key, list.len());
             let problem = Diagnostic::error(codes::LIST, raw.place(reader), message)
-                .with_label(format!("{} entries", list.len()))
+                .with_label(entries(list.len()))
                 .with_help(format!("`{}` takes {}", slot.key, slot.takes.words()));
             reader.push(problem);
             return None;
         }
         read.into_iter().collect()
     }
+}
+
+fn entries(count: usize) -> String {
+    if count == 1 { "1 entry".to_owned() } else { format!("{count} entries") }
 }
 
 /// A value together with where it stands.
@@ -378,7 +423,7 @@ fn text<'a>(reader: &mut Reader<'_>, slot: Slot<'_>, raw: Raw<'a>) -> Option<&'a
     match raw.value.get_ref() {
         DeValue::String(text) => Some(text),
         DeValue::Datetime(date) if matches!(slot.takes, Takes::Date) => {
-            let message = format!("`{}` takes {}, found {}", slot.key, slot.takes.noun(), raw.found(reader));
+            let message = format!("{} takes {}, found {}", slot.name(), slot.takes.noun(), raw.found(reader));
             let problem = Diagnostic::error(codes::TYPE, raw.place(reader), message)
                 .with_label("no quotes")
                 .with_help("put the date in quotes")
@@ -399,7 +444,7 @@ fn is_number(raw: Raw<'_>) -> bool {
 
 fn unitless(reader: &mut Reader<'_>, slot: Slot<'_>, raw: Raw<'_>, wanted: &str) {
     let seen = shown(reader.written(raw.place(reader)));
-    let message = format!("`{}` takes {wanted}, found the bare number `{seen}`", slot.key);
+    let message = format!("{} takes {wanted}, found the bare number `{seen}`", slot.name());
     let problem = Diagnostic::error(codes::UNIT, raw.place(reader), message)
         .with_label("no unit")
         .with_help(format!("write it in quotes with its unit, for example `{}`", slot.takes.example()));
@@ -421,7 +466,7 @@ fn quantity(reader: &mut Reader<'_>, slot: Slot<'_>, raw: Raw<'_>, wanted: &[Dim
         Ok(seen) if wanted.contains(&seen.unit.dimension()) => return Some(seen),
         Ok(seen) => {
             let of = seen.unit.dimension().name();
-            let message = format!("`{}` is {of}; `{}` takes {names}", shown(text), slot.key);
+            let message = format!("`{}` is {of}; {} takes {names}", shown(text), slot.name());
             Diagnostic::error(codes::UNIT, raw.place(reader), message).with_label(format!("takes {names}"))
         }
         Err(wrong) => {
@@ -429,7 +474,7 @@ fn quantity(reader: &mut Reader<'_>, slot: Slot<'_>, raw: Raw<'_>, wanted: &[Dim
                 QuantityError::NoUnit | QuantityError::UnknownUnit(_) => codes::UNIT,
                 QuantityError::NoNumber | QuantityError::BadNumber(_) => codes::NUMBER,
             };
-            let message = format!("`{}` takes {names}: {}", slot.key, quantity_problem(&wrong, text, &names));
+            let message = format!("{} takes {names}: {}", slot.name(), quantity_problem(&wrong, text, &names));
             Diagnostic::error(code, raw.place(reader), message).with_label(format!("not {names}"))
         }
     };
@@ -443,34 +488,27 @@ pub(super) fn quantity_problem(problem: &QuantityError, text: &str, wanted: &str
         QuantityError::NoNumber => format!("`{}` does not start with a number", shown(text)),
         QuantityError::BadNumber(number) => format!("`{}` is not a number that {wanted} can have", shown(number)),
         QuantityError::NoUnit => format!("`{}` has no unit", shown(text)),
+        QuantityError::UnknownUnit(unit) if unit.starts_with(',') => {
+            format!("`{}` has a decimal comma, decimals have a point", shown(text))
+        }
         QuantityError::UnknownUnit(unit) => format!("unknown unit `{}`", shown(unit)),
     }
 }
 
 /// Whether a quantity is inside its limits, which have its dimension; pushes a problem where it is not.
 fn within(reader: &mut Reader<'_>, slot: Slot<'_>, raw: Raw<'_>, seen: Quantity, limits: &Limits) -> bool {
-    let value = base(seen);
-    let (limit, side) = if value < base(limits.min) {
-        (limits.min, "below the least")
-    } else if base(limits.max) < value {
-        (limits.max, "above the most")
-    } else {
+    if limits.contain(seen) {
         return true;
-    };
+    }
+    let low = base(seen) < base(limits.min);
+    let (limit, side) = if low { (limits.min, "below the least") } else { (limits.max, "above the most") };
     let same = if seen.unit == limit.unit { String::new() } else { format!(" ({})", in_unit_of(seen, limit)) };
-    let message = format!("`{}` is `{}`{same}, {side} it takes, {}", slot.key, amount(seen), amount(limit));
+    let message = format!("{} is `{}`{same}, {side} it takes, {}", slot.name(), amount(seen), amount(limit));
     let problem = Diagnostic::error(codes::RANGE, raw.place(reader), message)
         .with_label(format!("limit {}", amount(limit)))
-        .with_help(format!("`{}` takes {}", slot.key, slot.takes.words()));
+        .with_help(format!("{} takes {}", slot.name(), slot.takes.words()));
     reader.push(problem);
     false
-}
-
-/// A quantity in the base unit of its dimension: millimetre, radian, second, or itself.
-fn base(quantity: Quantity) -> f64 {
-    let length = quantity.to_mm().map(|l| l.0);
-    let angle = quantity.to_angle().map(|a| a.to_radians());
-    length.or(angle).or(quantity.to_seconds().map(|s| s.0)).unwrap_or(quantity.value)
 }
 
 /// A quantity in the unit of another of the same dimension.

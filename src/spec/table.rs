@@ -20,24 +20,32 @@ pub struct Document<'t> {
 impl<'t> Document<'t> {
     /// Parses a file; pushes every problem of syntax, and keeps what can be read.
     pub fn parse(reader: &mut Reader<'t>) -> Self {
-        let text = reader.written(Place { file: reader.file(), start: 0, end: u32::MAX });
+        let text = reader.text();
         let (root, mut problems) = DeTable::parse_recoverable(text);
         problems.sort_by_key(|p| p.span().map_or(usize::MAX, |s| s.start));
-        for problem in problems {
+        // In a list that is not closed every line after it fails: the first of them says it for all.
+        let open = problems.iter().position(|p| p.message().contains("array"));
+        let unclosed = problems.iter().rposition(|p| p.message().starts_with("unclosed array"));
+        let echoes = open.zip(unclosed).map_or(0..0, |(open, unclosed)| open..unclosed + 1);
+        for (i, problem) in problems.iter().enumerate() {
             let span = problem.span().unwrap_or(text.len()..text.len());
             let (start, place) = (span.start, reader.place(span));
-            reader.push_syntax(syntax(problem.message(), place, reader.written(place)), start);
+            if echoes.contains(&i) && i != echoes.start {
+                reader.mark_broken(start);
+                continue;
+            }
+            let message = if i == echoes.start && !echoes.is_empty() { UNCLOSED } else { problem.message() };
+            reader.push_syntax(syntax(message, place, reader.written(place)), start);
         }
         Self { root }
     }
 
     /// Opens a `[table]`; pushes where it is missing or written in another form.
     pub fn table<'a>(&'a self, reader: &mut Reader<'_>, spec: &'static TableSpec) -> Option<Table<'a>> {
-        let found = self.tables(reader, spec);
-        if found.is_empty() {
-            missing_table(reader, spec);
+        if !self.has(spec.name) {
+            self.missing_table(reader, spec);
         }
-        found.into_iter().next()
+        self.tables(reader, spec).into_iter().next()
     }
 
     /// Opens a `[table]` that may be left out.
@@ -48,27 +56,25 @@ impl<'t> Document<'t> {
     /// Opens all `[[table]]`s in the order of the file; pushes what is no table.
     pub fn tables<'a>(&'a self, reader: &mut Reader<'_>, spec: &'static TableSpec) -> Vec<Table<'a>> {
         let Some(value) = self.root.get_ref().get(spec.name) else { return Vec::new() };
-        let (header, place) = (spec.header(), Raw::new(value).place(reader));
+        let place = Raw::new(value).place(reader);
         match (value.get_ref(), spec.form) {
             (DeValue::Table(entries), TableForm::Many) => {
-                let problem = Diagnostic::error(
-                    codes::UNKNOWN_TABLE,
-                    place,
-                    format!("`[{}]` may stand more than once", spec.name),
-                )
-                .with_label("single brackets")
-                .with_help(format!("write `{header}`"));
+                let message = format!("`[{}]` needs double brackets", spec.name);
+                let problem = Diagnostic::error(codes::UNKNOWN_TABLE, place, message)
+                    .with_label("single brackets")
+                    .with_help(format!("write {}", spec.title()));
                 let single = reader.written(place) == format!("[{}]", spec.name);
-                reader.push(if single { problem.with_replacement(header) } else { problem });
+                let double = format!("[[{}]]", spec.name);
+                reader.push(if single { problem.with_replacement(double) } else { problem });
                 vec![Table::new(spec, entries, place)]
             }
             (DeValue::Table(entries), _) => vec![Table::new(spec, entries, place)],
             (DeValue::Array(list), form) => {
                 if form != TableForm::Many {
-                    let message = format!("`[[{}]]`: there is one `{header}` in a file", spec.name);
+                    let message = format!("`[[{}]]`: there is one {} in a file", spec.name, spec.title());
                     let problem = Diagnostic::error(codes::UNKNOWN_TABLE, place, message)
                         .with_label("double brackets")
-                        .with_help(format!("write `{header}`, once"));
+                        .with_help(format!("write {}, once", spec.title()));
                     reader.push(problem);
                 }
                 list.iter().filter_map(|entry| open(reader, spec, Raw::new(entry))).collect()
@@ -93,18 +99,42 @@ impl<'t> Document<'t> {
             }
             let place = reader.place(key.span());
             if value.get_ref().is_table() || is_table_list(value.get_ref()) {
-                reader.push(unknown_table(name, place, &family, elsewhere(name)));
+                let near = nearest(name, family.iter().map(|spec| spec.name).filter(|n| !self.has(n)));
+                let near = near.and_then(|near| family.iter().find(|spec| spec.name == near));
+                reader.push(unknown_table(name, place, near, elsewhere(name), &family));
+                reader.mended_tables.extend(near.map(|spec| spec.name));
             } else {
                 let message = format!("the key `{}` stands outside any table", shown(name));
                 let problem = Diagnostic::error(codes::UNKNOWN_KEY, place, message).with_label("outside any table");
                 reader.push(problem.with_help(match family.iter().find(|spec| spec.field(name).is_some()) {
-                    Some(owner) => format!("move it under `{}`", owner.header()),
+                    Some(owner) => format!("move it under {}", owner.title()),
                     None => format!("this file has {}", headers(&family)),
                 }));
             }
         }
     }
+
+    fn missing_table(&self, reader: &mut Reader<'_>, spec: &'static TableSpec) {
+        if reader.mended_tables.contains(spec.name) || reader.is_broken() {
+            return;
+        }
+        let stray = self.root.get_ref().iter().find(|(key, value)| {
+            let known = reader.family.iter().any(|spec| spec.name == *key.get_ref());
+            !known && value.get_ref().is_table() && nearest(key.get_ref(), [spec.name]).is_some()
+        });
+        if let Some((key, _)) = stray {
+            let place = reader.place(key.span());
+            return reader.push(unknown_table(key.get_ref(), place, Some(&spec), None, &[]));
+        }
+        let keys: Vec<_> = spec.fields().filter(|f| f.need == Need::Required).map(|f| f.key).collect();
+        let place = Place::start_of(reader.file());
+        let problem = Diagnostic::error(codes::MISSING_TABLE, place, format!("this file has no {}", spec.title()))
+            .with_help(format!("add {} with {}", spec.title(), all(&keys)));
+        reader.push(problem);
+    }
 }
+
+const UNCLOSED: &str = "a list is not closed, `]` is missing before this";
 
 /// A problem of syntax in our words where the parser's are short, with the mended text where it is certain.
 fn syntax(message: &str, place: Place, written: &str) -> Diagnostic {
@@ -115,6 +145,11 @@ fn syntax(message: &str, place: Place, written: &str) -> Diagnostic {
             .with_help("put text and quantities in quotes")
             .with_replacement(format!("\"{written}\""));
     }
+    let message = match message {
+        _ if message.starts_with("string values must be quoted") => "no value after `=`",
+        "invalid basic string, expected `\"`" => "a text is not closed, `\"` is missing",
+        other => other,
+    };
     Diagnostic::error(codes::SYNTAX, place, format!("not valid TOML: {message}"))
         .with_label("here")
         .with_help("each line is `key = value`, `[table]` or a comment; texts and quantities stand in quotes")
@@ -125,32 +160,29 @@ fn is_table_list(value: &DeValue<'_>) -> bool {
 }
 
 fn headers(family: &[&'static TableSpec]) -> String {
-    let names: Vec<_> = family.iter().map(|spec| format!("`{}`", spec.header())).collect();
+    let names: Vec<_> = family.iter().map(|spec| spec.title()).collect();
     names.join(", ")
 }
 
-fn unknown_table(name: &str, place: Place, family: &[&'static TableSpec], elsewhere: Option<String>) -> Diagnostic {
-    let problem = Diagnostic::error(codes::UNKNOWN_TABLE, place, format!("unknown table `{}`", shown(name)))
-        .with_label("unknown table");
-    let near = nearest(name, family.iter().map(|spec| spec.name));
-    match (elsewhere, near.and_then(|near| family.iter().find(|spec| spec.name == near))) {
-        (Some(hint), _) => problem.with_help(hint),
-        (None, Some(spec)) => {
-            problem.with_help(format!("did you mean `{}`?", spec.header())).with_replacement(spec.name)
-        }
-        (None, None) => problem.with_help(format!("this file has {}", headers(family))),
-    }
+/// "`a`, `b` and `c`".
+fn all(keys: &[&str]) -> String {
+    choices(keys).replace("` or `", "` and `")
 }
 
-fn missing_table(reader: &mut Reader<'_>, spec: &'static TableSpec) {
-    if reader.is_broken() {
-        return;
+fn unknown_table(
+    name: &str,
+    place: Place,
+    near: Option<&&'static TableSpec>,
+    elsewhere: Option<String>,
+    family: &[&'static TableSpec],
+) -> Diagnostic {
+    let problem = Diagnostic::error(codes::UNKNOWN_TABLE, place, format!("unknown table `{}`", shown(name)))
+        .with_label("unknown table");
+    match (elsewhere, near) {
+        (Some(hint), _) => problem.with_help(hint),
+        (None, Some(spec)) => problem.with_help(format!("did you mean {}?", spec.title())).with_replacement(spec.name),
+        (None, None) => problem.with_help(format!("this file has {}", headers(family))),
     }
-    let keys: Vec<_> = spec.fields().filter(|f| f.need == Need::Required).map(|f| format!("`{}`", f.key)).collect();
-    let place = Place::start_of(reader.file());
-    let problem = Diagnostic::error(codes::MISSING_TABLE, place, format!("this file has no `{}`", spec.header()))
-        .with_help(format!("add `{}` with {}", spec.header(), keys.join(", ")));
-    reader.push(problem);
 }
 
 fn open<'a>(reader: &mut Reader<'_>, spec: &'static TableSpec, raw: Raw<'a>) -> Option<Table<'a>> {
@@ -161,7 +193,7 @@ fn open<'a>(reader: &mut Reader<'_>, spec: &'static TableSpec, raw: Raw<'a>) -> 
             let message = format!("`{}` is a table, found `{}`", spec.name, shown(reader.written(place)));
             let problem = Diagnostic::error(codes::TYPE, place, message)
                 .with_label("not a table")
-                .with_help(format!("write `{}` and its keys below it", spec.header()));
+                .with_help(format!("write {} and its keys below it", spec.title()));
             reader.push(problem);
             None
         }
@@ -183,7 +215,7 @@ impl<'a> Table<'a> {
         Self { spec, entries, header, mended: BTreeSet::new() }
     }
 
-    /// The table inside an inline table value.
+    /// The table inside an inline table value, its keys checked.
     pub fn inline(reader: &mut Reader<'_>, spec: &'static TableSpec, raw: Raw<'a>) -> Option<Self> {
         let mut table = open(reader, spec, raw)?;
         table.check_keys(reader);
@@ -226,15 +258,16 @@ impl<'a> Table<'a> {
     }
 
     fn unknown_key(&self, reader: &Reader<'_>, name: &str, place: Place, near: Option<&Field>) -> Diagnostic {
-        let message = format!("unknown key `{}` in `{}`", shown(name), self.spec.header());
+        let message = format!("unknown key `{}` in {}", shown(name), self.spec.title());
         let problem = Diagnostic::error(codes::UNKNOWN_KEY, place, message).with_label("unknown key");
         let owner = reader.family.iter().find(|spec| spec.name != self.spec.name && spec.field(name).is_some());
         match (owner, near) {
-            (Some(owner), _) => problem.with_help(format!("`{name}` is a key of `{}`", owner.header())),
+            (Some(owner), _) => problem.with_help(format!("`{name}` is a key of {}", owner.title())),
             (None, Some(near)) => problem.with_help(format!("did you mean `{}`?", near.key)).with_replacement(near.key),
             (None, None) => {
                 let keys: Vec<_> = self.spec.fields().map(|f| f.key).collect();
-                problem.with_help(format!("`{}` takes {}", self.spec.header(), choices(&keys).replace(" or ", " and ")))
+                let takes = || format!("{} takes {}", self.spec.title(), all(&keys));
+                problem.with_help((reader.key_hint)(self.spec, name).unwrap_or_else(takes))
             }
         }
     }
@@ -259,7 +292,7 @@ impl<'a> Table<'a> {
 
     /// The same with something else to take than the language says; for ramps, which are tables of what they ramp.
     pub fn get_as<T: Read>(&self, reader: &mut Reader<'_>, key: &'static str, takes: &Takes) -> Option<T> {
-        let slot = Slot { key, takes };
+        let slot = Slot { key, takes, entry: false };
         match (self.entries.get(key), self.spec.field(key)?.need) {
             (Some(value), _) => T::read(reader, slot, Raw::new(value)),
             (None, Need::Default(text)) => reader.read_default(slot, text, self.header),
@@ -281,11 +314,11 @@ impl<'a> Table<'a> {
         values.get(number).copied()
     }
 
-    /// An inline table that may be left out, as for [`Table::maybe`].
+    /// An inline table that may be left out, as for [`Table::maybe`]; its keys are not checked yet.
     pub fn inline_table(&self, reader: &mut Reader<'_>, key: &'static str) -> Option<Option<Table<'a>>> {
         let Some(value) = self.entries.get(key) else { return Some(None) };
         let Takes::Table(spec) = self.spec.field(key)?.takes else { return None };
-        Table::inline(reader, spec, Raw::new(value)).map(Some)
+        open(reader, spec, Raw::new(value)).map(Some)
     }
 
     fn missing(&self, reader: &mut Reader<'_>, slot: Slot<'_>) {
@@ -301,7 +334,7 @@ impl<'a> Table<'a> {
             let problem = self.unknown_key(reader, stray.get_ref(), place, self.spec.field(slot.key));
             return reader.push(problem);
         }
-        let message = format!("`{}` has no `{}`", self.spec.header(), slot.key);
+        let message = format!("{} has no `{}`", self.spec.title(), slot.key);
         let problem = Diagnostic::error(codes::MISSING_KEY, self.header, message)
             .with_label(format!("`{}` is missing", slot.key))
             .with_help(format!("add `{}`: {}", slot.key, slot.takes.words()));

@@ -53,7 +53,7 @@ fn check_id(text: &str) -> Result<(), Wrong> {
         return Ok(());
     }
     let help = format!("use `a`-`z`, `0`-`9` and `-`, starting with a letter or digit, at most {ID_LENGTH} characters");
-    wrong(format!("cannot be `{}`: it names files", shown(text)), "not a name", help)
+    wrong(format!("cannot be `{}`", shown(text)), "not a name", help)
 }
 
 fn check_version(text: &str) -> Result<(), Wrong> {
@@ -108,23 +108,19 @@ fn check_file(text: &str) -> Result<(), Wrong> {
     let inside = "exercise files stay in the folder of the set; give the path from there";
     let drive = text.as_bytes().get(1) == Some(&b':');
     if text.starts_with('/') || text.starts_with('\\') || drive {
-        return wrong(format!("lists the absolute path `{seen}`"), "absolute path", inside);
+        return wrong(format!("is the absolute path `{seen}`"), "absolute path", inside);
     }
     if text.split(['/', '\\']).any(|part| part == "..") {
-        return wrong(format!("lists `{seen}`, which leads out of the folder"), "leads out", inside);
+        return wrong(format!("is `{seen}`, which leads out of the folder"), "leads out", inside);
     }
     if text.contains('\\') || text.chars().any(char::is_control) {
-        return wrong(format!("lists `{seen}`"), "not a portable path", "separate folders with `/`");
+        return wrong(format!("is `{seen}`"), "not a portable path", "separate folders with `/`");
     }
     if text.split('/').any(|part| part.is_empty() || part == ".") {
-        return wrong(format!("lists `{seen}`"), "empty part", "leave out `./` and doubled `/`");
+        return wrong(format!("is `{seen}`"), "empty part", "leave out `./` and doubled `/`");
     }
     let Some(stem) = text.rsplit('/').next().and_then(|name| name.strip_suffix(".toml")) else {
-        return wrong(
-            format!("lists `{seen}`, which is no `.toml` file"),
-            "not `.toml`",
-            "exercise files end in `.toml`",
-        );
+        return wrong(format!("is `{seen}`, not a `.toml` file"), "not `.toml`", "exercise files end in `.toml`");
     };
     if is_id(stem) {
         return Ok(());
@@ -132,7 +128,7 @@ fn check_file(text: &str) -> Result<(), Wrong> {
     let help = format!(
         "name the file with `a`-`z`, `0`-`9` and `-`, starting with a letter or digit, at most {ID_LENGTH} characters"
     );
-    wrong(format!("lists `{seen}`: `{}` cannot name an exercise", shown(stem)), "not a name", help)
+    wrong(format!("is `{seen}`: `{}` cannot name an exercise", shown(stem)), "not a name", help)
 }
 
 #[cfg(test)]

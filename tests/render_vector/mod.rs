@@ -3,6 +3,7 @@
 //! By hand, after `cargo test -- --ignored samples`: qpdf, poppler and veraPDF on the files in `target/tmp`.
 
 mod sheets;
+mod trees;
 
 use depthpress::colour::Srgb8;
 use depthpress::layout::sheet::{Art, Furniture, Node, Role, Sheet};
@@ -61,7 +62,8 @@ fn centroid(pixmap: &Pixmap, ground: Srgb8, channel: usize, area: Rect) -> Point
 }
 
 /// Each eye's filter passes one part of the light: red alone, or green and blue. What stands in that part is what the
-/// eye sees, wherever the other eye's mark lies over or under it.
+/// eye sees, wherever the other eye's mark lies over or under it. At 300 ppi the middles come out 0.005 mm to the left:
+/// along the edges of the overlap, pixels that are covered in part mix the inks in the order of drawing.
 #[test]
 fn each_eye_sees_its_ring_at_its_place() {
     for inks in [WHITE, BLACK] {
@@ -118,8 +120,10 @@ fn svg_tells_its_words() {
         "<desc>A ring for each eye",
         "<g role=\"heading\" aria-level=\"1\" aria-label=\"Mooring rings\">",
         "change. Stop if it strains, rest",
-        "<g role=\"img\"><title>A ring for the left eye",
+        "<g role=\"figure\"><title>A ring for the left eye",
         "<g role=\"columnheader\" aria-label=\"Day\">",
+        "<g role=\"img\" aria-label=\"Near ring\">",
+        "<g><g role=\"img\" aria-label=\"What you should have seen: page 2\">",
         "<g aria-hidden=\"true\">",
     ] {
         assert!(page.contains(part), "{part}");

@@ -81,6 +81,10 @@ pub fn sections(rows: Vec<TagNode>) -> Vec<TagNode> {
 }
 
 fn is_head(row: &TagNode) -> bool {
-    let column = |cell: &TagNode| matches!(cell, TagNode::Group(group) if matches!(&group.tag, TagKind::TH(tag) if tag.scope() == TableHeaderScope::Column));
-    matches!(row, TagNode::Group(group) if group.children.iter().all(column))
+    matches!(row, TagNode::Group(row) if row.children.iter().all(is_column_head))
+}
+
+fn is_column_head(cell: &TagNode) -> bool {
+    let TagNode::Group(TagGroup { tag: TagKind::TH(tag), .. }) = cell else { return false };
+    tag.scope() == TableHeaderScope::Column
 }

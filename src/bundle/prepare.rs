@@ -4,11 +4,12 @@
 
 use crate::diagnostics::{Diagnostic, Diagnostics, Severity, Sources};
 use crate::exercise::{self, Exercise, Page};
+use crate::layout::grid::ART_FIELD;
 use crate::layout::{self, BookPage, LaidOut};
 use crate::lint;
 use crate::solve::{SolvedFeature, solve};
 use crate::spec::{Edition, SetSpec};
-use crate::units::Ppi;
+use crate::units::{Mm, Ppi};
 
 use super::load::Loaded;
 
@@ -76,7 +77,7 @@ pub fn prepare(loaded: Loaded, ppi: Option<Ppi>) -> Prepared {
             edition.ppi = ppi.unwrap_or(edition.ppi);
         }
         pages = solve_pages(&exercises, set, &mut diagnostics);
-        lint_pages(set, &mut pages, &mut diagnostics);
+        lint_pages(set, &exercises, &mut pages, &mut diagnostics);
     }
     Prepared { set, pages, sources, diagnostics, defaults }
 }
@@ -94,10 +95,19 @@ fn solve_pages(exercises: &[Exercise], set: &SetSpec, diagnostics: &mut Diagnost
 }
 
 /// Runs the checks and hands each finding to its page and to the whole.
-fn lint_pages(set: &SetSpec, pages: &mut [SolvedPage], diagnostics: &mut Diagnostics) {
+fn lint_pages(set: &SetSpec, exercises: &[Exercise], pages: &mut [SolvedPage], diagnostics: &mut Diagnostics) {
+    let solved: Vec<_> = pages.iter().map(|p| lint::Page { id: &p.page.id, features: &p.features }).collect();
+    let rasters = set.editions.iter().filter(|edition| edition.formats.png);
+    let devices: Vec<_> = rasters.map(|e| lint::Device { edition: &e.id, ppi: e.ppi }).collect();
+    let first_pages: Vec<String> = exercises.iter().map(|exercise| exercise.page_id(1)).collect();
+    let mut texts = set_texts(set);
+    texts.extend(exercises.iter().zip(&first_pages).flat_map(|(exercise, page)| exercise_texts(exercise, page)));
     let input = lint::Input {
         viewer: &set.viewer,
-        pages: pages.iter().map(|p| (p.page.id.as_str(), p.features.as_slice())).collect(),
+        field: (Mm(ART_FIELD.width), Mm(ART_FIELD.height)),
+        devices: &devices,
+        pages: &solved,
+        texts: &texts,
     };
     for finding in lint::check(&input) {
         if let Some(page) = pages.iter_mut().find(|p| p.page.id == finding.page) {
@@ -105,4 +115,18 @@ fn lint_pages(set: &SetSpec, pages: &mut [SolvedPage], diagnostics: &mut Diagnos
         }
         diagnostics.push(finding.diagnostic);
     }
+}
+
+/// What the author wrote about the whole set.
+fn set_texts(set: &SetSpec) -> Vec<lint::Text<'_>> {
+    let texts = [Some(&set.title), set.summary.as_ref()];
+    texts.into_iter().flatten().map(|text| lint::Text { page: "", text, place: None }).collect()
+}
+
+/// What the author wrote about an exercise; `page` is its first.
+fn exercise_texts<'a>(exercise: &'a Exercise, page: &'a str) -> Vec<lint::Text<'a>> {
+    let words = &exercise.words;
+    let single = [Some(&exercise.title), words.goal.as_ref(), words.setup.as_ref(), words.see.as_ref()];
+    let texts = single.into_iter().flatten().chain(words.steps.iter().flatten());
+    texts.map(|text| lint::Text { page, text, place: Some(exercise.place) }).collect()
 }

@@ -20,6 +20,8 @@ pub struct Prepared {
     pub set: Option<SetSpec>,
     /// The exercise pages that could be solved, in book order.
     pub pages: Vec<SolvedPage>,
+    /// Whether these are all pages of the set.
+    pub complete: bool,
     /// The texts of all files, for messages.
     pub sources: Sources,
     /// Every problem found.
@@ -53,17 +55,28 @@ pub struct Book<'a> {
 impl Prepared {
     /// The set as a book; `None` while there is an error in any of its files.
     pub fn book(&self) -> Option<Book<'_>> {
-        let set = self.set.as_ref().filter(|_| !self.diagnostics.has_errors())?;
+        self.draft().filter(|_| !self.diagnostics.has_errors())
+    }
+
+    /// The set as a book to look at, not to render: the checks may have found errors. `None` while a page is missing.
+    pub fn draft(&self) -> Option<Book<'_>> {
+        let set = self.set.as_ref().filter(|_| self.complete)?;
         Some(Book { set, pages: &self.pages, defaults: &self.defaults })
     }
 }
 
 impl Book<'_> {
-    /// Lays out one edition of the book, or says what does not fit.
+    /// Lays out one edition of the book, or says what does not fit in it.
     pub fn lay_out(&self, edition: &Edition) -> Result<LaidOut, Vec<Diagnostic>> {
         let pages: Vec<_> = self.pages.iter().map(|p| BookPage { page: &p.page, solved: &p.features }).collect();
-        layout::lay_out(&layout::Book { set: self.set, edition, pages: &pages })
+        let laid = layout::lay_out(&layout::Book { set: self.set, edition, pages: &pages });
+        laid.map_err(|problems| problems.into_iter().map(|problem| in_edition(problem, edition)).collect())
     }
+}
+
+/// The same page may fit in one edition and not in another: the message says which.
+fn in_edition(problem: Diagnostic, edition: &Edition) -> Diagnostic {
+    Diagnostic { message: format!("edition `{}`: {}", edition.id, problem.message), ..problem }
 }
 
 /// Expands, solves and checks what was read. A resolution given here stands in for that of every edition, so that the
@@ -71,15 +84,16 @@ impl Book<'_> {
 pub fn prepare(loaded: Loaded, ppi: Option<Ppi>) -> Prepared {
     let Loaded { mut set, exercises, sources, mut diagnostics } = loaded;
     let defaults = diagnostics.iter().filter(|d| d.severity == Severity::Note).cloned().collect();
-    let mut pages = Vec::new();
+    let (mut pages, mut complete) = (Vec::new(), false);
     if let Some(set) = &mut set {
         for edition in &mut set.editions {
             edition.ppi = ppi.unwrap_or(edition.ppi);
         }
         pages = solve_pages(&exercises, set, &mut diagnostics);
+        complete = !diagnostics.has_errors();
         lint_pages(set, &exercises, &mut pages, &mut diagnostics);
     }
-    Prepared { set, pages, sources, diagnostics, defaults }
+    Prepared { set, pages, complete, sources, diagnostics, defaults }
 }
 
 /// Solves every page; those that cannot be solved leave their problems instead.

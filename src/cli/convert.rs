@@ -10,7 +10,7 @@ use crate::spec::depth::parse_depth;
 use crate::units::{Mm, plain};
 
 use super::console::Console;
-use super::options::length;
+use super::options::viewer_length;
 use super::{Status, Stop};
 
 /// Print one depth in every unit
@@ -33,14 +33,14 @@ pub(super) struct Args {
     json: bool,
 }
 
-/// The same limits as `distance` of `[viewer]`.
+/// Reads `--distance` within the limits of `distance` in `[viewer]`.
 fn distance(text: &str) -> Result<Mm, String> {
-    length(text, 200.0, 6000.0)
+    viewer_length(text, "distance")
 }
 
-/// The same limits as `ipd` of `[viewer]`.
+/// Reads `--ipd` within the limits of `ipd` in `[viewer]`.
 fn ipd(text: &str) -> Result<Mm, String> {
-    length(text, 40.0, 80.0)
+    viewer_length(text, "ipd")
 }
 
 /// Runs the command.

@@ -1,6 +1,16 @@
 //! Integration tests in one binary: what the rooms do together, seen from outside.
+#![allow(
+    clippy::unwrap_used,
+    clippy::expect_used,
+    clippy::disallowed_methods,
+    clippy::disallowed_types,
+    clippy::float_cmp,
+    reason = "tests may unwrap, write files of their own and compare with literals"
+)]
 
+mod architecture;
 mod bad_specs;
+mod bundle;
 mod demo_set;
 mod oracles;
 mod reading;

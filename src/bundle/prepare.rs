@@ -4,11 +4,12 @@
 
 use crate::diagnostics::{Diagnostic, Diagnostics, Severity, Sources};
 use crate::exercise::{self, Exercise, Page};
+use crate::layout::grid::ART_FIELD;
 use crate::layout::{self, BookPage, LaidOut};
 use crate::lint;
 use crate::solve::{SolvedFeature, solve};
 use crate::spec::{Edition, SetSpec};
-use crate::units::Ppi;
+use crate::units::{Mm, Ppi};
 
 use super::load::Loaded;
 
@@ -19,6 +20,8 @@ pub struct Prepared {
     pub set: Option<SetSpec>,
     /// The exercise pages that could be solved, in book order.
     pub pages: Vec<SolvedPage>,
+    /// Whether these are all pages of the set.
+    pub complete: bool,
     /// The texts of all files, for messages.
     pub sources: Sources,
     /// Every problem found.
@@ -52,17 +55,28 @@ pub struct Book<'a> {
 impl Prepared {
     /// The set as a book; `None` while there is an error in any of its files.
     pub fn book(&self) -> Option<Book<'_>> {
-        let set = self.set.as_ref().filter(|_| !self.diagnostics.has_errors())?;
+        self.draft().filter(|_| !self.diagnostics.has_errors())
+    }
+
+    /// The set as a book to look at, not to render: the checks may have found errors. `None` while a page is missing.
+    pub fn draft(&self) -> Option<Book<'_>> {
+        let set = self.set.as_ref().filter(|_| self.complete)?;
         Some(Book { set, pages: &self.pages, defaults: &self.defaults })
     }
 }
 
 impl Book<'_> {
-    /// Lays out one edition of the book, or says what does not fit.
+    /// Lays out one edition of the book, or says what does not fit in it.
     pub fn lay_out(&self, edition: &Edition) -> Result<LaidOut, Vec<Diagnostic>> {
         let pages: Vec<_> = self.pages.iter().map(|p| BookPage { page: &p.page, solved: &p.features }).collect();
-        layout::lay_out(&layout::Book { set: self.set, edition, pages: &pages })
+        let laid = layout::lay_out(&layout::Book { set: self.set, edition, pages: &pages });
+        laid.map_err(|problems| problems.into_iter().map(|problem| in_edition(problem, edition)).collect())
     }
+}
+
+/// The same page may fit in one edition and not in another: the message says which.
+fn in_edition(problem: Diagnostic, edition: &Edition) -> Diagnostic {
+    Diagnostic { message: format!("edition `{}`: {}", edition.id, problem.message), ..problem }
 }
 
 /// Expands, solves and checks what was read. A resolution given here stands in for that of every edition, so that the
@@ -70,15 +84,16 @@ impl Book<'_> {
 pub fn prepare(loaded: Loaded, ppi: Option<Ppi>) -> Prepared {
     let Loaded { mut set, exercises, sources, mut diagnostics } = loaded;
     let defaults = diagnostics.iter().filter(|d| d.severity == Severity::Note).cloned().collect();
-    let mut pages = Vec::new();
+    let (mut pages, mut complete) = (Vec::new(), false);
     if let Some(set) = &mut set {
         for edition in &mut set.editions {
             edition.ppi = ppi.unwrap_or(edition.ppi);
         }
         pages = solve_pages(&exercises, set, &mut diagnostics);
-        lint_pages(set, &mut pages, &mut diagnostics);
+        complete = !diagnostics.has_errors();
+        lint_pages(set, &exercises, &mut pages, &mut diagnostics);
     }
-    Prepared { set, pages, sources, diagnostics, defaults }
+    Prepared { set, pages, complete, sources, diagnostics, defaults }
 }
 
 /// Solves every page; those that cannot be solved leave their problems instead.
@@ -94,10 +109,19 @@ fn solve_pages(exercises: &[Exercise], set: &SetSpec, diagnostics: &mut Diagnost
 }
 
 /// Runs the checks and hands each finding to its page and to the whole.
-fn lint_pages(set: &SetSpec, pages: &mut [SolvedPage], diagnostics: &mut Diagnostics) {
+fn lint_pages(set: &SetSpec, exercises: &[Exercise], pages: &mut [SolvedPage], diagnostics: &mut Diagnostics) {
+    let solved: Vec<_> = pages.iter().map(|p| lint::Page { id: &p.page.id, features: &p.features }).collect();
+    let rasters = set.editions.iter().filter(|edition| edition.formats.png);
+    let devices: Vec<_> = rasters.map(|e| lint::Device { edition: &e.id, ppi: e.ppi }).collect();
+    let first_pages: Vec<String> = exercises.iter().map(|exercise| exercise.page_id(1)).collect();
+    let mut texts = set_texts(set);
+    texts.extend(exercises.iter().zip(&first_pages).flat_map(|(exercise, page)| exercise_texts(exercise, page)));
     let input = lint::Input {
         viewer: &set.viewer,
-        pages: pages.iter().map(|p| (p.page.id.as_str(), p.features.as_slice())).collect(),
+        field: (Mm(ART_FIELD.width), Mm(ART_FIELD.height)),
+        devices: &devices,
+        pages: &solved,
+        texts: &texts,
     };
     for finding in lint::check(&input) {
         if let Some(page) = pages.iter_mut().find(|p| p.page.id == finding.page) {
@@ -105,4 +129,18 @@ fn lint_pages(set: &SetSpec, pages: &mut [SolvedPage], diagnostics: &mut Diagnos
         }
         diagnostics.push(finding.diagnostic);
     }
+}
+
+/// What the author wrote about the whole set.
+fn set_texts(set: &SetSpec) -> Vec<lint::Text<'_>> {
+    let texts = [Some(&set.title), set.summary.as_ref()];
+    texts.into_iter().flatten().map(|text| lint::Text { page: "", text, place: None }).collect()
+}
+
+/// What the author wrote about an exercise; `page` is its first.
+fn exercise_texts<'a>(exercise: &'a Exercise, page: &'a str) -> Vec<lint::Text<'a>> {
+    let words = &exercise.words;
+    let single = [Some(&exercise.title), words.goal.as_ref(), words.setup.as_ref(), words.see.as_ref()];
+    let texts = single.into_iter().flatten().chain(words.steps.iter().flatten());
+    texts.map(|text| lint::Text { page, text, place: Some(exercise.place) }).collect()
 }

@@ -14,6 +14,7 @@ use crate::layout::LaidOut;
 use crate::layout::sheet::Sheet;
 use crate::render::png::{Scratch, png};
 use crate::render::svg::svg;
+use crate::spec::suggest::nearest;
 use crate::spec::{Edition, Formats, SetSpec};
 use crate::units::Ppi;
 
@@ -99,18 +100,10 @@ fn choose<'a>(set: &'a SetSpec, asked: &[String]) -> Result<Vec<&'a Edition>, Er
     let has = |id: &String| set.editions.iter().any(|e| e.id == *id);
     if let Some(unknown) = asked.iter().find(|id| !has(id)) {
         let known: Vec<_> = set.editions.iter().map(|e| e.id.clone()).collect();
-        let nearest = nearest(unknown, &known);
+        let nearest = nearest(unknown, known.iter().map(String::as_str)).map(str::to_owned);
         return Err(Error::UnknownEdition { set: set.id.clone(), asked: unknown.clone(), known, nearest });
     }
     Ok(set.editions.iter().filter(|e| asked.is_empty() || asked.contains(&e.id)).collect())
-}
-
-/// The known name that a reader would take for a slip of the pen.
-fn nearest(asked: &str, known: &[String]) -> Option<String> {
-    // Design choice: at most a third of the letters wrong, but always one.
-    let limit = (asked.chars().count() / 3).max(1);
-    let distance = |name: &String| strsim::damerau_levenshtein(asked, name);
-    known.iter().min_by_key(|name| distance(name)).filter(|name| distance(name) <= limit).cloned()
 }
 
 /// What the editions of one run share.
@@ -222,18 +215,5 @@ impl Scratches {
 
     fn free(&self) -> std::sync::MutexGuard<'_, Vec<Scratch>> {
         self.0.lock().unwrap_or_else(PoisonError::into_inner)
-    }
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-
-    #[test]
-    fn a_slip_of_the_pen_finds_the_nearest_name() {
-        let known = ["a4".to_owned(), "letter".to_owned(), "screen-black".to_owned()];
-        assert_eq!(nearest("a5", &known).as_deref(), Some("a4"));
-        assert_eq!(nearest("lettre", &known).as_deref(), Some("letter"));
-        assert_eq!(nearest("poster", &known), None);
     }
 }

@@ -10,6 +10,7 @@
 //!
 //! One run at a time writes to the folder of a set. Nothing is synced to the disk: a power cut may still lose what was
 //! written last.
+#![expect(clippy::disallowed_methods, reason = "this is the room that writes")]
 
 use std::fs::{self, File, OpenOptions, TryLockError};
 use std::io::{self, Write};

@@ -32,11 +32,11 @@ pub(super) fn run(args: &Args, console: &Console) -> Result<Status, Stop> {
     if args.json {
         console.print_json(&report(&sets, ladders))?;
     } else {
-        sets.tell(console);
+        sets.tell(console, Severity::Note);
         for (set, rungs) in sets.0.iter().zip(&ladders) {
             console.print(&page(set, rungs))?;
         }
-        console.say(&sets.tally());
+        console.say(&sets.tally(Severity::Note));
     }
     Ok(sets.status())
 }
@@ -44,7 +44,7 @@ pub(super) fn run(args: &Args, console: &Console) -> Result<Status, Stop> {
 /// Lays out every edition, keeps what does not fit, and builds the ladder with the page numbers of the first edition.
 fn ladder(set: &mut Prepared) -> Vec<Rung> {
     let (mut numbers, mut problems) = (None, Vec::new());
-    if let Some(book) = set.book() {
+    if let Some(book) = set.draft() {
         for edition in &book.set.editions {
             match book.lay_out(edition) {
                 Ok(laid) => {

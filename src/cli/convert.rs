@@ -10,7 +10,7 @@ use crate::spec::depth::parse_depth;
 use crate::units::{Mm, plain};
 
 use super::console::Console;
-use super::options::length;
+use super::options::viewer_length;
 use super::{Status, Stop};
 
 /// Print one depth in every unit
@@ -33,14 +33,14 @@ pub(super) struct Args {
     json: bool,
 }
 
-/// The same limits as `distance` of `[viewer]`.
+/// Reads `--distance` within the limits of `distance` in `[viewer]`.
 fn distance(text: &str) -> Result<Mm, String> {
-    length(text, 200.0, 6000.0)
+    viewer_length(text, "distance")
 }
 
-/// The same limits as `ipd` of `[viewer]`.
+/// Reads `--ipd` within the limits of `ipd` in `[viewer]`.
 fn ipd(text: &str) -> Result<Mm, String> {
-    length(text, 40.0, 80.0)
+    viewer_length(text, "ipd")
 }
 
 /// Runs the command.
@@ -100,8 +100,8 @@ impl Units {
         let viewing = viewer.viewing()?;
         let parallax = stand.parallax;
         Some(Self {
-            distance_mm: round(viewer.distance.0, 4),
-            ipd_mm: round(viewer.ipd.0, 4),
+            distance_mm: round(viewer.distance.0, 1e4),
+            ipd_mm: round(viewer.ipd.0, 1e4),
             side: if parallax.0 < 0.0 {
                 "toward"
             } else if 0.0 < parallax.0 {
@@ -109,15 +109,15 @@ impl Units {
             } else {
                 "page"
             },
-            parallax_mm: round(parallax.0, 4),
-            demand_pd: round(stand.demand.0, 4),
-            total_demand_pd: round(viewing.total_demand(parallax)?.0, 4),
-            disparity_arcsec: round(stand.disparity.to_arcsec(), 2),
-            disparity_arcmin: round(stand.disparity.to_arcmin(), 4),
-            disparity_deg: round(stand.disparity.to_degrees(), 6),
-            convergence_deg: round(viewing.vergence(parallax)?.to_degrees(), 6),
-            place_mm: stand.place.map(|mm| round(mm.0, 4)),
-            depth_mm: viewing.depth_of_parallax(parallax).map(|mm| round(mm.0, 4)),
+            parallax_mm: round(parallax.0, 1e4),
+            demand_pd: round(stand.demand.0, 1e4),
+            total_demand_pd: round(viewing.total_demand(parallax)?.0, 1e4),
+            disparity_arcsec: round(stand.disparity.to_arcsec(), 1e2),
+            disparity_arcmin: round(stand.disparity.to_arcmin(), 1e4),
+            disparity_deg: round(stand.disparity.to_degrees(), 1e6),
+            convergence_deg: round(viewing.vergence(parallax)?.to_degrees(), 1e6),
+            place_mm: stand.place.map(|mm| round(mm.0, 1e4)),
+            depth_mm: viewing.depth_of_parallax(parallax).map(|mm| round(mm.0, 1e4)),
         })
     }
 
@@ -155,8 +155,7 @@ impl Units {
     }
 }
 
-/// To so many decimals, never -0.
-fn round(value: f64, decimals: i32) -> f64 {
-    let parts = 10_f64.powi(decimals);
+/// The nearest multiple of one part in `parts`, never -0.
+fn round(value: f64, parts: f64) -> f64 {
     (value * parts).round() / parts + 0.0
 }

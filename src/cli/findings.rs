@@ -26,15 +26,13 @@ impl Sets {
         self.0.iter().map(Prepared::book).collect()
     }
 
-    /// Tells what was found: everything, or errors alone when quiet.
-    pub(super) fn tell(&self, console: &Console) {
+    /// Tells what was found down to this severity, or errors alone when quiet.
+    pub(super) fn tell(&self, console: &Console, down_to: Severity) {
         let paint = if console.colour() { Paint::Ansi } else { Paint::Plain };
+        let down_to = if console.quiet() { Severity::Error } else { down_to };
         for set in &self.0 {
             let found = set.diagnostics.sorted();
-            let told: Vec<&Diagnostic> = match console.quiet() {
-                true => found.into_iter().filter(|d| d.severity == Severity::Error).collect(),
-                false => found,
-            };
+            let told: Vec<&Diagnostic> = found.into_iter().filter(|d| d.severity <= down_to).collect();
             if !told.is_empty() {
                 console.insist(&text(told, &set.sources, paint));
             }
@@ -51,10 +49,11 @@ impl Sets {
         self.0.iter().map(|set| set.diagnostics.count(severity)).sum()
     }
 
-    /// "2 errors, 1 warning".
-    pub(super) fn tally(&self) -> String {
-        let (errors, warnings) = (self.count(Severity::Error), self.count(Severity::Warning));
-        format!("{}, {}", count(errors, "error"), count(warnings, "warning"))
+    /// "2 errors, 1 warning, 3 notes", down to this severity.
+    pub(super) fn tally(&self, down_to: Severity) -> String {
+        let severities = [Severity::Error, Severity::Warning, Severity::Note];
+        let told = severities.into_iter().filter(|severity| *severity <= down_to);
+        told.map(|severity| count(self.count(severity), severity.name())).collect::<Vec<_>>().join(", ")
     }
 
     /// Whether there are errors.

@@ -3,7 +3,9 @@
 use std::ops::RangeInclusive;
 use std::path::PathBuf;
 
-use crate::units::{Dimension, Mm, Quantity, QuantityError, plain};
+use crate::spec::field::{Limits, Takes};
+use crate::spec::set::{EDITION, VIEWER};
+use crate::units::{Dimension, Mm, Ppi, Quantity, QuantityError};
 
 /// The set that is meant where none is given.
 pub(super) const DEFAULT_SET: &str = "specs/harbour-lights";
@@ -24,8 +26,15 @@ pub(super) fn page_range(text: &str) -> Result<RangeInclusive<u32>, String> {
     }
 }
 
-/// Reads a length within limits in mm, such as `40 cm`.
-pub(super) fn length(text: &str, min: f64, max: f64) -> Result<Mm, String> {
+/// Reads a length such as `40 cm` within the limits of a key of `[viewer]`.
+pub(super) fn viewer_length(text: &str, key: &str) -> Result<Mm, String> {
+    match VIEWER.field(key).map(|field| field.takes) {
+        Some(Takes::Length(limits)) => length(text, limits),
+        _ => Err(format!("`[viewer]` has no length `{key}`")),
+    }
+}
+
+fn length(text: &str, limits: Limits) -> Result<Mm, String> {
     let units = Dimension::Length.units();
     let quantity = Quantity::parse(text).map_err(|error| match error {
         QuantityError::NoNumber => "no number at its start; write a length such as `40 cm`".to_owned(),
@@ -33,13 +42,19 @@ pub(super) fn length(text: &str, min: f64, max: f64) -> Result<Mm, String> {
         QuantityError::NoUnit => format!("the unit is missing; add one of {units}"),
         QuantityError::UnknownUnit(unit) => format!("unknown unit `{unit}`; use one of {units}"),
     })?;
-    let mm = quantity.to_mm().ok_or_else(|| {
-        format!("`{quantity}` is {}, not a length; use one of {units}", quantity.unit.dimension().name())
-    })?;
-    if min <= mm.0 && mm.0 <= max {
-        return Ok(mm);
-    }
-    Err(format!("`{}` mm is outside the limits of `{}` mm to `{}` mm", plain(mm.0, 3), plain(min, 3), plain(max, 3)))
+    let kind = quantity.unit.dimension().name();
+    let mm = quantity.to_mm().ok_or_else(|| format!("`{quantity}` is {kind}, not a length; use one of {units}"))?;
+    let inside = limits.min.to_mm() <= Some(mm) && Some(mm) <= limits.max.to_mm();
+    if inside { Ok(mm) } else { Err(format!("`{quantity}` is outside the limits of {}", limits.words())) }
+}
+
+/// Reads a resolution within the limits of `ppi` in `[[edition]]`.
+pub(super) fn ppi(text: &str) -> Result<Ppi, String> {
+    let Some(Takes::Count { min, max }) = EDITION.field("ppi").map(|field| field.takes) else {
+        return Err("`[[edition]]` has no whole number `ppi`".to_owned());
+    };
+    let ppi = text.parse().ok().filter(|ppi| (min..=max).contains(ppi));
+    ppi.map(Ppi).ok_or_else(|| format!("a resolution is a whole number from `{min}` to `{max}`"))
 }
 
 #[cfg(test)]
@@ -57,11 +72,20 @@ mod tests {
 
     #[test]
     fn lengths_name_what_is_wrong() {
-        assert_eq!(length("40 cm", 100.0, 6000.0), Ok(Mm(400.0)));
-        let message = |text| length(text, 100.0, 6000.0).unwrap_err();
-        assert_eq!(message("40"), "the unit is missing; add one of mm, cm, m, in, pt");
-        assert_eq!(message("40 pd"), "`40 pd` is a prism demand, not a length; use one of mm, cm, m, in, pt");
-        assert_eq!(message("4 cm"), "`40` mm is outside the limits of `100` mm to `6000` mm");
-        assert_eq!(message("-40 cm"), "`-400` mm is outside the limits of `100` mm to `6000` mm");
+        let read = |text| viewer_length(text, "distance");
+        assert_eq!(read("40 cm"), Ok(Mm(400.0)));
+        assert_eq!(read("40").unwrap_err(), "the unit is missing; add one of mm, cm, m, in, pt");
+        assert_eq!(read("40 pd").unwrap_err(), "`40 pd` is a prism demand, not a length; use one of mm, cm, m, in, pt");
+        assert_eq!(read("4 cm").unwrap_err(), "`4 cm` is outside the limits of 200 mm to 6 m");
+        assert!(read("-40 cm").is_err());
+        assert!(viewer_length("40 cm", "glasses").is_err());
+    }
+
+    #[test]
+    fn resolutions_keep_to_the_limits_of_the_spec() {
+        assert_eq!(ppi("300"), Ok(Ppi(300)));
+        for bad in ["0", "71", "1201", "300 ppi", "-72", ""] {
+            assert!(ppi(bad).is_err(), "{bad}");
+        }
     }
 }

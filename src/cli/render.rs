@@ -11,13 +11,14 @@ use serde::Serialize;
 
 use crate::bundle::error::{Error, count};
 use crate::bundle::run::{self, Request, Step, Written};
+use crate::diagnostics::Severity;
 use crate::diagnostics::render::Record;
 use crate::spec::Formats;
 use crate::units::{Ppi, plain};
 
 use super::console::Console;
 use super::findings::Sets;
-use super::options::{page_range, sets};
+use super::options::{page_range, ppi, sets};
 use super::{Status, Stop};
 
 /// Render sets: every edition as PDF, SVG and PNG
@@ -36,8 +37,8 @@ pub(super) struct Args {
     #[arg(long = "format", value_name = "FORMAT", value_delimiter = ',')]
     formats: Vec<Format>,
     /// Pixels per inch of the PNG pages [default: that of each edition]
-    #[arg(long, value_name = "N", value_parser = clap::value_parser!(u32).range(72..=1200))]
-    ppi: Option<u32>,
+    #[arg(long, value_name = "N", value_parser = ppi)]
+    ppi: Option<Ppi>,
     /// These pages alone, numbered as in the whole book; the PDF then holds no others
     #[arg(long = "page", value_name = "N|A-B", value_parser = page_range)]
     pages: Option<RangeInclusive<u32>>,
@@ -63,7 +64,7 @@ enum Format {
 /// Runs the command.
 pub(super) fn run(args: &Args, console: &Console) -> Result<Status, Stop> {
     let start = now();
-    let mut sets = Sets::read(&sets(&args.sets), args.ppi.map(Ppi))?;
+    let mut sets = Sets::read(&sets(&args.sets), args.ppi)?;
     let written = match write(args, console, &sets) {
         Ok(written) => written,
         Err(Error::Layout { set, diagnostics }) => {
@@ -71,20 +72,24 @@ pub(super) fn run(args: &Args, console: &Console) -> Result<Status, Stop> {
             Vec::new()
         }
         Err(error) => {
-            sets.tell(console);
+            sets.tell(console, Severity::Warning);
             return Err(error.into());
         }
     };
     if args.json {
         console.print_json(&Report::new(&sets, &written))?;
     } else {
-        sets.tell(console);
+        sets.tell(console, Severity::Warning);
     }
     let status = sets.status();
     match status {
-        Status::Errors => console.say(&format!("{}; nothing was written", sets.tally())),
+        Status::Errors => console.say(&format!("{}; nothing was written", sets.tally(Severity::Warning))),
         Status::Fine => {
             written.iter().for_each(|edition| console.say(&summary(edition)));
+            let notes = sets.count(Severity::Note);
+            if 0 < notes {
+                console.say(&format!("`depthpress check` has {}", count(notes, "note")));
+            }
             console.say(&format!("done in {} s", plain(start.elapsed().as_secs_f64(), 2)));
         }
     }

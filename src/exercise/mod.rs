@@ -232,9 +232,14 @@ pub fn pages(exercises: &[Exercise]) -> Vec<Page> {
 }
 
 impl Exercise {
+    /// The id of its page of a level: its own, with the level where there is more than one.
+    pub fn page_id(&self, level: u32) -> String {
+        if self.levels() == 1 { self.id.clone() } else { format!("{}-{level}", self.id) }
+    }
+
     fn page(&self, level: u32, levels: u32) -> Page {
         Page {
-            id: if levels == 1 { self.id.clone() } else { format!("{}-{level}", self.id) },
+            id: self.page_id(level),
             kind: self.body.kind(),
             title: self.title.clone(),
             level,

@@ -1,29 +1,156 @@
-//! Checks over the solved pages. Stand-in.
+//! Lints: what a solved set should not do to its readers. One file for each rule, one line for each in [`RULES`].
+//!
+//! A rule reads solved pages and words and gives findings; it changes nothing and knows no layout and no file. The
+//! module doc of each rule says what it looks for, why, where its limit comes from, and the way out.
 
-use crate::diagnostics::Diagnostic;
+mod art_field;
+mod claim_words;
+mod device_dot;
+mod disparity_gradient;
+mod near_place;
+mod parallel_axes;
+pub mod roll;
+
+use crate::diagnostics::{Diagnostic, Place, Severity};
 use crate::optics::Viewer;
-use crate::solve::SolvedFeature;
+use crate::scene::Role;
+use crate::solve::{SolvedFeature, SolvedForm};
+use crate::units::{Mm, Ppi};
 
-/// What the checks look at.
-#[derive(Debug)]
+/// What the rules read.
+#[derive(Debug, Clone, Copy)]
 pub struct Input<'a> {
-    /// Who looks.
+    /// The viewer that the pages were solved for.
     pub viewer: &'a Viewer,
-    /// Page ids with their features.
-    pub pages: Vec<(&'a str, &'a [SolvedFeature])>,
+    /// Width and height of the art field.
+    pub field: (Mm, Mm),
+    /// The rasters that the pages are shown on.
+    pub devices: &'a [Device<'a>],
+    /// The exercise pages in the order of the book.
+    pub pages: &'a [Page<'a>],
+    /// The author's own words, each once.
+    pub texts: &'a [Text<'a>],
 }
 
-/// One finding and the page it is about.
-#[derive(Debug, Clone, PartialEq)]
+/// The raster of an edition.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Device<'a> {
+    /// The edition.
+    pub edition: &'a str,
+    /// Its resolution.
+    pub ppi: Ppi,
+}
+
+/// A solved exercise page.
+#[derive(Debug, Clone, Copy)]
+pub struct Page<'a> {
+    /// Unique in the book.
+    pub id: &'a str,
+    /// What stands on it.
+    pub features: &'a [SolvedFeature],
+}
+
+/// Words that an author wrote.
+#[derive(Debug, Clone, Copy)]
+pub struct Text<'a> {
+    /// The first page that shows them; empty where they belong to the set.
+    pub page: &'a str,
+    /// The words.
+    pub text: &'a str,
+    /// Where they are written.
+    pub place: Option<Place>,
+}
+
+/// One finding of one rule.
+#[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Finding {
-    /// Id of the page.
+    /// The page; empty for words of the set.
     pub page: String,
-    /// The problem.
+    /// What was found.
     pub diagnostic: Diagnostic,
 }
 
-/// Runs every check.
-pub fn check(input: &Input) -> Vec<Finding> {
-    let _ = input;
-    Vec::new()
+/// A rule.
+#[derive(Debug, Clone, Copy)]
+pub struct Rule {
+    /// Unique name.
+    pub id: &'static str,
+    /// What it looks for, in one sentence.
+    pub doc: &'static str,
+    /// The codes of its findings; no two rules share one.
+    pub codes: &'static [&'static str],
+    /// The rule itself.
+    pub check: fn(&Input<'_>) -> Vec<Finding>,
 }
+
+/// All rules.
+pub const RULES: &[Rule] = &[
+    art_field::RULE,
+    parallel_axes::RULE,
+    near_place::RULE,
+    disparity_gradient::RULE,
+    device_dot::RULE,
+    roll::RULE,
+    claim_words::RULE,
+];
+
+/// The findings of all rules: words of the set first, then page by page, in the order of [`RULES`].
+pub fn check(input: &Input<'_>) -> Vec<Finding> {
+    let mut findings: Vec<Finding> = RULES.iter().flat_map(|rule| (rule.check)(input)).collect();
+    findings.sort_by_key(|finding| input.pages.iter().position(|page| page.id == finding.page));
+    findings
+}
+
+/// What a rule says about one spot.
+struct Words {
+    message: String,
+    label: &'static str,
+    help: String,
+}
+
+/// Builds a finding.
+fn finding(page: &str, severity: Severity, code: &'static str, place: Option<Place>, words: Words) -> Finding {
+    let Words { message, label, help } = words;
+    let diagnostic = Diagnostic { severity, code, place, message, label: label.to_owned(), help, replacement: None };
+    Finding { page: page.to_owned(), diagnostic }
+}
+
+/// Whether the depth of a feature is its own: marks, frames and numbers ride with a target, beads sit on a trail, and
+/// what is said of these is said of them.
+fn has_own_depth(feature: &SolvedFeature) -> bool {
+    match feature.role {
+        Role::Target | Role::Trail | Role::Guide => true,
+        Role::Bead | Role::Watch | Role::Lock | Role::Number => false,
+    }
+}
+
+/// The smallest and the largest parallax of a feature, mm.
+fn parallax_range(feature: &SolvedFeature) -> (f64, f64) {
+    match &feature.form {
+        SolvedForm::Shape { .. } => (feature.stand.parallax.0, feature.stand.parallax.0),
+        SolvedForm::Path { points, .. } => points
+            .iter()
+            .fold((f64::INFINITY, f64::NEG_INFINITY), |(low, high), p| (low.min(p.parallax), high.max(p.parallax))),
+    }
+}
+
+/// The features of a page with a depth of their own that have a measure, each place in the spec once, with its largest
+/// measure: a room of twelve lines is one finding.
+fn largest_by_place<'a>(
+    page: &Page<'a>,
+    measure: impl Fn(&SolvedFeature) -> Option<f64>,
+) -> Vec<(&'a SolvedFeature, f64)> {
+    let mut largest: Vec<(&SolvedFeature, f64)> = Vec::new();
+    for feature in page.features.iter().filter(|feature| has_own_depth(feature)) {
+        let Some(value) = measure(feature) else { continue };
+        match largest.iter_mut().find(|(known, _)| known.place.is_some() && known.place == feature.place) {
+            Some(known) if known.1 < value => *known = (feature, value),
+            Some(_) => {}
+            None => largest.push((feature, value)),
+        }
+    }
+    largest
+}
+
+#[cfg(test)]
+mod tests;

@@ -32,7 +32,7 @@ fn shape(id: &str, depth: Depth) -> Feature {
 }
 
 fn path(vertices: Vec<Vertex>, scaling: Scaling) -> Feature {
-    let form = Form::Path { vertices, closed: false, smooth: false, weight: Mm(1.5) };
+    let form = Form::Path { vertices, closed: false, smooth: true, weight: Mm(1.5) };
     Feature { form, scaling, role: Role::Trail, ..shape("path", Depth::Page) }
 }
 
@@ -125,6 +125,18 @@ fn a_place_behind_the_eyes_is_refused() {
     let disparity = |degrees| stand_of(&Depth::Disparity(Angle::from_degrees(degrees), Side::Toward), &viewer());
     assert!(disparity(170.0).is_ok());
     assert!(matches!(disparity(172.0), Err(ProblemKind::TooMuchDisparity { .. })));
+}
+
+/// 9.0 degrees of vergence on the page leave 171 toward and 189 away before the eyes point straight at or from each
+/// other.
+#[test]
+fn a_disparity_without_a_place_is_told_with_its_limit() {
+    let page = 2.0 * (63.0_f64 / 800.0).atan();
+    for (side, expected) in [(Side::Toward, std::f64::consts::PI - page), (Side::Away, std::f64::consts::PI + page)] {
+        let problem = stand_of(&Depth::Disparity(Angle::from_degrees(190.0), side), &viewer()).unwrap_err();
+        let ProblemKind::TooMuchDisparity { limit, .. } = problem else { panic!("{problem:?}") };
+        assert!((limit.to_radians() - expected).abs() < 1e-12, "{side:?}");
+    }
 }
 
 #[test]
@@ -269,11 +281,11 @@ fn a_path_has_each_point_at_its_own_depth() {
         Vertex { at: at(30.0, 40.0), depth: Depth::Place(Mm(400.0), Side::Away) },
     ];
     let flat = solve_one(path(vertices.clone(), Scaling::ConstantAngle)).unwrap();
-    let SolvedForm::Path { points, weight, closed, .. } = &flat.form else { unreachable!() };
+    let SolvedForm::Path { points, weight, closed, smooth } = &flat.form else { unreachable!() };
     assert_eq!(points[0], PathPoint { x: -30.0, y: 0.0, parallax: -21.0 });
     assert_eq!(points[1], PathPoint { x: 30.0, y: 40.0, parallax: 31.5 });
     assert_eq!((flat.at, flat.stand.parallax), ((0.0, 20.0), Mm(-21.0)));
-    assert_eq!((weight.to_bits(), *closed), (1.5_f64.to_bits(), false));
+    assert_eq!((weight.to_bits(), *closed, *smooth), (1.5_f64.to_bits(), false, true));
 
     let deep = solve_one(path(vertices, Scaling::ConstantObject)).unwrap();
     let SolvedForm::Path { points, weight, .. } = &deep.form else { unreachable!() };
@@ -289,6 +301,35 @@ fn half_images_lie_half_a_parallax_to_each_side() {
     assert_eq!((half_x(10.0, -4.0, Eye::Left), half_x(10.0, -4.0, Eye::Right)), (12.0, 8.0));
     assert!(Eyes::Left.include(Eye::Left) && !Eyes::Left.include(Eye::Right));
     assert!(!Eyes::Right.include(Eye::Left) && Eye::ALL.into_iter().all(|eye| Eyes::Both.include(eye)));
+}
+
+/// In perspective a drawn bounding box grows with the size, whatever the shape.
+#[test]
+fn the_extent_is_that_of_the_drawn_size() {
+    let mut feature = shape("near", Depth::Place(Mm(100.0), Side::Toward));
+    feature.scaling = Scaling::ConstantObject;
+    let SolvedForm::Shape { size, extent, .. } = solve_one(feature).unwrap().form else { unreachable!() };
+    assert_eq!(extent, (size, size));
+}
+
+/// Whatever rides with a target takes its depth, in the order of drawing, and each watch mark has one eye.
+#[test]
+fn companions_ride_at_the_depth_of_their_target() {
+    let mut feature = shape("near", Depth::Demand(PrismDioptre(2.0), Side::Toward));
+    feature.companions = Companions { watch: true, lock: true, number: Some(3) };
+    let solved = solve(&Scene { features: vec![feature] }, &viewer()).unwrap();
+    let told: Vec<_> = solved.iter().map(|f| (f.id.as_str(), f.role, f.eyes)).collect();
+    assert_eq!(
+        told,
+        [
+            ("near", Role::Target, Eyes::Both),
+            ("near-bar", Role::Watch, Eyes::Left),
+            ("near-wedge", Role::Watch, Eyes::Right),
+            ("near-frame", Role::Lock, Eyes::Both),
+            ("near-number", Role::Number, Eyes::Both),
+        ]
+    );
+    assert!(solved.iter().all(|f| f.stand == solved[0].stand && f.at.0.to_bits() == solved[0].at.0.to_bits()));
 }
 
 #[test]

@@ -117,7 +117,7 @@ fn cubic(line: &mut impl FnMut(Point, Point), [a, b, c, d]: [Point; 4]) -> Point
 /// A curve of degree n stands at most n(n-1)/8 · M / k² from its chords, M the largest second difference of its control
 /// points, k the number of steps; `deviation` is n(n-1)/8 · M.
 ///
-/// Source: `[Goldman2003]`.
+/// Source: `[Goldman2003]`, section 5.6.3, Wang's bound.
 fn pieces(deviation: f64) -> usize {
     index((deviation / FLATNESS).sqrt().ceil()).clamp(1, MAX_PIECES)
 }

@@ -1,0 +1,298 @@
+//! Tests of the rules: each has a page that fails it and one that passes it, and the table holds no surprises.
+
+use std::collections::BTreeSet;
+
+use super::*;
+use crate::optics::Viewer;
+use crate::scene::{Eyes, Shape};
+use crate::solve::{PathPoint, stand};
+
+const VIEWER: Viewer = Viewer { distance: Mm(400.0), ipd: Mm(63.0), ipd_range: (Mm(50.0), Mm(75.0)) };
+
+fn place(start: u32) -> Option<Place> {
+    Some(Place { file: crate::diagnostics::FileId(0), start, end: start + 1 })
+}
+
+/// A target of 30 × 20 mm.
+fn target(id: &str, at: (f64, f64), parallax: f64) -> SolvedFeature {
+    SolvedFeature {
+        id: id.into(),
+        role: Role::Target,
+        eyes: Eyes::Both,
+        form: SolvedForm::Shape { shape: Shape::Ring, size: 30.0, extent: (30.0, 20.0), weight: 2.0 },
+        at,
+        stand: stand(Mm(parallax), &VIEWER).unwrap(),
+        solid: false,
+        place: None,
+    }
+}
+
+/// A line with these points (x, y, parallax).
+fn trail(points: &[(f64, f64, f64)]) -> SolvedFeature {
+    let points: Vec<_> = points.iter().map(|&(x, y, parallax)| PathPoint { x, y, parallax }).collect();
+    let form = SolvedForm::Path { points, closed: false, smooth: false, weight: 2.0 };
+    SolvedFeature { form, role: Role::Trail, ..target("trail", (0.0, 0.0), 0.0) }
+}
+
+fn lint_page(features: &[SolvedFeature]) -> Vec<Diagnostic> {
+    let pages = [Page { id: "page", features }];
+    let devices = [Device { edition: "a4", ppi: Ppi(300) }, Device { edition: "screen", ppi: Ppi(96) }];
+    let input = Input { viewer: &VIEWER, field: (Mm(180.0), Mm(120.0)), devices: &devices, pages: &pages, texts: &[] };
+    check(&input).into_iter().inspect(|f| assert_eq!(f.page, "page")).map(|f| f.diagnostic).collect()
+}
+
+fn lint_text(text: &str) -> Vec<Diagnostic> {
+    let texts = [Text { page: "page", text, place: place(7) }];
+    let input = Input { viewer: &VIEWER, field: (Mm(180.0), Mm(120.0)), devices: &[], pages: &[], texts: &texts };
+    check(&input).into_iter().map(|f| f.diagnostic).collect()
+}
+
+fn codes(found: &[Diagnostic]) -> Vec<&'static str> {
+    found.iter().map(|d| d.code).collect()
+}
+
+/// For each rule: what fails it, and what barely passes it.
+fn examples() -> Vec<(&'static str, Vec<Diagnostic>, Vec<Diagnostic>)> {
+    let near_pair = |x: f64| [target("a", (-x, 0.0), -8.0), target("b", (x, 0.0), 2.0)];
+    vec![
+        ("art-field", lint_page(&[target("a", (75.0, 0.0), -0.5)]), lint_page(&[target("a", (74.75, 0.0), -0.5)])),
+        ("parallel-axes", lint_page(&[target("a", (0.0, 0.0), 45.0)]), lint_page(&[target("a", (0.0, 0.0), 44.9)])),
+        ("near-place", lint_page(&[target("a", (0.0, 0.0), -63.1)]), lint_page(&[target("a", (0.0, 0.0), -63.0)])),
+        ("disparity-gradient", lint_page(&near_pair(4.9)), lint_page(&near_pair(5.0))),
+        ("device-dot", lint_page(&[target("a", (0.0, 0.0), -0.2)]), lint_page(&[target("a", (0.0, 0.0), -0.265)])),
+        ("roll", lint_page(&[target("a", (0.0, 0.0), -13.4)]), lint_page(&[target("a", (0.0, 0.0), -13.3)])),
+        ("claim-words", lint_text("It cures nothing."), lint_text("A curved quay.")),
+    ]
+}
+
+#[test]
+fn every_rule_has_docs_codes_of_its_own_and_both_examples() {
+    let (mut ids, mut all_codes) = (BTreeSet::new(), BTreeSet::new());
+    let examples = examples();
+    assert_eq!(examples.len(), RULES.len());
+    for (rule, (id, failing, passing)) in RULES.iter().zip(examples) {
+        assert_eq!(rule.id, id, "examples stand in the order of the rules");
+        assert!(ids.insert(rule.id) && !rule.doc.is_empty() && !rule.doc.ends_with('.'), "{id}");
+        assert!(!rule.codes.is_empty() && rule.codes.iter().all(|code| all_codes.insert(*code)), "{id}");
+        assert!(failing.iter().any(|d| rule.codes.contains(&d.code)), "{id}: nothing found in {failing:?}");
+        assert!(passing.iter().all(|d| !rule.codes.contains(&d.code)), "{id}: found {passing:?}");
+        for d in failing {
+            assert!(d.message.contains('`') && !d.message.ends_with('.') && !d.help.ends_with('.'), "{d:?}");
+            assert!(d.message.starts_with(|c: char| c == '`' || c.is_lowercase()) && !d.label.is_empty(), "{d:?}");
+        }
+    }
+}
+
+/// The file of each rule says what, why, limit, source and way out.
+#[test]
+fn every_rule_is_documented_in_its_file() {
+    let folder = std::path::Path::new(env!("CARGO_MANIFEST_DIR")).join("src/lint");
+    for rule in RULES {
+        let text = std::fs::read_to_string(folder.join(rule.id.replace('-', "_") + ".rs")).unwrap();
+        for part in ["What:", "Why:", "Limit:", "Source:", "Way out:"] {
+            assert!(text.contains(part), "{}: no {part}", rule.id);
+        }
+    }
+}
+
+#[test]
+fn nothing_is_said_about_an_easy_page() {
+    let easy = [
+        target("a", (-50.0, 0.0), -4.0),
+        target("b", (50.0, 0.0), 4.0),
+        trail(&[(-80.0, 50.0, 0.0), (80.0, 50.0, -4.0)]),
+    ];
+    assert_eq!(lint_page(&easy), []);
+    assert_eq!(lint_page(&[]), []);
+}
+
+#[test]
+fn each_half_image_and_each_mark_stays_in_the_field() {
+    // At 70 mm with 12 mm toward, the left eye's half-image ends at 70 + 6 + 15 = 91 mm.
+    let found = lint_page(&[target("a", (70.0, 0.0), -12.0)]);
+    assert_eq!(codes(&found), ["E-ART-FIELD"]);
+    assert_eq!(found[0].message, "`a` reaches `1` mm past the right edge of the art field of `180` x `120` mm");
+    // A mark for the right eye alone has its half-image on the other side.
+    let mut mark = target("mark", (70.0, 0.0), -12.0);
+    (mark.role, mark.eyes) = (Role::Watch, Eyes::Right);
+    assert_eq!(lint_page(&[mark.clone()]), []);
+    mark.eyes = Eyes::Left;
+    assert_eq!(codes(&lint_page(&[mark])), ["E-ART-FIELD"]);
+    assert_eq!(codes(&lint_page(&[target("a", (0.0, -50.1), 0.0)])), ["E-ART-FIELD"]);
+    assert_eq!(codes(&lint_page(&[target("a", (-75.1, 50.1), 0.0)])), ["E-ART-FIELD", "E-ART-FIELD"]);
+    // A path reaches half its width past its points.
+    assert_eq!(codes(&lint_page(&[trail(&[(-89.1, 0.0, 0.0), (0.0, 0.0, 0.0)])])), ["E-ART-FIELD"]);
+    assert_eq!(lint_page(&[trail(&[(-89.0, 0.0, 0.0), (0.0, 0.0, 0.0)])]), []);
+}
+
+#[test]
+fn a_path_counts_by_its_extreme_points() {
+    let found = lint_page(&[trail(&[(-40.0, 0.0, -70.0), (0.0, 0.0, 0.0), (40.0, 0.0, 46.0)])]);
+    assert_eq!(codes(&found), ["W-NEAR-PARALLEL", "W-NEAR-PLACE", "N-LEVEL"]);
+}
+
+#[test]
+fn lines_of_one_place_are_one_finding_about_the_worst() {
+    let line = |id: &str, parallax, start| {
+        let mut guide = target(id, (0.0, 0.0), parallax);
+        (guide.role, guide.place) = (Role::Guide, place(start));
+        guide
+    };
+    let found =
+        lint_page(&[line("front", 45.0, 1), line("back", 49.0, 1), line("edge", 47.0, 1), line("other", 46.0, 2)]);
+    let parallel: Vec<_> = found.iter().filter(|d| d.code == "W-NEAR-PARALLEL").collect();
+    assert_eq!(parallel.len(), 2);
+    assert!(parallel[0].message.starts_with("`back`: parallax of `49` mm (`12.25` pd away)"), "{parallel:?}");
+    assert_eq!(parallel[0].help, "ask for less than `11.25 pd away`");
+    // Without a place, each is told.
+    let found = lint_page(&[target("a", (-50.0, 0.0), 45.0), target("b", (50.0, 0.0), 46.0)]);
+    assert_eq!(codes(&found), ["W-NEAR-PARALLEL", "W-NEAR-PARALLEL", "N-LEVEL"]);
+}
+
+#[test]
+fn what_rides_with_a_target_is_not_told_again() {
+    let mut frame = target("a-frame", (0.0, 0.0), -64.0);
+    frame.role = Role::Lock;
+    assert_eq!(lint_page(&[frame]), []);
+}
+
+#[test]
+fn a_near_place_is_told_in_millimetres() {
+    // Z = 400 x 63 / (63 + 84).
+    let found = lint_page(&[target("a", (0.0, 0.0), -84.0)]);
+    let message = "`a` stands `171.4` mm before the eyes: nearer than half the viewing distance, `200` mm";
+    assert!(found.iter().any(|d| d.message == message), "{found:?}");
+}
+
+#[test]
+fn the_steepest_pair_is_told_with_the_number_of_the_others() {
+    let row = [target("a", (0.0, 0.0), 0.0), target("b", (4.0, 0.0), -5.0), target("c", (9.0, 0.0), -11.0)];
+    let found = lint_page(&row);
+    assert_eq!(codes(&found), ["W-GRADIENT"]);
+    assert_eq!(
+        found[0].message,
+        "`a` and `b` differ by `5` mm of parallax over `4` mm: a disparity gradient of `1.25` is past the limit of \
+         `1`; so are 2 other pairs of this page"
+    );
+    // One inside the other: their outlines are 10 mm apart.
+    let mut inner = target("inner", (0.0, 0.0), 0.0);
+    let outer = target("outer", (0.0, 0.0), -9.0);
+    inner.form = SolvedForm::Shape { shape: Shape::Ring, size: 10.0, extent: (10.0, 10.0), weight: 2.0 };
+    assert_eq!(lint_page(&[outer.clone(), inner]), []);
+    // At the same place and of the same size there is no space at all.
+    let found = lint_page(&[outer, target("twin", (0.0, 0.0), 0.0)]);
+    assert!(found[0].message.contains("a disparity gradient of `infinite`"), "{found:?}");
+}
+
+#[test]
+fn one_eye_alone_and_equal_depths_have_no_gradient() {
+    let mut alone = target("b", (1.0, 0.0), -8.0);
+    alone.eyes = Eyes::Left;
+    assert_eq!(lint_page(&[target("a", (0.0, 0.0), 0.0), alone]), []);
+    assert_eq!(lint_page(&[target("a", (0.0, 0.0), -8.0), target("b", (0.0, 0.0), -8.0)]), []);
+}
+
+#[test]
+fn a_depth_finer_than_a_dot_names_what_would_do() {
+    // Dots of 25.4/300 = 0.0847 and 25.4/96 = 0.2646 mm.
+    let found = lint_page(&[target("a", (0.0, 0.0), -0.05)]);
+    assert_eq!(codes(&found), ["W-DEVICE-DOT"]);
+    assert_eq!(
+        found[0].message,
+        "`a`: parallax of `0.05` mm is less than one dot of edition `a4` (300 ppi), `screen` (96 ppi); the coarsest \
+         dot is `0.2646` mm"
+    );
+    assert_eq!(found[0].help, "set `ppi` to at least `508`, or ask for at least `136 arcsec`");
+    let found = lint_page(&[target("a", (0.0, 0.0), 0.1)]);
+    assert!(found[0].message.contains("of edition `screen` (96 ppi);"), "{found:?}");
+    assert_eq!(lint_page(&[target("a", (0.0, 0.0), 0.0)]), []);
+    assert_eq!(codes(&lint_page(&[trail(&[(0.0, 0.0, 0.01), (9.0, 0.0, -0.02)])])), ["W-DEVICE-DOT"]);
+    assert_eq!(lint_page(&[trail(&[(0.0, 0.0, 0.01), (9.0, 0.0, -2.0)])]), []);
+}
+
+/// The 80 mm of the reference sheet: 7.0 mm, about 60 arcmin at 400 mm for 5 degrees.
+#[test]
+fn a_wide_separation_asks_for_a_level_page() {
+    let mut guide = target("a", (0.0, 0.0), -80.0);
+    guide.role = Role::Guide;
+    let found: Vec<_> =
+        lint_page(&[target("b", (50.0, 0.0), 0.0), guide]).into_iter().filter(|d| d.code == "N-LEVEL").collect();
+    assert_eq!(found.len(), 1);
+    assert!(found[0].message.contains("into `6.97` mm of vertical parallax, `59.9` arcmin"), "{found:?}");
+    assert!(found[0].help.contains(roll::WORDING) && found[0].severity == Severity::Note);
+}
+
+#[test]
+fn claim_words_are_found_whole_and_in_any_case() {
+    let severe = |text| lint_text(text).into_iter().map(|d| (d.code, d.severity)).collect::<Vec<_>>();
+    let (error, warning) = (("E-CLAIM", Severity::Error), ("W-CLAIM", Severity::Warning));
+    for text in ["TREAT it", "a treatment.", "we cure, fast", "Diagnosis", "treats\u{a0}eyes", "(treat)", "pre-treat"] {
+        assert_eq!(severe(text), [error], "{text}");
+    }
+    for text in ["corrects", "Test yourself", "clinically proven", "Clinically\nproven", "normal eyes", "therapy"] {
+        assert_eq!(severe(text), [warning], "{text}");
+    }
+    for text in ["retreat", "secure", "curel", "contest", "incorrectly", "proven", "enormous", "", "¿…?", "maltreated"]
+    {
+        assert_eq!(severe(text), [], "{text}");
+    }
+    assert_eq!(severe("Treat, treat and cure a test"), [error, error, warning]);
+}
+
+#[test]
+fn a_claim_that_is_denied_is_no_claim() {
+    for text in
+        ["This is not a test.", "no treatment", "It does not treat.", "never a cure", "It cannot cure", "not any test"]
+    {
+        assert_eq!(lint_text(text), [], "{text}");
+    }
+    for text in ["not only treats", "a treatment", "no pain, just a cure", "treat not"] {
+        assert_eq!(codes(&lint_text(text)), ["E-CLAIM"], "{text}");
+    }
+}
+
+#[test]
+fn a_claim_has_its_place_and_defers_to_others() {
+    let found = lint_text("It treats.");
+    assert_eq!(found[0].place, place(7));
+    assert!(found[0].help.contains("licensed professionals and local rules"));
+}
+
+#[test]
+fn labels_and_drawn_letters_are_words_too() {
+    let mut letters = target("lamp", (0.0, 0.0), 0.0);
+    letters.form = SolvedForm::Shape { shape: Shape::Text("CURE".into()), size: 9.0, extent: (30.0, 9.0), weight: 9.0 };
+    assert_eq!(codes(&lint_page(&[letters.clone()])), ["E-CLAIM"]);
+    letters.id = "test-lamp".into();
+    // The same target on the next level is not told again.
+    assert_eq!(codes(&lint_page(&[letters.clone(), letters])), ["W-CLAIM", "E-CLAIM"]);
+}
+
+#[test]
+fn findings_come_in_the_order_of_the_book() {
+    let wide = [target("a", (80.0, 0.0), 0.0)];
+    let pages = [Page { id: "second-in-name", features: &wide }, Page { id: "a-first-in-name", features: &wide }];
+    let texts = ["a-first-in-name", "", "second-in-name"].map(|page| Text { page, text: "cure", place: None });
+    let input = Input { viewer: &VIEWER, field: (Mm(180.0), Mm(120.0)), devices: &[], pages: &pages, texts: &texts };
+    let order: Vec<_> = check(&input).into_iter().map(|f| (f.page, f.diagnostic.code)).collect();
+    let expected = [
+        ("", "E-CLAIM"),
+        ("second-in-name", "E-ART-FIELD"),
+        ("second-in-name", "E-CLAIM"),
+        ("a-first-in-name", "E-ART-FIELD"),
+        ("a-first-in-name", "E-CLAIM"),
+    ];
+    assert_eq!(order, expected.map(|(page, code)| (page.to_owned(), code)));
+}
+
+#[test]
+fn a_viewer_that_is_none_makes_no_rule_panic() {
+    let features = [target("a", (0.0, 0.0), -80.0), trail(&[(f64::NAN, 0.0, f64::NAN), (0.0, 0.0, f64::INFINITY)])];
+    for bad in [f64::NAN, f64::INFINITY, 0.0, -1.0] {
+        let viewer = Viewer { distance: Mm(bad), ipd: Mm(bad), ipd_range: (Mm(bad), Mm(bad)) };
+        let pages = [Page { id: "page", features: &features }];
+        let devices = [Device { edition: "none", ppi: Ppi(0) }];
+        let field = (Mm(180.0), Mm(120.0));
+        check(&Input { viewer: &viewer, field, devices: &devices, pages: &pages, texts: &[] });
+    }
+}

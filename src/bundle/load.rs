@@ -11,8 +11,10 @@ use std::path::{Path, PathBuf};
 use crate::diagnostics::{Diagnostic, Diagnostics, FileId, Place, Sources, codes};
 use crate::exercise::{Exercise, read_exercise};
 use crate::spec::SetSpec;
-use crate::spec::read::{Placed, Reader, shown};
+use crate::spec::read::Placed;
+use crate::spec::reader::Reader;
 use crate::spec::set::read_set;
+use crate::spec::text::shown;
 
 /// The largest spec file that is read, in bytes (1 MiB). Design choice: a hundred times the largest exercise we know.
 pub const MOST_BYTES: u64 = 1 << 20;
@@ -91,8 +93,7 @@ type Refusal = (String, &'static str);
 
 impl Loading {
     fn parse<T>(&mut self, file: FileId, read: impl FnOnce(&mut Reader<'_>) -> T) -> T {
-        let text = self.sources.text(file);
-        read(&mut Reader::new(file, text, &mut self.diagnostics))
+        read(&mut Reader::new(&self.sources, file, &mut self.diagnostics))
     }
 
     /// Reads the listed exercises in their order; each broken one leaves its problems and no exercise.

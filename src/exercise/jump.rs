@@ -2,9 +2,11 @@
 
 use crate::diagnostics::{Diagnostic, Place, codes};
 use crate::scene::Depth;
+use crate::spec::document::Document;
 use crate::spec::field::{Field, TableForm, TableSpec, Takes, mm, seconds};
-use crate::spec::read::{Placed, Reader};
-use crate::spec::table::{Document, Table};
+use crate::spec::read::Placed;
+use crate::spec::reader::Reader;
+use crate::spec::table::Table;
 use crate::units::{Mm, Seconds};
 
 use super::ramp::Ramp;

@@ -3,9 +3,10 @@
 
 use crate::diagnostics::Place;
 use crate::scene::Depth;
+use crate::spec::document::Document;
 use crate::spec::field::{Field, TableForm, TableSpec, Takes, mm};
-use crate::spec::read::Reader;
-use crate::spec::table::{Document, Table};
+use crate::spec::reader::Reader;
+use crate::spec::table::Table;
 use crate::units::Mm;
 
 use super::ramp::Ramp;

@@ -4,9 +4,11 @@ use std::collections::BTreeMap;
 
 use crate::diagnostics::{Diagnostic, Place, codes};
 use crate::scene::{At, Depth, Eyes, Scaling, Shape, Size};
+use crate::spec::document::Document;
 use crate::spec::field::{Field, TableSpec, Takes, deg, mm};
-use crate::spec::read::{Placed, Reader, Word};
-use crate::spec::table::{Document, Table};
+use crate::spec::read::{Placed, Word};
+use crate::spec::reader::Reader;
+use crate::spec::table::Table;
 use crate::units::{Mm, Quantity, Unit};
 
 use super::ramp::Ramp;

@@ -7,9 +7,11 @@ use crate::diagnostics::{Diagnostic, Place, codes};
 use crate::optics::Viewer;
 use crate::units::{Mm, Ppi, Quantity, Unit};
 
+use super::document::Document;
 use super::field::{Field, Limits, TableForm, TableSpec, Takes, mm};
-use super::read::{Placed, Reader, Word};
-use super::table::{Document, Table};
+use super::read::{Placed, Word};
+use super::reader::Reader;
+use super::table::Table;
 use super::{Edition, Formats, Language, PageFormat, SetSpec};
 
 /// Interpupillary distances of people from small children to large adults, with room on both sides (practice notes,

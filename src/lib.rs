@@ -12,6 +12,7 @@ pub mod exercise;
 pub mod layout;
 pub mod lint;
 pub mod optics;
+pub mod outline;
 pub mod render;
 pub mod scene;
 pub mod solve;

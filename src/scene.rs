@@ -15,6 +15,16 @@ pub enum Side {
     Away,
 }
 
+impl Side {
+    /// The side word of specs and messages.
+    pub const fn name(self) -> &'static str {
+        match self {
+            Side::Toward => "toward",
+            Side::Away => "away",
+        }
+    }
+}
+
 /// An intended depth, as the author wrote it. Amounts are never negative: the side says which way.
 #[derive(Debug, Clone, PartialEq)]
 pub enum Depth {
@@ -32,6 +42,23 @@ pub enum Depth {
     Between(Box<(Depth, Depth)>, f64),
 }
 
+impl Depth {
+    /// The side of the page; `None` on the page. Between two depths: the side of the nearer end of the blend.
+    pub fn side(&self) -> Option<Side> {
+        match self {
+            Depth::Page => None,
+            Depth::Place(Mm(amount), side)
+            | Depth::Demand(PrismDioptre(amount), side)
+            | Depth::Parallax(Mm(amount), side) => (0.0 < *amount).then_some(*side),
+            Depth::Disparity(angle, side) => (0.0 < angle.to_radians()).then_some(*side),
+            Depth::Between(ends, share) => {
+                let (near_end, far_end) = if *share < 0.5 { (&ends.0, &ends.1) } else { (&ends.1, &ends.0) };
+                near_end.side().or(far_end.side())
+            }
+        }
+    }
+}
+
 /// Who sees a feature.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Eyes {
@@ -41,6 +68,31 @@ pub enum Eyes {
     Right,
     /// Both, each its own half-image.
     Both,
+}
+
+/// One eye.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Eye {
+    /// The left eye.
+    Left,
+    /// The right eye.
+    Right,
+}
+
+impl Eye {
+    /// Both, in the order of drawing.
+    pub const ALL: [Eye; 2] = [Eye::Left, Eye::Right];
+}
+
+impl Eyes {
+    /// Whether this eye is among them.
+    pub fn include(self, eye: Eye) -> bool {
+        match self {
+            Eyes::Left => eye == Eye::Left,
+            Eyes::Right => eye == Eye::Right,
+            Eyes::Both => true,
+        }
+    }
 }
 
 /// A place in the frame of the scene.
@@ -128,9 +180,22 @@ pub enum Form {
         vertices: Vec<Vertex>,
         /// Whether the last point joins the first.
         closed: bool,
+        /// Whether the line bends smoothly through its points.
+        smooth: bool,
         /// The width of the line on the page.
         weight: Mm,
     },
+}
+
+/// What rides with a target, always at the target's own depth.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+pub struct Companions {
+    /// Watch marks: a bar for the left eye alone and a wedge for the right eye alone.
+    pub watch: bool,
+    /// A lock frame of four corner brackets.
+    pub lock: bool,
+    /// A number below it.
+    pub number: Option<u32>,
 }
 
 /// What a feature is for.
@@ -165,6 +230,8 @@ pub struct Feature {
     pub form: Form,
     /// How places and sizes are measured.
     pub scaling: Scaling,
+    /// What rides with it; the solver adds these as features of their own.
+    pub companions: Companions,
     /// Whether it hides what stands behind it.
     pub solid: bool,
     /// Where the author asked for it.

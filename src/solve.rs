@@ -1,10 +1,22 @@
 //! Scene + viewer → half-images and demands. The one place where an intended depth becomes an offset.
 //!
-//! Nothing here draws or knows a colour.
+//! Nothing here draws or knows a colour. Parallax, places and sizes leave this room in whole millionths of a
+//! millimetre, so that the last bit of a formula never reaches a page.
+
+mod companions;
+mod depth;
+mod problem;
+
+pub use depth::{stand, stand_of};
+pub use problem::{ProblemKind, SolveProblem};
 
 use crate::diagnostics::Place;
-use crate::scene::{Eyes, Role, Shape};
+use crate::optics::{Viewer, Viewing};
+use crate::outline;
+use crate::scene::{At, Depth, Eye, Eyes, Feature, Form, Role, Scaling, Scene, Shape, Size, Vertex};
 use crate::units::{Angle, Mm, PrismDioptre};
+
+use depth::{Solver, quantise};
 
 /// How one point stands in space, in every unit that a page or a report prints.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -41,6 +53,8 @@ pub enum SolvedForm {
         shape: Shape,
         /// The longer side of its bounding box on the page (text: height of a capital), mm.
         size: f64,
+        /// Width and height of its drawn bounding box on the page, mm.
+        extent: (f64, f64),
         /// Width of its lines on the page, mm.
         weight: f64,
     },
@@ -50,6 +64,8 @@ pub enum SolvedForm {
         points: Vec<PathPoint>,
         /// Whether the last point joins the first.
         closed: bool,
+        /// Whether the line bends smoothly through its points.
+        smooth: bool,
         /// Width of the line on the page, mm.
         weight: f64,
     },
@@ -76,3 +92,154 @@ pub struct SolvedFeature {
     /// Where the author asked for it.
     pub place: Option<Place>,
 }
+
+/// Where the half-image of one eye lies, of a feature whose middle is `x`: x - p/2 for the left eye, x + p/2 for the
+/// right. A feature that one eye alone sees lies where that eye's half-image would.
+pub fn half_x(x: f64, parallax: f64, eye: Eye) -> f64 {
+    match eye {
+        Eye::Left => x - parallax / 2.0,
+        Eye::Right => x + parallax / 2.0,
+    }
+}
+
+/// Solves a scene for a viewer: one solved feature for each feature, in order, or every problem of all of them.
+///
+/// A depth is refused where it would turn the eyes of the smallest ipd of the audience to parallel or past it, where
+/// it lies at or behind the reader's eyes, and wherever a number is not one; nothing is clamped.
+pub fn solve(scene: &Scene, viewer: &Viewer) -> Result<Vec<SolvedFeature>, Vec<SolveProblem>> {
+    let solver =
+        Solver::new(viewer).map_err(|kind| vec![SolveProblem { feature: String::new(), place: None, kind }])?;
+    let (mut solved, mut problems) = (Vec::new(), Vec::new());
+    for feature in &scene.features {
+        match solve_feature(feature, &solver) {
+            Ok(target) => {
+                let companions = companions::of(&target, feature.companions);
+                solved.push(target);
+                solved.extend(companions);
+            }
+            Err(kinds) => problems.extend(kinds.into_iter().map(|kind| SolveProblem {
+                feature: feature.id.clone(),
+                place: feature.place,
+                kind,
+            })),
+        }
+    }
+    if problems.is_empty() { Ok(solved) } else { Err(problems) }
+}
+
+/// Solves one feature.
+fn solve_feature(feature: &Feature, solver: &Solver) -> Result<SolvedFeature, Vec<ProblemKind>> {
+    let (form, at, stand) = match &feature.form {
+        Form::Shape { shape, at, size, weight, depth } => {
+            let point = solve_point(*at, depth, feature.scaling, solver).map_err(|kind| vec![kind])?;
+            let drawn = |mm: f64| length_on_page(mm * point.magnification);
+            let size = length_of(*size, &solver.own).and_then(drawn).map_err(|kind| vec![kind])?;
+            let weight = drawn(weight.0).map_err(|kind| vec![kind])?;
+            let extent = outline::extent(shape, size);
+            let form = SolvedForm::Shape { shape: shape.clone(), size, extent, weight };
+            (form, (point.on_page.x, point.on_page.y), point.stand)
+        }
+        Form::Path { vertices, closed, smooth, weight } => {
+            let (points, stand) = solve_path(vertices, feature.scaling, solver)?;
+            let weight = length_on_page(weight.0).map_err(|kind| vec![kind])?;
+            let at = middle_of(&points);
+            (SolvedForm::Path { points, closed: *closed, smooth: *smooth, weight }, at, stand)
+        }
+    };
+    Ok(SolvedFeature {
+        id: feature.id.clone(),
+        role: feature.role,
+        eyes: feature.eyes,
+        form,
+        at,
+        stand,
+        solid: feature.solid,
+        place: feature.place,
+    })
+}
+
+/// A point with its depth solved.
+struct SolvedPoint {
+    on_page: PathPoint,
+    stand: Stand,
+    /// Drawn size against written size.
+    magnification: f64,
+}
+
+/// Solves one point. In true perspective its cyclopean place is (X D/Z, Y D/Z), which is the midpoint of the two
+/// half-images of the point in space.
+fn solve_point(at: At, depth: &Depth, scaling: Scaling, solver: &Solver) -> Result<SolvedPoint, ProblemKind> {
+    let parallax = solver.parallax(depth)?;
+    let stand = solver.stand(parallax).ok_or(ProblemKind::NotFinite)?;
+    let magnification = match scaling {
+        Scaling::ConstantAngle => 1.0,
+        Scaling::ConstantObject => solver.own.magnification(parallax).ok_or(ProblemKind::NotFinite)?,
+    };
+    let x = quantise(at.x.0 * magnification).ok_or(ProblemKind::NotFinite)?;
+    let y = quantise(at.y.0 * magnification).ok_or(ProblemKind::NotFinite)?;
+    Ok(SolvedPoint { on_page: PathPoint { x, y, parallax: parallax.0 }, stand, magnification })
+}
+
+/// Solves the points of a path, each at its own depth; its stand is that of the first.
+fn solve_path(
+    vertices: &[Vertex],
+    scaling: Scaling,
+    solver: &Solver,
+) -> Result<(Vec<PathPoint>, Stand), Vec<ProblemKind>> {
+    let (mut points, mut problems, mut first) = (Vec::with_capacity(vertices.len()), Vec::new(), None);
+    for vertex in vertices {
+        match solve_point(vertex.at, &vertex.depth, scaling, solver) {
+            Ok(point) => {
+                first.get_or_insert(point.stand);
+                points.push(point.on_page);
+            }
+            Err(kind) => problems.push(kind),
+        }
+    }
+    match first {
+        _ if !problems.is_empty() => Err(first_of_each(problems)),
+        Some(stand) if 2 <= points.len() => Ok((points, stand)),
+        _ => Err(vec![ProblemKind::ShortPath { points: vertices.len() }]),
+    }
+}
+
+/// One problem of each code: a sampled path that strays would repeat itself at every point.
+fn first_of_each(problems: Vec<ProblemKind>) -> Vec<ProblemKind> {
+    let mut kept: Vec<ProblemKind> = Vec::new();
+    for problem in problems {
+        if kept.iter().all(|k| k.code() != problem.code()) {
+            kept.push(problem);
+        }
+    }
+    kept
+}
+
+/// A written size as a length in the plane where it is measured.
+fn length_of(size: Size, viewing: &Viewing) -> Result<f64, ProblemKind> {
+    match size {
+        Size::Length(mm) => Ok(mm.0),
+        Size::Angle(angle) => viewing.length_of_angle(angle).map(|mm| mm.0).ok_or(ProblemKind::NotFinite),
+    }
+}
+
+/// A drawn size or line width: finite and greater than 0.
+fn length_on_page(mm: f64) -> Result<f64, ProblemKind> {
+    match quantise(mm) {
+        Some(length) if 0.0 < length => Ok(length),
+        Some(length) => Err(ProblemKind::NoExtent { length: Mm(length) }),
+        None => Err(ProblemKind::NotFinite),
+    }
+}
+
+/// The middle of the bounding box of the cyclopean points.
+fn middle_of(points: &[PathPoint]) -> (f64, f64) {
+    let middle = |value: fn(&PathPoint) -> f64| {
+        let low = points.iter().map(value).fold(f64::INFINITY, f64::min);
+        let high = points.iter().map(value).fold(f64::NEG_INFINITY, f64::max);
+        quantise((low + high) / 2.0).unwrap_or_default()
+    };
+    (middle(|p| p.x), middle(|p| p.y))
+}
+
+#[cfg(test)]
+mod tests;

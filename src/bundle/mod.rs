@@ -1,3 +1,15 @@
-//! Room `bundle`: the only room that reads and writes files.
+//! From the files of a set to the files of its editions: read, solve, lint, lay out, render in parallel, write.
+//!
+//! This is the only room that reads or writes files. It computes no offset, picks no colour and draws nothing: it calls
+//! the rooms that do, in order, and carries their results. Nothing is written while any file of any set has an error,
+//! and what an earlier run wrote survives every failure (see [`write`]).
 
+mod document;
+pub mod error;
+pub mod extent;
+pub mod json;
 pub mod load;
+pub mod prepare;
+pub mod report;
+pub mod run;
+pub mod write;

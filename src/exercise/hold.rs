@@ -1,5 +1,6 @@
 //! `hold`: one large target held single and clear at one demand; a ramp over levels makes a slow slide from page to page.
 
+use crate::scene::{Scene, Side};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableForm, TableSpec, Takes, seconds};
 use crate::spec::reader::Reader;
@@ -7,6 +8,7 @@ use crate::spec::table::Table;
 use crate::units::Seconds;
 
 use super::target::{self, Target};
+use super::words::{self, Words};
 use super::{Body, COMMON, Kind};
 
 /// The parameters of a `hold` exercise.
@@ -80,4 +82,33 @@ fn read(reader: &mut Reader<'_>, document: &Document<'_>, exercise: &Table<'_>) 
     let target = target::read_all(reader, document, &TARGET, KIND.id, (1, 1));
     let target = target.and_then(|all| all.into_iter().next());
     Some(Body::Hold(Hold { target: target?, hold: hold?, repeats: repeats? }))
+}
+
+impl Hold {
+    /// The art of one level.
+    pub fn scene(&self, level: u32) -> Scene {
+        Scene { features: vec![self.target.feature(level)] }
+    }
+
+    /// The words of one level.
+    pub fn words(&self, level: u32) -> Words {
+        let name = words::shape_name(&self.target.shape);
+        let see = match self.target.depth.at(level).side() {
+            Some(Side::Toward) => format!("One {name} that seems to float in front of the page."),
+            Some(Side::Away) => format!("One {name} that seems to lie behind the page, as if seen through a window."),
+            None => format!("One {name}, flat on the page."),
+        };
+        Words {
+            goal: format!("Keep one {name} single and clear while your eyes hold still."),
+            setup: String::new(),
+            steps: vec![
+                format!("Look softly at the {name} until you see only one."),
+                words::check_step(self.target.watch, "Check that", "are both there."),
+                format!("Hold it single and clear for {}.", words::seconds(self.hold)),
+                format!("Look far away for five seconds. Do this {}.", words::times(self.repeats)),
+            ],
+            see: words::with_marks(see, self.target.watch),
+            one_part: words::one_part(self.target.watch),
+        }
+    }
 }

@@ -1,7 +1,7 @@
 //! `jump`: two or more targets at different depths, looked at in turn along a numbered route.
 
 use crate::diagnostics::{Diagnostic, Place, codes};
-use crate::scene::Depth;
+use crate::scene::{At, Depth, Feature, Scene};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableForm, TableSpec, Takes, mm, seconds};
 use crate::spec::read::Placed;
@@ -11,6 +11,7 @@ use crate::units::{Mm, Seconds};
 
 use super::ramp::Ramp;
 use super::target::{self, Target};
+use super::words::{self, Words};
 use super::{Body, COMMON, Kind};
 
 /// The parameters of a `jump` exercise.
@@ -240,4 +241,90 @@ fn check_route(reader: &mut Reader<'_>, place: Place, route: Vec<Placed<u32>>, c
         .with_help(format!("name each place from 1 to {count} once"));
     reader.push(problem);
     None
+}
+
+impl Jump {
+    /// The art of one level: the stops in the order of the route.
+    pub fn scene(&self, level: u32) -> Scene {
+        let mut features = match &self.stops {
+            Stops::Listed(targets) => targets.iter().map(|target| target.feature(level)).collect(),
+            Stops::Arranged(arrangement) => arrangement.features(level),
+        };
+        if self.numbers {
+            for (number, feature) in (1..).zip(&mut features) {
+                feature.companions.number = Some(number);
+            }
+        }
+        Scene { features }
+    }
+
+    /// The words; they are the same on every level.
+    pub fn words(&self, _level: u32) -> Words {
+        let watch = match &self.stops {
+            Stops::Listed(targets) => targets.iter().any(|target| target.watch),
+            Stops::Arranged(arrangement) => arrangement.target.watch,
+        };
+        let (start, next) = if self.numbers {
+            ("number 1".to_owned(), "the next number".to_owned())
+        } else {
+            match &self.stops {
+                Stops::Listed(targets) => (format!("“{}”", targets[0].label), format!("“{}”", targets[1].label)),
+                Stops::Arranged(_) => ("the first shape".to_owned(), "the next shape".to_owned()),
+            }
+        };
+        Words {
+            goal: "Jump from one depth to another and make each stop single.".to_owned(),
+            setup: String::new(),
+            steps: vec![
+                format!("Look at {start} until it is single and clear."),
+                format!("Jump to {next}. Wait until that one is single."),
+                words::check_step(
+                    watch,
+                    &format!("Stay for {} at each stop and check that", words::seconds(self.stay)),
+                    "are there.",
+                ),
+                format!("Go round {}. Then look far away.", words::times(self.rounds)),
+            ],
+            see: words::with_marks(
+                "The stop you look at is single. The others may look double for now: that is fine.".to_owned(),
+                watch,
+            ),
+            one_part: words::one_part(watch),
+        }
+    }
+}
+
+impl Arrangement {
+    /// The stops on a level, in the order of the route.
+    fn features(&self, level: u32) -> Vec<Feature> {
+        let in_place_order = (1..=self.count).collect::<Vec<_>>();
+        let route = self.route.as_ref().unwrap_or(&in_place_order);
+        route.iter().zip(1..).map(|(&place, stop): (&u32, u32)| self.stop(place, stop, level)).collect()
+    }
+
+    /// The copy of the target at a place (from 1), which is this stop (from 1) of the route.
+    fn stop(&self, place: u32, stop: u32, level: u32) -> Feature {
+        let index = place as usize - 1;
+        let (dx, dy) = self.offset(index);
+        let target = Target {
+            label: format!("{}-{stop}", self.target.label),
+            at: At { x: Mm(self.target.at.x.0 + dx), y: Mm(self.target.at.y.0 + dy) },
+            depth: self.depths[index % self.depths.len()].clone(),
+            ..self.target.clone()
+        };
+        target.feature(level)
+    }
+
+    /// From the middle of the arrangement to a place, mm.
+    fn offset(&self, index: usize) -> (f64, f64) {
+        let along = (index as f64 - f64::from(self.count - 1) / 2.0) * self.spacing.0;
+        match self.form {
+            ArrangementForm::Row => (along, 0.0),
+            ArrangementForm::Column => (0.0, along),
+            ArrangementForm::Ring => {
+                let angle = (360.0 * index as f64 / f64::from(self.count) - 90.0).to_radians();
+                (self.spacing.0 * libm::cos(angle), self.spacing.0 * libm::sin(angle))
+            }
+        }
+    }
 }

@@ -193,3 +193,56 @@ pub struct Page {
     /// What is said.
     pub words: Words,
 }
+
+impl Body {
+    /// The id of its kind.
+    pub fn kind(&self) -> &'static str {
+        match self {
+            Body::Hold(_) => "hold",
+            Body::Jump(_) => "jump",
+            Body::Trail(_) => "trail",
+            Body::Nest(_) => "nest",
+        }
+    }
+
+    fn scene(&self, level: u32) -> Scene {
+        match self {
+            Body::Hold(hold) => hold.scene(level),
+            Body::Jump(jump) => jump.scene(level),
+            Body::Trail(trail) => trail.scene(level),
+            Body::Nest(nest) => nest.scene(level),
+        }
+    }
+
+    fn words(&self, level: u32) -> Words {
+        match self {
+            Body::Hold(hold) => hold.words(level),
+            Body::Jump(jump) => jump.words(level),
+            Body::Trail(trail) => trail.words(level),
+            Body::Nest(nest) => nest.words(level),
+        }
+    }
+}
+
+/// Every page of the exercises, one a level, in the order of the book.
+pub fn pages(exercises: &[Exercise]) -> Vec<Page> {
+    let of_one = |exercise: &Exercise| {
+        let levels = exercise.levels();
+        (1..=levels).map(|level| exercise.page(level, levels)).collect::<Vec<_>>()
+    };
+    exercises.iter().flat_map(of_one).collect()
+}
+
+impl Exercise {
+    fn page(&self, level: u32, levels: u32) -> Page {
+        Page {
+            id: if levels == 1 { self.id.clone() } else { format!("{}-{level}", self.id) },
+            kind: self.body.kind(),
+            title: self.title.clone(),
+            level,
+            levels,
+            scene: self.body.scene(level),
+            words: self.body.words(level).with(&self.words),
+        }
+    }
+}

@@ -2,15 +2,16 @@
 //! with the depth and make it easier to see.
 
 use crate::diagnostics::Place;
-use crate::scene::Depth;
+use crate::scene::{At, Companions, Depth, Eyes, Feature, Form, Role, Scaling, Scene, Vertex};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableForm, TableSpec, Takes, mm};
 use crate::spec::reader::Reader;
 use crate::spec::table::Table;
 use crate::units::Mm;
 
-use super::ramp::Ramp;
+use super::ramp::{Blend, Ramp};
 use super::target::{self, Target};
+use super::words::{self, Words};
 use super::{Body, COMMON, Kind};
 
 /// The parameters of a `nest` exercise.
@@ -151,4 +152,93 @@ fn read_room(reader: &mut Reader<'_>, mut table: Table<'_>) -> Option<Room> {
         weight: weight?,
         place: table.place(),
     })
+}
+
+impl Nest {
+    /// The art of one level: the room, then the targets, which hide what stands behind them.
+    pub fn scene(&self, level: u32) -> Scene {
+        let mut features = self.room.features(level);
+        features.extend(self.targets.iter().map(|target| Feature { solid: true, ..target.feature(level) }));
+        Scene { features }
+    }
+
+    /// The words; they are the same on every level.
+    pub fn words(&self, _level: u32) -> Words {
+        let watch = self.targets.iter().any(|target| target.watch);
+        let room = match self.room.form {
+            RoomForm::Box => "box",
+            RoomForm::Frames => "row of frames",
+            RoomForm::Corridor => "corridor",
+        };
+        let shapes = if self.targets.len() == 1 { "the shape" } else { "each shape" };
+        Words {
+            goal: format!("Feel how deep the {room} is, and place {shapes} in it."),
+            setup: String::new(),
+            steps: vec![
+                format!("Look into the {room} as you would through a window."),
+                format!("Let your eyes move from the front of the {room} to its back."),
+                words::check_step(watch, &format!("Look at {shapes} in turn. Check that"), "are there."),
+                "Come back to the front. Do this five times, then look far away.".to_owned(),
+            ],
+            see: words::with_marks(format!("A deep {room}. What is smaller stands farther from you."), watch),
+            one_part: words::one_part(watch),
+        }
+    }
+}
+
+impl Room {
+    fn features(&self, level: u32) -> Vec<Feature> {
+        let (front, back) = (self.front.at(level), self.back.at(level));
+        let frames = (0..self.frames).map(|i| {
+            let depth = front.blend(&back, f64::from(i) / f64::from(self.frames - 1));
+            let corners = self.corners().map(|at| Vertex { at, depth: depth.clone() });
+            self.guide(format!("frame-{}", i + 1), corners.to_vec(), true)
+        });
+        let edges = self.edges().into_iter().map(|(name, at)| {
+            // Pieces from frame to frame, so that a target hides only those pieces that stand behind it.
+            let vertices = (0..self.frames).map(|i| {
+                let depth = front.blend(&back, f64::from(i) / f64::from(self.frames - 1));
+                Vertex { at, depth }
+            });
+            self.guide(name.to_owned(), vertices.collect(), false)
+        });
+        frames.chain(edges).collect()
+    }
+
+    fn corners(&self) -> [At; 4] {
+        let (x, y) = (self.width.0 / 2.0, self.height.0 / 2.0);
+        [(-x, -y), (x, -y), (x, y), (-x, y)].map(|(x, y)| At { x: Mm(x), y: Mm(y) })
+    }
+
+    /// Where the lines that run from front to back stand.
+    fn edges(&self) -> Vec<(&'static str, At)> {
+        let [top_left, top_right, bottom_right, bottom_left] = self.corners();
+        let long = [
+            ("edge-top-left", top_left),
+            ("edge-top-right", top_right),
+            ("edge-bottom-right", bottom_right),
+            ("edge-bottom-left", bottom_left),
+        ];
+        let half = self.height.0 / 2.0;
+        let middle =
+            [("ceiling-line", At { x: Mm(0.0), y: Mm(-half) }), ("floor-line", At { x: Mm(0.0), y: Mm(half) })];
+        match self.form {
+            RoomForm::Frames => Vec::new(),
+            RoomForm::Box => long.to_vec(),
+            RoomForm::Corridor => long.into_iter().chain(middle).collect(),
+        }
+    }
+
+    fn guide(&self, id: String, vertices: Vec<Vertex>, closed: bool) -> Feature {
+        Feature {
+            id,
+            role: Role::Guide,
+            eyes: Eyes::Both,
+            form: Form::Path { vertices, closed, smooth: false, weight: self.weight },
+            scaling: Scaling::ConstantObject,
+            companions: Companions::default(),
+            solid: false,
+            place: Some(self.place),
+        }
+    }
 }

@@ -3,7 +3,7 @@
 use std::collections::BTreeMap;
 
 use crate::diagnostics::{Diagnostic, Place, codes};
-use crate::scene::{At, Depth, Eyes, Scaling, Shape, Size};
+use crate::scene::{At, Companions, Depth, Eyes, Feature, Form, Role, Scaling, Shape, Size};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableSpec, Takes, deg, mm};
 use crate::spec::read::{Placed, Word};
@@ -198,6 +198,28 @@ fn read_shape(reader: &mut Reader<'_>, table: &Table<'_>) -> Option<Shape> {
                 .with_help("leave out `text`, or write `shape = \"text\"`");
             reader.push(problem);
             None
+        }
+    }
+}
+
+impl Target {
+    /// The feature of this target on a level, named by its label.
+    pub fn feature(&self, level: u32) -> Feature {
+        Feature {
+            id: self.label.clone(),
+            role: Role::Target,
+            eyes: self.eyes,
+            form: Form::Shape {
+                shape: self.shape.clone(),
+                at: self.at,
+                size: self.size.at(level),
+                weight: self.weight,
+                depth: self.depth.at(level),
+            },
+            scaling: self.scaling,
+            companions: Companions { watch: self.watch, lock: self.lock, number: None },
+            solid: false,
+            place: Some(self.place),
         }
     }
 }

@@ -1,7 +1,7 @@
 //! `trail`: a path whose depth changes all along it, followed by eye from bead to bead.
 
 use crate::diagnostics::{Diagnostic, Place, codes};
-use crate::scene::{At, Depth, Size};
+use crate::scene::{At, Companions, Depth, Eyes, Feature, Form, Role, Scaling, Scene, Shape, Size, Vertex};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableForm, TableSpec, Takes, deg, mm};
 use crate::spec::read::Placed;
@@ -9,8 +9,9 @@ use crate::spec::reader::Reader;
 use crate::spec::table::Table;
 use crate::units::Mm;
 
-use super::ramp::Ramp;
+use super::ramp::{Blend, Ramp};
 use super::target::REACH;
+use super::words::{self, Words};
 use super::{Body, COMMON, Kind};
 
 /// The parameters of a `trail` exercise.
@@ -275,4 +276,190 @@ fn same_place(place: Place, message: String) -> Diagnostic {
     Diagnostic::error(codes::RANGE, place, message)
         .with_label("no way between them")
         .with_help("move one of the two places")
+}
+
+/// Distance between the points of a curved path, mm (design choice: at the tightest curve an author can ask for, the
+/// smooth line through such points stays within a hundredth of a millimetre of the true curve).
+const STEP: f64 = 2.0;
+/// How finely a curve is measured before its points are spaced evenly.
+const FINE: u32 = 2000;
+
+impl Trail {
+    /// The art of one level: the line, then its beads from start to end.
+    pub fn scene(&self, level: u32) -> Scene {
+        let track = Track::of(&self.path);
+        let depths = self.depths_along(&track, level);
+        let count = libm::ceil(track.length() / STEP).max(1.0);
+        let stations: Vec<f64> = match &self.path {
+            // Straight pieces need their corners only, and the places where the depth turns.
+            TrailPath::Polyline { .. } | TrailPath::Line { .. } => track.stations_with(&depths),
+            // A closed line joins its last point to its first by itself.
+            _ if self.closed() => (0..count as u32).map(|i| f64::from(i) / count).collect(),
+            _ => (0..=count as u32).map(|i| f64::from(i) / count).collect(),
+        };
+        let vertices = stations.into_iter().map(|share| vertex(&track, &depths, share)).collect();
+        let line = Feature {
+            id: "trail".to_owned(),
+            role: Role::Trail,
+            eyes: Eyes::Both,
+            form: Form::Path { vertices, closed: self.closed(), smooth: self.smooth(), weight: self.weight },
+            scaling: Scaling::ConstantAngle,
+            companions: Companions::default(),
+            solid: false,
+            place: Some(self.place),
+        };
+        let mut features = vec![line];
+        features.extend((0..self.beads).map(|i| self.bead(i, &track, &depths)));
+        Scene { features }
+    }
+
+    /// The words; they are the same on every level.
+    pub fn words(&self, _level: u32) -> Words {
+        let (from, along) = if self.beads == 0 {
+            ("Start at one end of the trail and make it single.", "Let your eyes slide slowly along the trail.")
+        } else {
+            ("Start at the bead with the marks and make it single.", "Move your eyes slowly from bead to bead.")
+        };
+        let back = if self.closed() { "Then go round the other way." } else { "Then come back the same way." };
+        let watch = self.watch && 0 < self.beads;
+        Words {
+            goal: "Follow one trail with your eyes as it comes nearer and goes farther.".to_owned(),
+            setup: String::new(),
+            steps: vec![
+                from.to_owned(),
+                format!("{along} Feel your eyes pull in and let go."),
+                words::check_step(watch, "At each end check that", "are there."),
+                format!("{back} Do this {}, then look far away.", words::times(self.rounds)),
+            ],
+            see: words::with_marks(
+                "One smooth trail that changes its depth all the way. The part you look at is single.".to_owned(),
+                watch,
+            ),
+            one_part: words::one_part(watch),
+        }
+    }
+
+    fn closed(&self) -> bool {
+        matches!(self.path, TrailPath::Loop { .. })
+    }
+
+    fn smooth(&self) -> bool {
+        matches!(self.path, TrailPath::Wave { .. } | TrailPath::Spiral { .. } | TrailPath::Loop { .. })
+    }
+
+    /// The depths of a level with their share of the length, from 0 to 1.
+    fn depths_along(&self, track: &Track, level: u32) -> Vec<(f64, Depth)> {
+        let mut depths: Vec<Depth> = self.depths.iter().map(|depth| depth.at(level)).collect();
+        if self.closed() {
+            depths.push(depths[0].clone());
+        }
+        let shares = match &self.path {
+            TrailPath::Polyline { points } if points.len() == depths.len() => track.corner_shares(),
+            _ => (0..depths.len()).map(|i| i as f64 / (depths.len() - 1) as f64).collect(),
+        };
+        shares.into_iter().zip(depths).collect()
+    }
+
+    /// A bead, counted from 0, evenly spaced along the trail; on a loop the last bead does not meet the first.
+    fn bead(&self, index: u32, track: &Track, depths: &[(f64, Depth)]) -> Feature {
+        let steps = if self.closed() { self.beads } else { self.beads - 1 };
+        let Vertex { at, depth } = vertex(track, depths, f64::from(index) / f64::from(steps));
+        let is_end = index == 0 || (index == self.beads - 1 && !self.closed());
+        Feature {
+            id: format!("bead-{}", index + 1),
+            role: Role::Bead,
+            eyes: Eyes::Both,
+            form: Form::Shape { shape: Shape::Disc, at, size: self.bead_size, weight: self.weight, depth },
+            scaling: Scaling::ConstantAngle,
+            companions: Companions { watch: self.watch && is_end, ..Companions::default() },
+            solid: true,
+            place: Some(self.place),
+        }
+    }
+}
+
+/// The point of a trail at a share of its length.
+fn vertex(track: &Track, depths: &[(f64, Depth)], share: f64) -> Vertex {
+    let (x, y) = track.at(share);
+    let next = depths.iter().position(|&(s, _)| share <= s).unwrap_or(depths.len() - 1).max(1);
+    let ((from_share, from), (to_share, to)) = (&depths[next - 1], &depths[next]);
+    let depth = from.blend(to, (share - from_share) / (to_share - from_share));
+    Vertex { at: At { x: Mm(x), y: Mm(y) }, depth }
+}
+
+/// A path measured by its length.
+struct Track {
+    /// Corners, or fine points of a curve.
+    points: Vec<(f64, f64)>,
+    /// Length from the start to each point, mm.
+    reach: Vec<f64>,
+}
+
+impl Track {
+    fn of(path: &TrailPath) -> Self {
+        let points = match path {
+            TrailPath::Line { from, to } => vec![(from.x.0, from.y.0), (to.x.0, to.y.0)],
+            TrailPath::Polyline { points } => points.iter().map(|at| (at.x.0, at.y.0)).collect(),
+            _ => (0..=FINE).map(|i| curve_at(path, f64::from(i) / f64::from(FINE))).collect(),
+        };
+        let mut reach = vec![0.0];
+        for pair in points.windows(2) {
+            let step = libm::hypot(pair[1].0 - pair[0].0, pair[1].1 - pair[0].1);
+            reach.push(reach[reach.len() - 1] + step);
+        }
+        Self { points, reach }
+    }
+
+    fn length(&self) -> f64 {
+        self.reach[self.reach.len() - 1]
+    }
+
+    /// The shares of the length at which the corners lie.
+    fn corner_shares(&self) -> Vec<f64> {
+        self.reach.iter().map(|reach| reach / self.length()).collect()
+    }
+
+    /// Corners and depth turns, in order, each once.
+    fn stations_with(&self, depths: &[(f64, Depth)]) -> Vec<f64> {
+        let mut shares = self.corner_shares();
+        shares.extend(depths.iter().map(|&(share, _)| share));
+        shares.sort_by(f64::total_cmp);
+        shares.dedup_by(|a, b| (*a - *b).abs() < 1e-9);
+        shares
+    }
+
+    /// The point at a share of the length.
+    fn at(&self, share: f64) -> (f64, f64) {
+        let wanted = share * self.length();
+        let next = self.reach.partition_point(|&reach| reach < wanted).clamp(1, self.reach.len() - 1);
+        let (from, to) = (self.points[next - 1], self.points[next]);
+        let step = self.reach[next] - self.reach[next - 1];
+        let t = if 0.0 < step { (wanted - self.reach[next - 1]) / step } else { 0.0 };
+        (from.0 + (to.0 - from.0) * t, from.1 + (to.1 - from.1) * t)
+    }
+}
+
+/// A curved path at share `t` of its parameter, mm.
+fn curve_at(path: &TrailPath, t: f64) -> (f64, f64) {
+    use std::f64::consts::TAU;
+    match path {
+        TrailPath::Wave { from, to, waves, height } => {
+            let (dx, dy) = (to.x.0 - from.x.0, to.y.0 - from.y.0);
+            let length = libm::hypot(dx, dy);
+            let swing = height.0 / 2.0 * libm::sin(TAU * f64::from(*waves) * t);
+            // The swing stands at right angles to the line from start to end.
+            (from.x.0 + dx * t - dy / length * swing, from.y.0 + dy * t + dx / length * swing)
+        }
+        TrailPath::Spiral { turns, outer, inner } => {
+            let radius = outer.0 + (inner.0 - outer.0) * t;
+            let angle = TAU * (f64::from(*turns) * t - 0.25);
+            (radius * libm::cos(angle), radius * libm::sin(angle))
+        }
+        TrailPath::Loop { width, height } => {
+            let angle = TAU * (t - 0.25);
+            (width.0 / 2.0 * libm::cos(angle), height.0 / 2.0 * libm::sin(angle))
+        }
+        TrailPath::Line { from, to } => (from.x.0 + (to.x.0 - from.x.0) * t, from.y.0 + (to.y.0 - from.y.0) * t),
+        TrailPath::Polyline { points } => points.first().map_or((0.0, 0.0), |at| (at.x.0, at.y.0)),
+    }
 }

@@ -1,5 +1,8 @@
 //! The words of an exercise page: what to do, what should be seen, and what it means when one eye's part is missing.
 
+use crate::scene::Shape;
+use crate::units::{Seconds, plain};
+
 /// Words for one page, already chosen for its level.
 #[derive(Debug, Clone, PartialEq, Eq, Default)]
 pub struct Words {
@@ -13,8 +16,6 @@ pub struct Words {
     pub see: String,
     /// "If you see only …" with what it means and what to do.
     pub one_part: Vec<(String, String)>,
-    /// What the picture shows, for those who do not see it.
-    pub alt: String,
 }
 
 /// Words that an author gave in `[exercise]`; each takes the place of the kind's own.
@@ -28,4 +29,77 @@ pub struct AuthorWords {
     pub steps: Option<Vec<String>>,
     /// `see`.
     pub see: Option<String>,
+}
+
+impl Words {
+    /// These words with the author's own in place of the kind's.
+    pub fn with(self, author: &AuthorWords) -> Self {
+        Self {
+            goal: author.goal.clone().unwrap_or(self.goal),
+            setup: author.setup.clone().unwrap_or(self.setup),
+            steps: author.steps.clone().unwrap_or(self.steps),
+            see: author.see.clone().unwrap_or(self.see),
+            one_part: self.one_part,
+        }
+    }
+}
+
+/// A shape in one or two plain words.
+pub fn shape_name(shape: &Shape) -> &'static str {
+    match shape {
+        Shape::Ring => "ring",
+        Shape::Disc => "disc",
+        Shape::Square => "square",
+        Shape::Diamond => "diamond",
+        Shape::Star => "star",
+        Shape::Cross => "cross",
+        Shape::Triangle => "triangle",
+        Shape::Bar => "bar",
+        Shape::Wedge => "wedge",
+        Shape::Brackets => "frame",
+        Shape::Text(text) if text.chars().count() == 1 => "letter",
+        Shape::Text(text) if text.contains(' ') => "line of words",
+        Shape::Text(_) => "word",
+    }
+}
+
+/// A time in words: "10 seconds".
+pub fn seconds(time: Seconds) -> String {
+    if time.0 == 1.0 { "1 second".to_owned() } else { format!("{} seconds", plain(time.0, 1)) }
+}
+
+/// A count of repeats in words: "once", "5 times".
+pub fn times(count: u32) -> String {
+    match count {
+        1 => "once".to_owned(),
+        2 => "twice".to_owned(),
+        n => format!("{n} times"),
+    }
+}
+
+/// A step that checks the watch marks, or, on a page without them, that the shape is single.
+pub fn check_step(watch: bool, before: &str, after: &str) -> String {
+    if watch { format!("{before} the bar and the wedge {after}") } else { format!("{before} all parts {after}") }
+}
+
+/// What should be seen, with the watch marks where a page has them.
+pub fn with_marks(see: String, watch: bool) -> String {
+    if watch { format!("{see} The bar and the wedge are both there.") } else { see }
+}
+
+/// What it means when one eye's part is missing. The bar belongs to the left eye, the wedge to the right eye.
+pub fn one_part(watch: bool) -> Vec<(String, String)> {
+    let rows: &[(&str, &str)] = if watch {
+        &[
+            ("the bar", "Your right eye has dropped out. Blink, look far away, try again."),
+            ("the wedge", "Your left eye has dropped out. Blink, look far away, try again."),
+            ("two of each", "Rest, then go one page easier."),
+        ]
+    } else {
+        &[
+            ("one flat picture", "One eye has dropped out. Cover each eye in turn, then try again."),
+            ("two of each", "Rest, then go one page easier."),
+        ]
+    };
+    rows.iter().map(|&(seen, then)| (seen.to_owned(), then.to_owned())).collect()
 }

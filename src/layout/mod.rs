@@ -1,4 +1,115 @@
-//! Sheets: what stands where on a page.
+//! Sheets: what stands where on a page, its words and its furniture.
+//!
+//! The room takes solved pages and gives finished sheets. It computes no offset: where a half-image stands is the
+//! solver's business. It chooses no ink: colours are named by role and come from `colour`.
 
-pub mod fonts;
+pub mod alt;
+pub mod art;
+pub mod compose;
+pub mod grid;
+pub mod parts;
 pub mod sheet;
+pub mod text;
+
+use std::cell::RefCell;
+
+use kurbo::{Point, Size};
+
+pub use crate::outline::fonts;
+
+use crate::diagnostics::Diagnostic;
+use crate::exercise;
+use crate::solve::SolvedFeature;
+use crate::spec::{Edition, SetSpec};
+
+use compose::Composer;
+use grid::Grid;
+use sheet::{Node, Sheet};
+use text::Typesetter;
+
+/// What an edition of a book is laid out from.
+#[derive(Debug, Clone, Copy)]
+pub struct Book<'a> {
+    /// The set.
+    pub set: &'a SetSpec,
+    /// The edition.
+    pub edition: &'a Edition,
+    /// Its exercise pages in the order of the book.
+    pub pages: &'a [BookPage<'a>],
+}
+
+/// An exercise page with its solved art.
+#[derive(Debug, Clone, Copy)]
+pub struct BookPage<'a> {
+    /// The page as the exercise gave it.
+    pub page: &'a exercise::Page,
+    /// Its features with their offsets, from the middle of the art field.
+    pub solved: &'a [SolvedFeature],
+}
+
+/// The finished sheets of an edition.
+#[derive(Debug, Clone)]
+pub struct LaidOut {
+    /// One a page, in the order of the book; the first has number 1.
+    pub sheets: Vec<Sheet>,
+    /// For each sheet: what of it goes into the report.
+    pub placed: Vec<Vec<Placed>>,
+}
+
+/// A feature as it stands on its page.
+#[derive(Debug, Clone)]
+pub struct Placed {
+    /// The feature, about the middle of the art field.
+    pub feature: SolvedFeature,
+    /// The middle between its half-images, page mm.
+    pub at: Point,
+    /// Width and height of its drawn bounding box, mm; of a path: of its cyclopean line and its weight.
+    pub size: Size,
+}
+
+/// A sheet before it has its number.
+pub struct Draft {
+    /// Unique in the book.
+    pub id: String,
+    /// For bookmarks and the SVG title.
+    pub title: String,
+    /// For the SVG description.
+    pub description: String,
+    /// Bookmark level.
+    pub outline_level: u8,
+    /// Content in reading order, without the footer.
+    pub nodes: Vec<Node>,
+    /// What stands in the footer besides the set's own line.
+    pub footer: String,
+    /// For the report.
+    pub placed: Vec<Placed>,
+}
+
+impl Draft {
+    /// For parts that have one sheet.
+    fn into_one(self) -> Vec<Self> {
+        vec![self]
+    }
+}
+
+thread_local! {
+    /// A typesetter holds parsed fonts and work buffers: one a thread, kept.
+    static TYPESETTER: RefCell<Typesetter> = RefCell::new(Typesetter::new());
+}
+
+/// Lays out every sheet of an edition. Errors name the page and what does not fit.
+pub fn lay_out(book: &Book<'_>) -> Result<LaidOut, Vec<Diagnostic>> {
+    TYPESETTER.with_borrow_mut(|setter| {
+        let mut composer = Composer::new(setter);
+        let grid = Grid::of(book.edition.page);
+        let drafts = parts::all(&mut composer, &grid, book);
+        let mut laid_out = LaidOut { sheets: Vec::new(), placed: Vec::new() };
+        for (number, draft) in (1..).zip(drafts) {
+            composer.sheet.clone_from(&draft.id);
+            let (sheet, placed) = parts::footer::finish(&mut composer, &grid, book, number, draft);
+            laid_out.sheets.push(sheet);
+            laid_out.placed.push(placed);
+        }
+        if composer.problems.is_empty() { Ok(laid_out) } else { Err(composer.problems) }
+    })
+}

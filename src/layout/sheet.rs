@@ -8,7 +8,8 @@ use std::sync::Arc;
 
 use kurbo::{BezPath, Point, Rect, Size};
 
-use crate::colour::Inks;
+use crate::colour::{Inks, Srgb8};
+pub use crate::outline::fonts::Face;
 
 /// One page of one edition.
 #[derive(Debug, Clone)]
@@ -109,15 +110,6 @@ pub enum Furniture {
     Layout,
 }
 
-/// A face of the bundled family.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
-pub enum Face {
-    /// Regular.
-    Regular,
-    /// Bold.
-    Bold,
-}
-
 /// How strong page furniture and text stand against the ground: 1 is the full text ink, 0 the bare ground.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Tone(pub f32);
@@ -131,6 +123,38 @@ impl Tone {
     pub const LINE: Tone = Tone(0.45);
     /// A soft panel behind text.
     pub const PANEL: Tone = Tone(0.07);
+
+    /// The solid colour of this tone: between ground and text ink, channel by channel in code values.
+    pub fn mixed(self, inks: &Inks) -> Srgb8 {
+        let channel = |i: usize| {
+            let (ground, text) = (f64::from(inks.ground.0[i]), f64::from(inks.text.0[i]));
+            (ground + (text - ground) * f64::from(self.0)).round().clamp(0.0, 255.0) as u8
+        };
+        Srgb8([channel(0), channel(1), channel(2)])
+    }
+}
+
+/// The words of some content in reading order, with single blanks where parts meet.
+pub fn words(nodes: &[Node]) -> String {
+    let mut words = String::new();
+    gather(nodes, &mut words);
+    words.truncate(words.trim_end().len());
+    words
+}
+
+fn gather(nodes: &[Node], words: &mut String) {
+    for node in nodes {
+        match node {
+            Node::Text(run) => words.push_str(&run.text),
+            Node::Group(Role::Artifact(_), _) | Node::Fill(_) | Node::Art(_) => {}
+            Node::Group(_, inner) => {
+                if !words.is_empty() && !words.ends_with(' ') {
+                    words.push(' ');
+                }
+                gather(inner, words);
+            }
+        }
+    }
 }
 
 /// One shaped line, or part of one, in one face.

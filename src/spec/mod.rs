@@ -82,6 +82,17 @@ pub enum PageFormat {
     Wide,
 }
 
+impl PageFormat {
+    /// As specs and covers write it.
+    pub const fn name(self) -> &'static str {
+        match self {
+            PageFormat::A4 => "A4",
+            PageFormat::Letter => "Letter",
+            PageFormat::Wide => "16:9",
+        }
+    }
+}
+
 /// Which files an edition is written as.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct Formats {

@@ -7,7 +7,14 @@ use skrifa::instance::{LocationRef, Size};
 use skrifa::outline::{DrawSettings, OutlineGlyphCollection, OutlinePen};
 use skrifa::{FontRef, GlyphId, MetadataProvider};
 
-use super::sheet::Face;
+/// A face of the bundled family.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum Face {
+    /// Regular.
+    Regular,
+    /// Bold.
+    Bold,
+}
 
 /// The family name inside the font files.
 pub const FAMILY: &str = "Atkinson Hyperlegible Next";
@@ -39,6 +46,17 @@ pub fn outline(face: Face, glyph: u16) -> BezPath {
         drop(outline.draw(settings, &mut pen));
     }
     Affine::scale_non_uniform(1.0 / UNITS_PER_EM, -1.0 / UNITS_PER_EM) * pen.0
+}
+
+/// The glyph of a character, if the face has one.
+pub fn glyph(face: Face, character: char) -> Option<u16> {
+    font(face).charmap().map(character).and_then(|id| u16::try_from(id.to_u32()).ok())
+}
+
+/// How far the pen moves after a glyph, in em.
+pub fn advance(face: Face, glyph: u16) -> f64 {
+    let metrics = font(face).glyph_metrics(Size::unscaled(), LocationRef::default());
+    f64::from(metrics.advance_width(GlyphId::from(glyph)).unwrap_or(0.0)) / UNITS_PER_EM
 }
 
 fn collection(face: Face) -> &'static OutlineGlyphCollection<'static> {

@@ -1,0 +1,90 @@
+//! The PDF of an edition: what it says about itself, and an excerpt where a run asks for some pages alone.
+
+use std::collections::BTreeSet;
+
+use crate::layout::sheet::{Node, Role, Sheet};
+use crate::render::pdf::{PdfBook, pdf};
+use crate::spec::{Edition, Language, SetSpec};
+
+use super::error::Error;
+
+/// The PDF of these sheets of an edition: all of them, or an excerpt.
+pub(super) fn document(set: &SetSpec, edition: &Edition, all: &[Sheet], sheets: &[Sheet]) -> Result<Vec<u8>, Error> {
+    let book = about(set, edition).ok_or_else(|| Error::Date(set.date.clone()))?;
+    let made = if sheets.len() == all.len() { pdf(&book, sheets) } else { pdf(&book, &excerpt(sheets)) };
+    made.map_err(|source| Error::Pdf { edition: edition.id.clone(), source })
+}
+
+/// What the document says about itself; `None` where the date of the set is none.
+fn about(set: &SetSpec, edition: &Edition) -> Option<PdfBook> {
+    let subject = set.summary.clone();
+    Some(PdfBook {
+        title: set.title.clone(),
+        author: set.author.clone(),
+        subject: subject.unwrap_or_else(|| "Practice pages for two eyes and red/cyan glasses.".to_owned()),
+        keywords: ["practice pages", "anaglyph", "red/cyan glasses"].map(str::to_owned).to_vec(),
+        language: match set.language {
+            Language::En => "en".to_owned(),
+        },
+        date: date(&set.date)?,
+        id: format!("{}/{}/{}", set.id, set.version, edition.id),
+    })
+}
+
+/// Year, month and day of `YYYY-MM-DD`.
+fn date(text: &str) -> Option<(u16, u8, u8)> {
+    let mut parts = text.split('-');
+    let (year, month, day) = (parts.next()?, parts.next()?, parts.next()?);
+    let date = (year.parse().ok()?, month.parse().ok()?, day.parse().ok()?);
+    parts.next().is_none().then_some(date)
+}
+
+/// The sheets as a document of their own: links that lead out of it become plain content.
+fn excerpt(sheets: &[Sheet]) -> Vec<Sheet> {
+    let inside: BTreeSet<_> = sheets.iter().map(|s| s.id.as_str()).collect();
+    let unlinked = |sheet: &Sheet| Sheet { nodes: unlink(&sheet.nodes, &inside), ..sheet.clone() };
+    sheets.iter().map(unlinked).collect()
+}
+
+fn unlink(nodes: &[Node], inside: &BTreeSet<&str>) -> Vec<Node> {
+    let mut kept = Vec::with_capacity(nodes.len());
+    for node in nodes {
+        match node {
+            Node::Group(Role::Link { target, .. }, inner) if !inside.contains(target.as_str()) => {
+                kept.extend(unlink(inner, inside));
+            }
+            Node::Group(role, inner) => kept.push(Node::Group(role.clone(), unlink(inner, inside))),
+            other => kept.push(other.clone()),
+        }
+    }
+    kept
+}
+
+#[cfg(test)]
+mod tests {
+    use kurbo::Rect;
+
+    use super::*;
+
+    fn link(target: &str, inner: Vec<Node>) -> Node {
+        Node::Group(Role::Link { target: target.into(), area: Rect::ZERO, alt: String::new() }, inner)
+    }
+
+    #[test]
+    fn links_out_of_an_excerpt_become_plain_content() {
+        let line = || Node::Group(Role::Paragraph, Vec::new());
+        let nodes = [Node::Group(Role::List, vec![link("near", vec![line()]), link("far", vec![line()])])];
+        let kept = unlink(&nodes, &BTreeSet::from(["near"]));
+        let [Node::Group(Role::List, entries)] = kept.as_slice() else { panic!("{kept:?}") };
+        assert!(matches!(&entries[0], Node::Group(Role::Link { target, .. }, _) if target == "near"));
+        assert!(matches!(&entries[1], Node::Group(Role::Paragraph, _)));
+    }
+
+    #[test]
+    fn dates_have_three_numbers() {
+        assert_eq!(date("2026-05-04"), Some((2026, 5, 4)));
+        for bad in ["", "2026-05", "2026-05-04-01", "4 May"] {
+            assert_eq!(date(bad), None, "{bad}");
+        }
+    }
+}

@@ -1,0 +1,172 @@
+//! Why a run stopped, apart from problems in the author's files: those are diagnostics.
+
+use std::error::Error as StdError;
+use std::fmt;
+use std::io;
+use std::path::{Path, PathBuf};
+
+use crate::diagnostics::Diagnostic;
+use crate::render::pdf::PdfError;
+use crate::render::png::PngError;
+
+/// Why nothing was written.
+#[derive(Debug)]
+pub enum Error {
+    /// An edition does not fit its pages: problems in the files of the set with this index.
+    Layout {
+        /// Index of the set, in the order given.
+        set: usize,
+        /// What is wrong.
+        diagnostics: Vec<Diagnostic>,
+    },
+    /// A set has no edition of this name.
+    UnknownEdition {
+        /// Id of the set.
+        set: String,
+        /// The name asked for.
+        asked: String,
+        /// The names it has.
+        known: Vec<String>,
+        /// The known name that is nearest to the one asked for.
+        nearest: Option<String>,
+    },
+    /// The pages asked for are not all in the book.
+    PageRange {
+        /// Id of the set.
+        set: String,
+        /// Id of the edition.
+        edition: String,
+        /// First and last page asked for.
+        asked: (u32, u32),
+        /// How many pages the book has.
+        pages: u32,
+    },
+    /// Two sets would be written to the same folder.
+    SameSet(String),
+    /// Another run is writing to the folder.
+    Busy(PathBuf),
+    /// The folder of an edition holds something that no run of ours wrote.
+    Foreign(PathBuf),
+    /// The threads could not be started.
+    Threads(String),
+    /// The PDF of an edition could not be made.
+    Pdf {
+        /// Id of the edition.
+        edition: String,
+        /// Why.
+        source: PdfError,
+    },
+    /// A PNG page could not be made.
+    Png {
+        /// Id of the page.
+        page: String,
+        /// Why.
+        source: PngError,
+    },
+    /// The date of a set is none. The reader refuses such a set before.
+    Date(String),
+    /// The report could not be put into words.
+    Report(serde_json::Error),
+    /// The system refused to read or write.
+    Io {
+        /// What was tried: "write".
+        action: &'static str,
+        /// On which file or folder.
+        path: PathBuf,
+        /// What the system said.
+        source: io::Error,
+    },
+}
+
+impl Error {
+    /// Puts the file and the deed to what the system said.
+    pub(super) fn io(action: &'static str, path: &Path) -> impl FnOnce(io::Error) -> Self {
+        move |source| Self::Io { action, path: path.to_owned(), source }
+    }
+}
+
+impl fmt::Display for Error {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self {
+            Self::Layout { diagnostics, .. } => {
+                write!(f, "the pages cannot be laid out: {} found", count(diagnostics.len(), "problem"))
+            }
+            Self::UnknownEdition { set, asked, known, nearest } => {
+                write!(f, "set `{set}` has no edition `{asked}`; it has {}", list(known))?;
+                nearest.iter().try_for_each(|name| write!(f, "; did you mean `{name}`?"))
+            }
+            Self::PageRange { set, edition, asked, pages } => write!(
+                f,
+                "{} not in edition `{edition}` of set `{set}`; choose within `1-{pages}`",
+                if asked.0 == asked.1 {
+                    format!("page `{}` is", asked.0)
+                } else {
+                    format!("pages `{}-{}` are", asked.0, asked.1)
+                }
+            ),
+            Self::SameSet(id) => {
+                write!(
+                    f,
+                    "two sets have the id `{id}` and would overwrite each other; render them one by one with different `--out`"
+                )
+            }
+            Self::Busy(path) => write!(f, "another run is writing to `{}`; wait for it to end", path.display()),
+            Self::Foreign(path) => write!(
+                f,
+                "`{}` holds files but no `report.json`, so it is not ours to replace; move it away or choose another `--out`",
+                path.display()
+            ),
+            Self::Threads(reason) => write!(f, "cannot start the threads: {reason}; try a lower `--jobs`"),
+            Self::Pdf { edition, source } => write!(f, "cannot make the pdf of edition `{edition}`: {source}"),
+            Self::Png { page, source } => write!(f, "cannot make the png of page `{page}`: {source}"),
+            Self::Date(date) => write!(f, "date `{date}` is not of the form `YYYY-MM-DD`"),
+            Self::Report(source) => write!(f, "cannot write the report: {source}"),
+            Self::Io { action, path, source } => write!(f, "cannot {action} `{}`: {source}", path.display()),
+        }
+    }
+}
+
+impl StdError for Error {
+    fn source(&self) -> Option<&(dyn StdError + 'static)> {
+        match self {
+            Self::Pdf { source, .. } => Some(source),
+            Self::Png { source, .. } => Some(source),
+            Self::Report(source) => Some(source),
+            Self::Io { source, .. } => Some(source),
+            _ => None,
+        }
+    }
+}
+
+/// "1 problem", "3 problems".
+pub fn count(n: usize, noun: &str) -> String {
+    format!("{n} {noun}{}", if n == 1 { "" } else { "s" })
+}
+
+/// Names in backticks, with commas between.
+fn list(names: &[String]) -> String {
+    names.iter().map(|name| format!("`{name}`")).collect::<Vec<_>>().join(", ")
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn an_unknown_edition_names_those_there_are() {
+        let error = Error::UnknownEdition {
+            set: "quay".into(),
+            asked: "a5".into(),
+            known: vec!["a4".into(), "screen".into()],
+            nearest: Some("a4".into()),
+        };
+        assert_eq!(error.to_string(), "set `quay` has no edition `a5`; it has `a4`, `screen`; did you mean `a4`?");
+    }
+
+    #[test]
+    fn a_page_out_of_range_names_the_range() {
+        let error = |asked| Error::PageRange { set: "quay".into(), edition: "a4".into(), asked, pages: 12 }.to_string();
+        assert_eq!(error((13, 13)), "page `13` is not in edition `a4` of set `quay`; choose within `1-12`");
+        assert_eq!(error((9, 14)), "pages `9-14` are not in edition `a4` of set `quay`; choose within `1-12`");
+    }
+}

@@ -1,0 +1,108 @@
+//! Read → solve → lint: a set up to the point where its pages can be laid out.
+//!
+//! Goes on after problems as far as it can, so that one run names them all.
+
+use crate::diagnostics::{Diagnostic, Diagnostics, Severity, Sources};
+use crate::exercise::{self, Exercise, Page};
+use crate::layout::{self, BookPage, LaidOut};
+use crate::lint;
+use crate::solve::{SolvedFeature, solve};
+use crate::spec::{Edition, SetSpec};
+use crate::units::Ppi;
+
+use super::load::Loaded;
+
+/// A set with everything that is known of its pages, and every problem found so far.
+#[derive(Debug)]
+pub struct Prepared {
+    /// `set.toml`, where it could be understood.
+    pub set: Option<SetSpec>,
+    /// The exercise pages that could be solved, in book order.
+    pub pages: Vec<SolvedPage>,
+    /// The texts of all files, for messages.
+    pub sources: Sources,
+    /// Every problem found.
+    pub diagnostics: Diagnostics,
+    /// What the files left open and a default decides, where that shapes depth.
+    pub defaults: Vec<Diagnostic>,
+}
+
+/// An exercise page with its offsets.
+#[derive(Debug)]
+pub struct SolvedPage {
+    /// The page.
+    pub page: Page,
+    /// Its features with their offsets.
+    pub features: Vec<SolvedFeature>,
+    /// What the checks found on it.
+    pub lints: Vec<Diagnostic>,
+}
+
+/// A set without errors: what may be rendered.
+#[derive(Debug, Clone, Copy)]
+pub struct Book<'a> {
+    /// The set.
+    pub set: &'a SetSpec,
+    /// Its exercise pages.
+    pub pages: &'a [SolvedPage],
+    /// What a default decides, where that shapes depth.
+    pub defaults: &'a [Diagnostic],
+}
+
+impl Prepared {
+    /// The set as a book; `None` while there is an error in any of its files.
+    pub fn book(&self) -> Option<Book<'_>> {
+        let set = self.set.as_ref().filter(|_| !self.diagnostics.has_errors())?;
+        Some(Book { set, pages: &self.pages, defaults: &self.defaults })
+    }
+}
+
+impl Book<'_> {
+    /// Lays out one edition of the book, or says what does not fit.
+    pub fn lay_out(&self, edition: &Edition) -> Result<LaidOut, Vec<Diagnostic>> {
+        let pages: Vec<_> = self.pages.iter().map(|p| BookPage { page: &p.page, solved: &p.features }).collect();
+        layout::lay_out(&layout::Book { set: self.set, edition, pages: &pages })
+    }
+}
+
+/// Expands, solves and checks what was read. A resolution given here stands in for that of every edition, so that the
+/// checks see the dots that will be printed.
+pub fn prepare(loaded: Loaded, ppi: Option<Ppi>) -> Prepared {
+    let Loaded { mut set, exercises, sources, mut diagnostics } = loaded;
+    let defaults = diagnostics.iter().filter(|d| d.severity == Severity::Note).cloned().collect();
+    let mut pages = Vec::new();
+    if let Some(set) = &mut set {
+        for edition in &mut set.editions {
+            edition.ppi = ppi.unwrap_or(edition.ppi);
+        }
+        pages = solve_pages(&exercises, set, &mut diagnostics);
+        lint_pages(set, &mut pages, &mut diagnostics);
+    }
+    Prepared { set, pages, sources, diagnostics, defaults }
+}
+
+/// Solves every page; those that cannot be solved leave their problems instead.
+fn solve_pages(exercises: &[Exercise], set: &SetSpec, diagnostics: &mut Diagnostics) -> Vec<SolvedPage> {
+    let mut solved = Vec::new();
+    for page in exercise::pages(exercises) {
+        match solve(&page.scene, &set.viewer) {
+            Ok(features) => solved.push(SolvedPage { page, features, lints: Vec::new() }),
+            Err(problems) => problems.into_iter().for_each(|problem| diagnostics.push(problem.into())),
+        }
+    }
+    solved
+}
+
+/// Runs the checks and hands each finding to its page and to the whole.
+fn lint_pages(set: &SetSpec, pages: &mut [SolvedPage], diagnostics: &mut Diagnostics) {
+    let input = lint::Input {
+        viewer: &set.viewer,
+        pages: pages.iter().map(|p| (p.page.id.as_str(), p.features.as_slice())).collect(),
+    };
+    for finding in lint::check(&input) {
+        if let Some(page) = pages.iter_mut().find(|p| p.page.id == finding.page) {
+            page.lints.push(finding.diagnostic.clone());
+        }
+        diagnostics.push(finding.diagnostic);
+    }
+}

@@ -1,0 +1,315 @@
+//! `report.json`: what was solved, so that anyone can check a page with a ruler or a program.
+//!
+//! The structs here are the file format and nothing else uses them. Lengths and places are page mm, origin top left,
+//! y down. Numbers are rounded in one fixed way, so that equal pages give equal bytes: lengths and demands to 4
+//! decimals, arcsec to 2.
+
+use serde::Serialize;
+
+use crate::colour::{Inks, inks};
+use crate::diagnostics::{Diagnostic, Severity};
+use crate::layout::sheet::Sheet;
+use crate::layout::{LaidOut, Placed};
+use crate::optics::Viewer;
+use crate::scene::{Eyes, Role};
+use crate::solve::{SolvedForm, Stand};
+use crate::spec::Edition;
+use crate::units::Mm;
+
+use super::extent::Extent;
+use super::json;
+use super::prepare::{Book, SolvedPage};
+
+/// Version of the format: raised when a key changes its meaning or goes away.
+const SCHEMA: u32 = 1;
+
+/// The report of one edition as JSON. Every sheet is listed; files are named where this run wrote them.
+pub fn report(
+    book: &Book<'_>,
+    edition: &Edition,
+    laid: &LaidOut,
+    extent: &Extent,
+) -> Result<Vec<u8>, serde_json::Error> {
+    json::to_vec(&Report {
+        schema: SCHEMA,
+        tool: Tool { name: env!("CARGO_PKG_NAME"), version: env!("CARGO_PKG_VERSION") },
+        set: SetPart { id: &book.set.id, version: &book.set.version },
+        edition: EditionPart::new(edition, laid),
+        viewer: ViewerPart::new(&book.set.viewer),
+        defaults: book.defaults.iter().map(Finding::new).collect(),
+        pages: pages(book.pages, laid, extent),
+    })
+}
+
+#[derive(Serialize)]
+struct Report<'a> {
+    schema: u32,
+    tool: Tool,
+    set: SetPart<'a>,
+    edition: EditionPart<'a>,
+    viewer: ViewerPart,
+    /// What the files left open and a default decides, where that shapes depth.
+    defaults: Vec<Finding<'a>>,
+    pages: Vec<PagePart<'a>>,
+}
+
+#[derive(Serialize)]
+struct Tool {
+    name: &'static str,
+    version: &'static str,
+}
+
+#[derive(Serialize)]
+struct SetPart<'a> {
+    id: &'a str,
+    version: &'a str,
+}
+
+#[derive(Serialize)]
+struct EditionPart<'a> {
+    id: &'a str,
+    page_mm: [f64; 2],
+    ground: &'static str,
+    ppi: u32,
+    glasses: GlassesPart,
+    inks: InksPart,
+}
+
+#[derive(Serialize)]
+struct GlassesPart {
+    left: &'static str,
+    right: &'static str,
+}
+
+#[derive(Serialize)]
+struct InksPart {
+    left: String,
+    right: String,
+    both: String,
+    ground: String,
+    text: String,
+}
+
+#[derive(Serialize)]
+struct ViewerPart {
+    distance_mm: f64,
+    ipd_mm: f64,
+    ipd_range_mm: [f64; 2],
+}
+
+#[derive(Serialize)]
+struct PagePart<'a> {
+    number: u32,
+    id: &'a str,
+    /// The kind of exercise; `front` before the first exercise page, `back` after it on sheets that are none.
+    kind: &'a str,
+    level: Option<u32>,
+    title: &'a str,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    svg: Option<String>,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    png: Option<String>,
+    targets: Vec<Entry<'a>>,
+    marks: Vec<Entry<'a>>,
+    guides: Vec<Entry<'a>>,
+    lints: Vec<Finding<'a>>,
+}
+
+/// A feature on a page. Where its depth varies, the stand is that of its first point.
+#[derive(Serialize)]
+struct Entry<'a> {
+    id: &'a str,
+    role: &'static str,
+    eyes: &'static str,
+    /// Middle between its two half-images.
+    at_mm: [f64; 2],
+    size_mm: [f64; 2],
+    parallax_mm: f64,
+    demand_pd: f64,
+    disparity_arcsec: f64,
+    /// From the eye plane; null where the eyes stand parallel.
+    place_mm: Option<f64>,
+    /// Nearest and farthest place over the ipds of the audience; null is beyond every place.
+    place_range_mm: [Option<f64>; 2],
+    /// `[x, y, parallax]` along a path.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    points: Option<Vec<[f64; 3]>>,
+}
+
+#[derive(Serialize)]
+struct Finding<'a> {
+    severity: &'static str,
+    code: &'static str,
+    message: &'a str,
+    help: &'a str,
+}
+
+impl<'a> EditionPart<'a> {
+    fn new(edition: &'a Edition, laid: &LaidOut) -> Self {
+        let size = laid.sheets.first().map_or([0.0; 2], |sheet| [sheet.size.width, sheet.size.height]);
+        let Inks { left, right, both, ground, text } = inks(edition.glasses, edition.ground);
+        Self {
+            id: &edition.id,
+            page_mm: size.map(fine),
+            ground: edition.ground.name(),
+            ppi: edition.ppi.0,
+            glasses: GlassesPart { left: edition.glasses.left.name(), right: edition.glasses.right.name() },
+            inks: InksPart {
+                left: left.hex(),
+                right: right.hex(),
+                both: both.hex(),
+                ground: ground.hex(),
+                text: text.hex(),
+            },
+        }
+    }
+}
+
+impl ViewerPart {
+    fn new(viewer: &Viewer) -> Self {
+        Self {
+            distance_mm: fine(viewer.distance.0),
+            ipd_mm: fine(viewer.ipd.0),
+            ipd_range_mm: [fine(viewer.ipd_range.0.0), fine(viewer.ipd_range.1.0)],
+        }
+    }
+}
+
+/// Every sheet, with the exercise page it shows, if it shows one. Exercise pages stand in book order.
+fn pages<'a>(solved: &'a [SolvedPage], laid: &'a LaidOut, extent: &Extent) -> Vec<PagePart<'a>> {
+    let mut next = solved.iter().peekable();
+    let sheets = laid.sheets.iter().zip(&laid.placed);
+    sheets
+        .map(|(sheet, placed)| {
+            let exercise = next.next_if(|page| page.page.id == sheet.id);
+            let around = if next.len() == solved.len() { "front" } else { "back" };
+            page(sheet, placed, exercise, around, extent)
+        })
+        .collect()
+}
+
+fn page<'a>(
+    sheet: &'a Sheet,
+    placed: &'a [Placed],
+    exercise: Option<&'a SolvedPage>,
+    around: &'static str,
+    extent: &Extent,
+) -> PagePart<'a> {
+    let of = |roles: &[Role]| placed.iter().filter(|p| roles.contains(&p.feature.role)).map(Entry::new).collect();
+    PagePart {
+        number: sheet.number,
+        id: &sheet.id,
+        kind: exercise.map_or(around, |e| e.page.kind),
+        level: exercise.map(|e| e.page.level),
+        title: &sheet.title,
+        svg: extent.svg(sheet),
+        png: extent.png(sheet),
+        targets: of(&[Role::Target, Role::Bead, Role::Trail]),
+        marks: of(&[Role::Watch, Role::Lock, Role::Number]),
+        guides: of(&[Role::Guide]),
+        lints: exercise.map_or(&[][..], |e| &e.lints).iter().map(Finding::new).collect(),
+    }
+}
+
+impl<'a> Entry<'a> {
+    fn new(placed: &'a Placed) -> Self {
+        let feature = &placed.feature;
+        let Stand { parallax, demand, disparity, place, place_range } = feature.stand;
+        Self {
+            id: &feature.id,
+            role: role_name(feature.role),
+            eyes: eyes_name(feature.eyes),
+            at_mm: [fine(placed.at.x), fine(placed.at.y)],
+            size_mm: [fine(placed.size.width), fine(placed.size.height)],
+            parallax_mm: fine(parallax.0),
+            demand_pd: fine(demand.0),
+            disparity_arcsec: round(disparity.to_arcsec(), 100.0),
+            place_mm: place.map(|mm| fine(mm.0)),
+            place_range_mm: near_to_far(place_range),
+            points: points(placed),
+        }
+    }
+}
+
+/// The points of a path in page mm, each with its parallax.
+fn points(placed: &Placed) -> Option<Vec<[f64; 3]>> {
+    let SolvedForm::Path { points, .. } = &placed.feature.form else { return None };
+    // The middle of the path is known in both frames, which differ by a shift alone.
+    let (dx, dy) = (placed.at.x - placed.feature.at.0, placed.at.y - placed.feature.at.1);
+    Some(points.iter().map(|p| [fine(p.x + dx), fine(p.y + dy), fine(p.parallax)]).collect())
+}
+
+/// The two places in order; no place at all lies beyond every place.
+fn near_to_far((a, b): (Option<Mm>, Option<Mm>)) -> [Option<f64>; 2] {
+    let beyond = |place: Option<Mm>| place.map_or(f64::INFINITY, |mm| mm.0);
+    let (near, far) = if beyond(b) < beyond(a) { (b, a) } else { (a, b) };
+    [near, far].map(|place| place.map(|mm| fine(mm.0)))
+}
+
+impl<'a> Finding<'a> {
+    fn new(diagnostic: &'a Diagnostic) -> Self {
+        Self {
+            severity: severity_name(diagnostic.severity),
+            code: diagnostic.code,
+            message: &diagnostic.message,
+            help: &diagnostic.help,
+        }
+    }
+}
+
+const fn role_name(role: Role) -> &'static str {
+    match role {
+        Role::Target => "target",
+        Role::Bead => "bead",
+        Role::Trail => "trail",
+        Role::Watch => "watch",
+        Role::Lock => "lock",
+        Role::Number => "number",
+        Role::Guide => "guide",
+    }
+}
+
+const fn eyes_name(eyes: Eyes) -> &'static str {
+    match eyes {
+        Eyes::Left => "left",
+        Eyes::Right => "right",
+        Eyes::Both => "both",
+    }
+}
+
+const fn severity_name(severity: Severity) -> &'static str {
+    match severity {
+        Severity::Error => "error",
+        Severity::Warning => "warning",
+        Severity::Note => "note",
+    }
+}
+
+/// Lengths and demands: 4 decimals.
+fn fine(value: f64) -> f64 {
+    round(value, 1e4)
+}
+
+/// The nearest multiple of one part in `parts`, never -0.
+fn round(value: f64, parts: f64) -> f64 {
+    (value * parts).round() / parts + 0.0
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn numbers_are_rounded_in_one_way() {
+        assert_eq!(fine(354.902_949_9).to_string(), "354.9029");
+        assert_eq!(fine(-0.000_01).to_string(), "0");
+        assert_eq!(round(4096.456, 100.0).to_string(), "4096.46");
+    }
+
+    #[test]
+    fn the_far_end_of_a_range_may_have_no_place() {
+        assert_eq!(near_to_far((Some(Mm(476.0)), Some(Mm(448.0)))), [Some(448.0), Some(476.0)]);
+        assert_eq!(near_to_far((None, Some(Mm(4000.0)))), [Some(4000.0), None]);
+        assert_eq!(near_to_far((Some(Mm(344.8)), Some(Mm(361.4)))), [Some(344.8), Some(361.4)]);
+    }
+}

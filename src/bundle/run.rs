@@ -1,0 +1,239 @@
+//! Lay out → render → write: the books of one run, each edition in turn, its pages in parallel.
+//!
+//! The sheets of one edition live at a time and every file is written by the task that made it, so memory does not
+//! grow with the number of editions or files. What is made does not depend on the number of threads.
+
+use std::num::NonZeroUsize;
+use std::ops::RangeInclusive;
+use std::path::{Path, PathBuf};
+use std::sync::{Mutex, PoisonError};
+
+use rayon::prelude::*;
+
+use crate::layout::LaidOut;
+use crate::layout::sheet::Sheet;
+use crate::render::png::{Scratch, png};
+use crate::render::svg::svg;
+use crate::spec::{Edition, Formats, SetSpec};
+use crate::units::Ppi;
+
+use super::document::document;
+use super::error::Error;
+use super::extent::{Extent, REPORT, pdf_file};
+use super::prepare::Book;
+use super::report::report;
+use super::write::{Output, Stage};
+
+/// What to render, and where to.
+#[derive(Debug)]
+pub struct Request<'a> {
+    /// The folder for the folders of the sets.
+    pub out: &'a Path,
+    /// Ids of the editions; none: all of each set.
+    pub editions: &'a [String],
+    /// The formats; without: those of each edition.
+    pub formats: Option<Formats>,
+    /// First and last page; without: all.
+    pub pages: Option<RangeInclusive<u32>>,
+    /// How many threads.
+    pub jobs: NonZeroUsize,
+}
+
+/// What is told while a run goes on.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Step {
+    /// So many more files will be made.
+    Planned(u64),
+    /// One is made.
+    Made,
+}
+
+/// One edition as written.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Written {
+    /// Id of the set.
+    pub set: String,
+    /// Id of the edition.
+    pub edition: String,
+    /// Its folder.
+    pub folder: PathBuf,
+    /// How many pages the book has.
+    pub book_pages: u32,
+    /// The pages of this run: number and id.
+    pub pages: Vec<(u32, String)>,
+    /// Whether the folder was replaced as a whole.
+    pub whole: bool,
+    /// The files, by their names below the folder, with their sizes in bytes: PDF, SVG and PNG page by page, report.
+    pub files: Vec<(String, u64)>,
+}
+
+/// Renders books and writes them. Either everything is put in place or, apart from a failing rename, nothing.
+pub fn run(books: &[Book<'_>], request: &Request<'_>, watch: &(dyn Fn(Step) + Sync)) -> Result<Vec<Written>, Error> {
+    refuse_same_set(books)?;
+    let chosen = books.iter().map(|b| choose(b.set, request.editions)).collect::<Result<Vec<_>, _>>()?;
+    let threads = rayon::ThreadPoolBuilder::new().num_threads(request.jobs.get()).build();
+    let run = Run { request, watch, scratches: Scratches::default() };
+    threads.map_err(|e| Error::Threads(e.to_string()))?.install(|| {
+        let (mut outputs, mut written) = (Vec::new(), Vec::new());
+        for (index, (book, editions)) in books.iter().zip(chosen).enumerate() {
+            let mut output = Output::open(request.out, &book.set.id)?;
+            for edition in editions {
+                written.push(run.edition(index, book, edition, &mut output)?);
+            }
+            outputs.push(output);
+        }
+        outputs.into_iter().try_for_each(Output::commit)?;
+        Ok(written)
+    })
+}
+
+/// Two sets of one id would share a folder.
+fn refuse_same_set(books: &[Book<'_>]) -> Result<(), Error> {
+    let id = |index: usize| &books[index].set.id;
+    let twice = (1..books.len()).find(|&i| (0..i).any(|j| id(i) == id(j)));
+    twice.map_or(Ok(()), |i| Err(Error::SameSet(id(i).clone())))
+}
+
+/// The editions asked for, in the order of the set; all if none was.
+fn choose<'a>(set: &'a SetSpec, asked: &[String]) -> Result<Vec<&'a Edition>, Error> {
+    let has = |id: &String| set.editions.iter().any(|e| e.id == *id);
+    if let Some(unknown) = asked.iter().find(|id| !has(id)) {
+        let known: Vec<_> = set.editions.iter().map(|e| e.id.clone()).collect();
+        let nearest = nearest(unknown, &known);
+        return Err(Error::UnknownEdition { set: set.id.clone(), asked: unknown.clone(), known, nearest });
+    }
+    Ok(set.editions.iter().filter(|e| asked.is_empty() || asked.contains(&e.id)).collect())
+}
+
+/// The known name that a reader would take for a slip of the pen.
+fn nearest(asked: &str, known: &[String]) -> Option<String> {
+    // Design choice: at most a third of the letters wrong, but always one.
+    let limit = (asked.chars().count() / 3).max(1);
+    let distance = |name: &String| strsim::damerau_levenshtein(asked, name);
+    known.iter().min_by_key(|name| distance(name)).filter(|name| distance(name) <= limit).cloned()
+}
+
+/// What the editions of one run share.
+struct Run<'a> {
+    request: &'a Request<'a>,
+    watch: &'a (dyn Fn(Step) + Sync),
+    scratches: Scratches,
+}
+
+impl Run<'_> {
+    /// Makes every file of one edition and leaves them waiting in the output.
+    fn edition(&self, set: usize, book: &Book<'_>, edition: &Edition, output: &mut Output) -> Result<Written, Error> {
+        let laid = book.lay_out(edition).map_err(|diagnostics| Error::Layout { set, diagnostics })?;
+        let extent = self.extent(book, edition, &laid)?;
+        let sheets = within(&laid.sheets, &extent.pages);
+        let stage = output.stage(&edition.id, extent.whole)?;
+        (self.watch)(Step::Planned(planned(&extent, sheets.len())));
+        let (document, pages) = rayon::join(
+            || extent.formats.pdf.then(|| document(book.set, edition, &laid.sheets, sheets)).transpose(),
+            || self.pages(sheets, edition.ppi, &extent, &stage),
+        );
+        let mut files = Vec::new();
+        if let Some(bytes) = document? {
+            files.push(self.write(&stage, pdf_file(&book.set.id), &bytes)?);
+        }
+        files.extend(pages?.into_iter().flatten());
+        let report = report(book, edition, &laid, &extent).map_err(Error::Report)?;
+        files.push(self.write(&stage, REPORT.to_owned(), &report)?);
+        Ok(Written {
+            set: book.set.id.clone(),
+            edition: edition.id.clone(),
+            folder: self.request.out.join(&book.set.id).join(&edition.id),
+            book_pages: count(&laid.sheets),
+            pages: sheets.iter().map(|s| (s.number, s.id.clone())).collect(),
+            whole: extent.whole,
+            files,
+        })
+    }
+
+    fn extent(&self, book: &Book<'_>, edition: &Edition, laid: &LaidOut) -> Result<Extent, Error> {
+        let pages = count(&laid.sheets);
+        let asked = self.request.pages.as_ref();
+        Extent::new(edition, pages, self.request.formats, asked).ok_or_else(|| Error::PageRange {
+            set: book.set.id.clone(),
+            edition: edition.id.clone(),
+            asked: asked.map_or((1, pages), |r| (*r.start(), *r.end())),
+            pages,
+        })
+    }
+
+    /// Makes the SVG and PNG files, in page order.
+    fn pages(
+        &self,
+        sheets: &[Sheet],
+        ppi: Ppi,
+        extent: &Extent,
+        stage: &Stage,
+    ) -> Result<Vec<Vec<(String, u64)>>, Error> {
+        // Pages differ much in cost, so each is a task of its own.
+        sheets.par_iter().with_max_len(1).map(|sheet| self.page(sheet, ppi, extent, stage)).collect()
+    }
+
+    fn page(&self, sheet: &Sheet, ppi: Ppi, extent: &Extent, stage: &Stage) -> Result<Vec<(String, u64)>, Error> {
+        let mut files = Vec::new();
+        if let Some(name) = extent.svg(sheet) {
+            files.push(self.write(stage, name, svg(sheet).as_bytes())?);
+        }
+        if let Some(name) = extent.png(sheet) {
+            let drawn = self.scratches.with(|scratch| png(sheet, ppi, scratch));
+            let bytes = drawn.map_err(|source| Error::Png { page: sheet.id.clone(), source })?;
+            files.push(self.write(stage, name, &bytes)?);
+        }
+        Ok(files)
+    }
+
+    fn write(&self, stage: &Stage, name: String, bytes: &[u8]) -> Result<(String, u64), Error> {
+        stage.write(&name, bytes)?;
+        (self.watch)(Step::Made);
+        Ok((name, bytes.len() as u64))
+    }
+}
+
+/// The sheets with these numbers; sheet `i` has number `i + 1`, and the range is within the book.
+fn within<'a>(sheets: &'a [Sheet], pages: &RangeInclusive<u32>) -> &'a [Sheet] {
+    sheets.get(*pages.start() as usize - 1..*pages.end() as usize).unwrap_or_default()
+}
+
+fn count(sheets: &[Sheet]) -> u32 {
+    u32::try_from(sheets.len()).unwrap_or(u32::MAX)
+}
+
+/// How many files a run makes of an edition, the report among them.
+fn planned(extent: &Extent, pages: usize) -> u64 {
+    let a_page = u64::from(extent.formats.svg) + u64::from(extent.formats.png);
+    1 + u64::from(extent.formats.pdf) + a_page * pages as u64
+}
+
+/// Drawing buffers, at most one a thread, used again from page to page and from edition to edition.
+#[derive(Default)]
+struct Scratches(Mutex<Vec<Scratch>>);
+
+impl Scratches {
+    fn with<T>(&self, draw: impl FnOnce(&mut Scratch) -> T) -> T {
+        let mut scratch = self.free().pop().unwrap_or_default();
+        let drawn = draw(&mut scratch);
+        self.free().push(scratch);
+        drawn
+    }
+
+    fn free(&self) -> std::sync::MutexGuard<'_, Vec<Scratch>> {
+        self.0.lock().unwrap_or_else(PoisonError::into_inner)
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_slip_of_the_pen_finds_the_nearest_name() {
+        let known = ["a4".to_owned(), "letter".to_owned(), "screen-black".to_owned()];
+        assert_eq!(nearest("a5", &known).as_deref(), Some("a4"));
+        assert_eq!(nearest("lettre", &known).as_deref(), Some("letter"));
+        assert_eq!(nearest("poster", &known), None);
+    }
+}

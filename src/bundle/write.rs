@@ -1,0 +1,203 @@
+//! The only code that writes files.
+//!
+//! A run writes everything of a set into `<out>/<set id>/.staging` and puts it in place at the end, when nothing can
+//! fail any more but a rename. So there is never half a file under its final name, and an earlier output survives an
+//! error, a full disk and a kill at any moment:
+//!
+//! - A whole edition is swapped in: the old folder moves to `.previous`, the new one takes its name, the old one is
+//!   removed. A kill between the two renames leaves the old folder in `.previous`; the next run moves it back first.
+//! - A part of an edition is moved in file by file, the report last.
+//!
+//! One run at a time writes to the folder of a set. Nothing is synced to the disk: a power cut may still lose what was
+//! written last.
+
+use std::fs::{self, File, OpenOptions, TryLockError};
+use std::io::{self, Write};
+use std::path::{Path, PathBuf};
+
+use super::error::Error;
+use super::extent::REPORT;
+
+/// New files until they are put in place.
+const STAGING: &str = ".staging";
+/// Old folders of editions until the new ones stand in their place.
+const PREVIOUS: &str = ".previous";
+
+/// The folder of a set while a run writes to it. Dropped without [`Output::commit`], it leaves everything as it was.
+#[derive(Debug)]
+pub struct Output {
+    folder: PathBuf,
+    /// Folders that this run made, the innermost first.
+    made: Vec<PathBuf>,
+    staged: Vec<Stage>,
+    /// Held, not read: the lock ends with it.
+    _lock: Option<File>,
+}
+
+/// Where the files of one edition wait. Files may be written from many threads.
+#[derive(Debug, Clone)]
+pub struct Stage {
+    folder: PathBuf,
+    edition: String,
+    whole: bool,
+}
+
+impl Output {
+    /// Takes the folder of a set for this run, makes it where it is missing, and tidies what a killed run left.
+    pub fn open(out: &Path, set_id: &str) -> Result<Self, Error> {
+        let folder = out.join(set_id);
+        let missing = |path: &&Path| !path.as_os_str().is_empty() && !path.exists();
+        let made = folder.ancestors().take_while(missing).map(Path::to_owned).collect();
+        fs::create_dir_all(&folder).map_err(Error::io("make", &folder))?;
+        let lock = lock(&folder)?;
+        let output = Self { folder, made, staged: Vec::new(), _lock: lock };
+        output.tidy()?;
+        Ok(output)
+    }
+
+    /// A place for the files of one edition. `whole`: they take the place of the edition's folder; else each takes the
+    /// place of its own earlier version.
+    pub fn stage(&mut self, edition: &str, whole: bool) -> Result<Stage, Error> {
+        if whole {
+            refuse_foreign(&self.folder.join(edition))?;
+        }
+        let folder = self.folder.join(STAGING).join(edition);
+        for part in ["svg", "png"] {
+            let path = folder.join(part);
+            fs::create_dir_all(&path).map_err(Error::io("make", &path))?;
+        }
+        let stage = Stage { folder, edition: edition.to_owned(), whole };
+        self.staged.push(stage.clone());
+        Ok(stage)
+    }
+
+    /// Puts everything in place.
+    pub fn commit(mut self) -> Result<(), Error> {
+        let staged = std::mem::take(&mut self.staged);
+        for stage in &staged {
+            remove_if_empty(&stage.folder.join("svg"));
+            remove_if_empty(&stage.folder.join("png"));
+            let target = self.folder.join(&stage.edition);
+            if stage.whole {
+                self.swap_in(stage, &target)?
+            } else {
+                move_in(&stage.folder, &target)?
+            }
+            // From here on the folder holds an edition and stays.
+            self.made.clear();
+        }
+        self.tidy()
+    }
+
+    /// Puts a whole edition in the place of its folder.
+    fn swap_in(&self, stage: &Stage, target: &Path) -> Result<(), Error> {
+        if !target.exists() {
+            return rename(&stage.folder, target);
+        }
+        let previous = self.folder.join(PREVIOUS);
+        fs::create_dir_all(&previous).map_err(Error::io("make", &previous))?;
+        let old = previous.join(&stage.edition);
+        rename(target, &old)?;
+        rename(&stage.folder, target).inspect_err(|_| {
+            // The first error is the one to tell; if this rename fails too, the next run tries it again.
+            drop(fs::rename(&old, target));
+        })
+    }
+
+    /// Moves old editions back whose place is empty, and removes what is left of a run.
+    fn tidy(&self) -> Result<(), Error> {
+        let (staging, previous) = (self.folder.join(STAGING), self.folder.join(PREVIOUS));
+        if previous.exists() {
+            for entry in fs::read_dir(&previous).map_err(Error::io("read", &previous))? {
+                let entry = entry.map_err(Error::io("read", &previous))?;
+                let target = self.folder.join(entry.file_name());
+                if !target.exists() {
+                    rename(&entry.path(), &target)?;
+                }
+            }
+            // `.previous` holds complete folders only: it is taken away in one step before it is emptied.
+            fs::create_dir_all(&staging).map_err(Error::io("make", &staging))?;
+            let away = staging.join(PREVIOUS);
+            remove(&away)?;
+            rename(&previous, &away)?;
+        }
+        remove(&staging)
+    }
+}
+
+impl Drop for Output {
+    /// Takes away what is not in place. What cannot be taken away now is tidied by the next run.
+    fn drop(&mut self) {
+        drop(self.tidy());
+        for folder in &self.made {
+            remove_if_empty(folder);
+        }
+    }
+}
+
+impl Stage {
+    /// Writes one file; `name` is its path below the folder of the edition.
+    pub fn write(&self, name: &str, bytes: &[u8]) -> Result<(), Error> {
+        let path = self.folder.join(name);
+        create(&path).and_then(|mut file| file.write_all(bytes)).map_err(Error::io("write", &path))
+    }
+}
+
+/// Makes a file that its owner may write and everyone may read, less what the umask takes away.
+fn create(path: &Path) -> io::Result<File> {
+    let mut options = OpenOptions::new();
+    options.write(true).create(true).truncate(true);
+    #[cfg(unix)]
+    std::os::unix::fs::OpenOptionsExt::mode(&mut options, 0o644);
+    options.open(path)
+}
+
+/// Locks the folder of a set for this run. Where the system cannot lock a folder there is no lock.
+fn lock(folder: &Path) -> Result<Option<File>, Error> {
+    let Ok(file) = File::open(folder) else { return Ok(None) };
+    match file.try_lock() {
+        Ok(()) => Ok(Some(file)),
+        Err(TryLockError::WouldBlock) => Err(Error::Busy(folder.to_owned())),
+        Err(TryLockError::Error(_)) => Ok(None),
+    }
+}
+
+/// Refuses to replace a folder that holds something but no report: no run of ours wrote it.
+fn refuse_foreign(target: &Path) -> Result<(), Error> {
+    let foreign = match fs::read_dir(target) {
+        Ok(mut entries) => entries.next().is_some() && !target.join(REPORT).exists(),
+        Err(error) if error.kind() == io::ErrorKind::NotFound => false,
+        Err(error) => return Err(Error::io("read", target)(error)),
+    };
+    if foreign { Err(Error::Foreign(target.to_owned())) } else { Ok(()) }
+}
+
+/// Moves every file below `from` to the same place below `to`, the report last.
+fn move_in(from: &Path, to: &Path) -> Result<(), Error> {
+    fs::create_dir_all(to).map_err(Error::io("make", to))?;
+    let entries = fs::read_dir(from).and_then(Iterator::collect::<io::Result<Vec<_>>>);
+    let mut names: Vec<_> = entries.map_err(Error::io("read", from))?.iter().map(fs::DirEntry::file_name).collect();
+    names.sort_by_key(|name| (name == REPORT, name.clone()));
+    for name in names {
+        let (from, to) = (from.join(&name), to.join(&name));
+        if from.is_dir() { move_in(&from, &to)? } else { rename(&from, &to)? }
+    }
+    Ok(())
+}
+
+fn rename(from: &Path, to: &Path) -> Result<(), Error> {
+    fs::rename(from, to).map_err(Error::io("replace", to))
+}
+
+fn remove(folder: &Path) -> Result<(), Error> {
+    match fs::remove_dir_all(folder) {
+        Err(error) if error.kind() != io::ErrorKind::NotFound => Err(Error::io("remove", folder)(error)),
+        _ => Ok(()),
+    }
+}
+
+/// Removes a folder if nothing is in it.
+fn remove_if_empty(folder: &Path) {
+    // Fails where something is in it, and then it stays.
+    drop(fs::remove_dir(folder));
+}

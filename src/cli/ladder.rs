@@ -1,0 +1,158 @@
+//! The ladder of a set: what each page asks of the eyes, from the first page to the last.
+
+use serde::Serialize;
+
+use crate::bundle::prepare::{Prepared, SolvedPage};
+use crate::optics::Viewer;
+use crate::scene::Role;
+use crate::solve::{SolvedForm, Stand, stand};
+use crate::units::{Mm, plain};
+
+/// One page of the ladder.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub(super) struct Rung {
+    /// Page number in the book; `None` while the book cannot be laid out.
+    pub(super) number: Option<u32>,
+    pub(super) id: String,
+    pub(super) kind: &'static str,
+    pub(super) level: u32,
+    pub(super) levels: u32,
+    pub(super) title: String,
+    /// Lowest and highest demand of its targets: positive toward.
+    pub(super) demand_pd: Option<[f64; 2]>,
+    /// Nearest and farthest place of its targets; no far place where the eyes stand parallel.
+    pub(super) place_mm: Option<[Option<f64>; 2]>,
+}
+
+/// The rungs of a set. `number` tells where a page stands in the book.
+pub(super) fn rungs(set: &Prepared, number: impl Fn(&str) -> Option<u32>) -> Vec<Rung> {
+    let Some(spec) = &set.set else { return Vec::new() };
+    set.pages.iter().map(|page| rung(page, &spec.viewer, number(&page.page.id))).collect()
+}
+
+fn rung(solved: &SolvedPage, viewer: &Viewer, number: Option<u32>) -> Rung {
+    let stands = stands(solved, viewer);
+    let page = &solved.page;
+    Rung {
+        number,
+        id: page.id.clone(),
+        kind: page.kind,
+        level: page.level,
+        levels: page.levels,
+        title: page.title.clone(),
+        demand_pd: span(stands.iter().map(|s| s.demand.0)),
+        place_mm: span(stands.iter().map(|s| s.place.map_or(f64::INFINITY, |mm| mm.0)))
+            .map(|ends| ends.map(|end| Some(end).filter(|mm| mm.is_finite()))),
+    }
+}
+
+/// How the targets of a page stand; a path counts with every point.
+fn stands(page: &SolvedPage, viewer: &Viewer) -> Vec<Stand> {
+    let mut stands = Vec::new();
+    for feature in &page.features {
+        match (feature.role, &feature.form) {
+            (Role::Target | Role::Bead | Role::Trail, SolvedForm::Shape { .. }) => stands.push(feature.stand),
+            (Role::Target | Role::Bead | Role::Trail, SolvedForm::Path { points, .. }) => {
+                stands.extend(points.iter().filter_map(|p| stand(Mm(p.parallax), viewer)));
+            }
+            (Role::Watch | Role::Lock | Role::Number | Role::Guide, _) => {}
+        }
+    }
+    stands
+}
+
+/// The least and the greatest, to 4 decimals; `None` of nothing.
+fn span(values: impl Iterator<Item = f64>) -> Option<[f64; 2]> {
+    let mut span: Option<[f64; 2]> = None;
+    for value in values {
+        let [low, high] = span.unwrap_or([value; 2]);
+        span = Some([low.min(value), high.max(value)]);
+    }
+    span.map(|ends| ends.map(|end| (end * 1e4).round() / 1e4 + 0.0))
+}
+
+/// The ladder as a table for people.
+pub(super) fn table(rungs: &[Rung]) -> String {
+    let head = ["page", "id", "kind", "level", "demand", "place"].map(str::to_owned);
+    let rows: Vec<_> = std::iter::once(head).chain(rungs.iter().map(cells)).collect();
+    let width = |column: usize| rows.iter().map(|row| row[column].chars().count()).max().unwrap_or(0);
+    let widths: [usize; 6] = std::array::from_fn(width);
+    rows.iter().map(|row| line(row, &widths)).collect()
+}
+
+fn cells(rung: &Rung) -> [String; 6] {
+    [
+        rung.number.map_or_else(|| "-".to_owned(), |n| n.to_string()),
+        rung.id.clone(),
+        rung.kind.to_owned(),
+        format!("{}/{}", rung.level, rung.levels),
+        rung.demand_pd.map_or_else(|| "-".to_owned(), demand_words),
+        rung.place_mm.map_or_else(|| "-".to_owned(), place_words),
+    ]
+}
+
+/// The page number stands to the right, all else to the left.
+fn line(row: &[String; 6], widths: &[usize; 6]) -> String {
+    let mut line = format!("{:>1$}", row[0], widths[0]);
+    for (cell, width) in row.iter().zip(widths).skip(1) {
+        line.push_str(&format!("  {cell:<width$}"));
+    }
+    format!("{}\n", line.trim_end())
+}
+
+/// "1 to 4 pd toward", "2 pd away to 4 pd toward", "on the page".
+fn demand_words([low, high]: [f64; 2]) -> String {
+    let amount = |pd: f64| plain(pd.abs(), 2);
+    let side = |pd: f64| if pd < 0.0 { "away" } else { "toward" };
+    match (amount(low), amount(high)) {
+        (low, high) if low == "0" && high == "0" => "on the page".to_owned(),
+        (a, b) if a == b && side(low) == side(high) => format!("{a} pd {}", side(low)),
+        (a, b) if 0.0 <= low => format!("{a} to {b} pd toward"),
+        (a, b) if high <= 0.0 => format!("{b} to {a} pd away"),
+        (a, b) => format!("{a} pd away to {b} pd toward"),
+    }
+}
+
+/// "355 to 381 mm", "448 mm to parallel".
+fn place_words([near, far]: [Option<f64>; 2]) -> String {
+    let amount = |mm: f64| plain(mm, 0);
+    match (near.map(amount), far.map(amount)) {
+        (Some(near), Some(far)) if near == far => format!("{near} mm"),
+        (Some(near), Some(far)) => format!("{near} to {far} mm"),
+        (Some(near), None) => format!("{near} mm to parallel"),
+        (None, _) => "parallel".to_owned(),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn demands_are_told_from_small_to_large() {
+        assert_eq!(demand_words([0.0, 0.0]), "on the page");
+        assert_eq!(demand_words([1.0, 4.0]), "1 to 4 pd toward");
+        assert_eq!(demand_words([-4.0, -1.0]), "1 to 4 pd away");
+        assert_eq!(demand_words([-2.0, -2.0]), "2 pd away");
+        assert_eq!(demand_words([-2.0, 2.0]), "2 pd away to 2 pd toward");
+    }
+
+    #[test]
+    fn a_table_keeps_its_columns() {
+        let rung = |number, id: &str, demand_pd| Rung {
+            number,
+            id: id.to_owned(),
+            kind: "hold",
+            level: 1,
+            levels: 2,
+            title: String::new(),
+            demand_pd,
+            place_mm: Some([Some(380.0), None]),
+        };
+        let text = table(&[rung(Some(7), "bollard-1", Some([1.0, 1.0])), rung(None, "quay", None)]);
+        let expected = "page  id         kind  level  demand       place\n\
+                        \x20  7  bollard-1  hold  1/2    1 pd toward  380 mm to parallel\n\
+                        \x20  -  quay       hold  1/2    -            380 mm to parallel\n";
+        assert_eq!(text, expected);
+    }
+}

@@ -1,0 +1,225 @@
+//! `render`: sets in, the files of their editions out.
+
+use std::num::NonZeroUsize;
+use std::ops::RangeInclusive;
+use std::path::{Path, PathBuf};
+use std::time::Instant;
+
+use clap::ValueEnum;
+use indicatif::{ProgressBar, ProgressStyle};
+use serde::Serialize;
+
+use crate::bundle::error::{Error, count};
+use crate::bundle::run::{self, Request, Step, Written};
+use crate::diagnostics::render::Record;
+use crate::spec::Formats;
+use crate::units::{Ppi, plain};
+
+use super::console::Console;
+use super::findings::Sets;
+use super::options::{page_range, sets};
+use super::{Status, Stop};
+
+/// Render sets: every edition as PDF, SVG and PNG
+#[derive(Debug, clap::Args)]
+pub(super) struct Args {
+    /// A folder with set.toml, or the file [default: specs/harbour-lights]
+    #[arg(value_name = "SET")]
+    sets: Vec<PathBuf>,
+    /// Where the folders of the sets go; a whole run of an edition replaces its folder there
+    #[arg(long, value_name = "DIR", default_value = "out")]
+    out: PathBuf,
+    /// This edition alone; may be given more than once [default: all]
+    #[arg(long = "edition", value_name = "ID")]
+    editions: Vec<String>,
+    /// These formats [default: those of each edition]
+    #[arg(long = "format", value_name = "FORMAT", value_delimiter = ',')]
+    formats: Vec<Format>,
+    /// Pixels per inch of the PNG pages [default: that of each edition]
+    #[arg(long, value_name = "N", value_parser = clap::value_parser!(u32).range(72..=1200))]
+    ppi: Option<u32>,
+    /// These pages alone, numbered as in the whole book; the PDF then holds no others
+    #[arg(long = "page", value_name = "N|A-B", value_parser = page_range)]
+    pages: Option<RangeInclusive<u32>>,
+    /// How many threads [default: one for each processor]
+    #[arg(long, value_name = "N", value_parser = clap::value_parser!(u16).range(1..=512))]
+    jobs: Option<u16>,
+    /// Print what was written as JSON
+    #[arg(long)]
+    json: bool,
+}
+
+/// A kind of output file.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, ValueEnum)]
+enum Format {
+    /// One PDF an edition
+    Pdf,
+    /// One SVG a page
+    Svg,
+    /// One PNG a page
+    Png,
+}
+
+/// Runs the command.
+pub(super) fn run(args: &Args, console: &Console) -> Result<Status, Stop> {
+    let start = now();
+    let mut sets = Sets::read(&sets(&args.sets), args.ppi.map(Ppi))?;
+    let written = match write(args, console, &sets) {
+        Ok(written) => written,
+        Err(Error::Layout { set, diagnostics }) => {
+            diagnostics.into_iter().for_each(|problem| sets.0[set].diagnostics.push(problem));
+            Vec::new()
+        }
+        Err(error) => {
+            sets.tell(console);
+            return Err(error.into());
+        }
+    };
+    if args.json {
+        console.print_json(&Report::new(&sets, &written))?;
+    } else {
+        sets.tell(console);
+    }
+    let status = sets.status();
+    match status {
+        Status::Errors => console.say(&format!("{}; nothing was written", sets.tally())),
+        Status::Fine => {
+            written.iter().for_each(|edition| console.say(&summary(edition)));
+            console.say(&format!("done in {} s", plain(start.elapsed().as_secs_f64(), 2)));
+        }
+    }
+    Ok(status)
+}
+
+/// Renders and writes all sets, or nothing while any has an error.
+fn write(args: &Args, console: &Console, sets: &Sets) -> Result<Vec<Written>, Error> {
+    let Some(books) = sets.books() else { return Ok(Vec::new()) };
+    let request = Request {
+        out: &args.out,
+        editions: &args.editions,
+        formats: formats(&args.formats),
+        pages: args.pages.clone(),
+        jobs: jobs(args.jobs),
+    };
+    let bar = progress(console.watched() && !args.json);
+    let written = run::run(&books, &request, &|step| match step {
+        Step::Planned(files) => bar.inc_length(files),
+        Step::Made => bar.inc(1),
+    });
+    bar.finish_and_clear();
+    written
+}
+
+fn formats(given: &[Format]) -> Option<Formats> {
+    let has = |format| given.contains(&format);
+    (!given.is_empty()).then(|| Formats { pdf: has(Format::Pdf), svg: has(Format::Svg), png: has(Format::Png) })
+}
+
+/// The threads asked for, or one for each processor.
+fn jobs(given: Option<u16>) -> NonZeroUsize {
+    let given = given.and_then(|jobs| NonZeroUsize::new(usize::from(jobs)));
+    given.or_else(|| std::thread::available_parallelism().ok()).unwrap_or(NonZeroUsize::MIN)
+}
+
+/// A bar on stderr, if there is someone to watch it.
+fn progress(watched: bool) -> ProgressBar {
+    let bar = if watched { ProgressBar::new(0) } else { ProgressBar::hidden() };
+    match ProgressStyle::with_template("{bar:30} {pos} of {len} files") {
+        Ok(style) => bar.with_style(style),
+        Err(_) => bar,
+    }
+}
+
+#[expect(clippy::disallowed_methods, reason = "the time a run took is told on stderr and goes into no file")]
+fn now() -> Instant {
+    Instant::now()
+}
+
+/// "a4: 14 pages, 29 files, 3.2 MB in out/harbour-lights/a4".
+fn summary(written: &Written) -> String {
+    let bytes: u64 = written.files.iter().map(|(_, bytes)| bytes).sum();
+    let pages = match written.pages.as_slice() {
+        [(only, _)] if !written.whole => format!("page {only} of {}", written.book_pages),
+        [(first, _), .., (last, _)] if written.pages.len() < written.book_pages as usize => {
+            format!("pages {first}-{last} of {}", written.book_pages)
+        }
+        all => count(all.len(), "page"),
+    };
+    format!(
+        "{}: {pages}, {}, {} in {}",
+        written.edition,
+        count(written.files.len(), "file"),
+        size(bytes),
+        written.folder.display()
+    )
+}
+
+/// Bytes for people.
+fn size(bytes: u64) -> String {
+    #[expect(clippy::cast_precision_loss, reason = "shown with two digits")]
+    let kilobytes = bytes as f64 / 1000.0;
+    if kilobytes < 1000.0 {
+        format!("{} kB", plain(kilobytes, 0))
+    } else {
+        format!("{} MB", plain(kilobytes / 1000.0, 1))
+    }
+}
+
+#[derive(Serialize)]
+struct Report<'a> {
+    schema: u32,
+    written: Vec<EditionPart<'a>>,
+    findings: Vec<Record>,
+}
+
+#[derive(Serialize)]
+struct EditionPart<'a> {
+    set: &'a str,
+    edition: &'a str,
+    folder: &'a Path,
+    /// Whether the folder was replaced as a whole.
+    whole: bool,
+    book_pages: u32,
+    pages: Vec<PagePart<'a>>,
+    files: Vec<FilePart<'a>>,
+}
+
+#[derive(Serialize)]
+struct PagePart<'a> {
+    number: u32,
+    id: &'a str,
+}
+
+#[derive(Serialize)]
+struct FilePart<'a> {
+    /// As it can be opened from here.
+    path: PathBuf,
+    bytes: u64,
+    /// Below the folder of the edition.
+    name: &'a str,
+}
+
+impl<'a> Report<'a> {
+    fn new(sets: &Sets, written: &'a [Written]) -> Self {
+        Self {
+            schema: 1,
+            written: written.iter().map(EditionPart::new).collect(),
+            findings: sets.0.iter().flat_map(Sets::records).collect(),
+        }
+    }
+}
+
+impl<'a> EditionPart<'a> {
+    fn new(written: &'a Written) -> Self {
+        let file = |(name, bytes): &'a (String, u64)| FilePart { path: written.folder.join(name), bytes: *bytes, name };
+        Self {
+            set: &written.set,
+            edition: &written.edition,
+            folder: &written.folder,
+            whole: written.whole,
+            book_pages: written.book_pages,
+            pages: written.pages.iter().map(|(number, id)| PagePart { number: *number, id }).collect(),
+            files: written.files.iter().map(file).collect(),
+        }
+    }
+}

@@ -1,0 +1,120 @@
+//! Words about what stands where, from the solved features: captions, alternative text and footers.
+
+use crate::exercise::words::shape_name;
+use crate::optics::Viewer;
+use crate::scene::{Eyes, Role};
+use crate::solve::{SolvedFeature, SolvedForm, Stand};
+use crate::units::plain;
+
+/// Demands smaller than this read as "on the page", pd: they print as 0.
+const FLAT: f64 = 0.005;
+
+/// A demand with its side: "2 pd toward", "on the page".
+pub fn demand(stand: &Stand) -> String {
+    let demand = stand.demand.0;
+    if demand.abs() < FLAT {
+        return "on the page".to_owned();
+    }
+    format!("{} pd {}", plain(demand.abs(), 2), if 0.0 < demand { "toward" } else { "away" })
+}
+
+/// A distance from the eyes over the ipd range: "34.5 to 36.1 cm".
+pub fn place(stand: &Stand, viewer: &Viewer) -> String {
+    let cm = |mm: f64| plain(mm / 10.0, 1);
+    match stand.place_range {
+        _ if stand.demand.0.abs() < FLAT => format!("{} cm", cm(viewer.distance.0)),
+        (Some(a), Some(b)) if cm(a.0) == cm(b.0) => format!("{} cm", cm(a.0)),
+        (Some(a), Some(b)) => format!("{} to {} cm", cm(a.0.min(b.0)), cm(a.0.max(b.0))),
+        _ => "very far away".to_owned(),
+    }
+}
+
+/// The features that are looked at: targets, or the trail and its beads.
+pub fn looked_at(features: &[SolvedFeature]) -> impl Iterator<Item = &SolvedFeature> {
+    features.iter().filter(|f| matches!(f.role, Role::Target | Role::Bead))
+}
+
+/// The demands that a page asks for, from the most toward to the most away, every point of a path included.
+pub fn demand_range(features: &[SolvedFeature], viewer: &Viewer) -> (f64, f64) {
+    let of = |parallax: f64| 0.0 - 100.0 * parallax / viewer.distance.0;
+    let all = features.iter().filter(|f| f.role != Role::Guide).flat_map(|feature| match &feature.form {
+        SolvedForm::Shape { .. } => vec![feature.stand.demand.0],
+        SolvedForm::Path { points, .. } => points.iter().map(|point| of(point.parallax)).collect(),
+    });
+    all.fold((f64::NEG_INFINITY, f64::INFINITY), |(high, low), demand| (high.max(demand), low.min(demand)))
+}
+
+/// The demand range in words: "4 pd toward", "from 2 pd toward to 1 pd away".
+pub fn demand_words(features: &[SolvedFeature], viewer: &Viewer) -> String {
+    let (high, low) = demand_range(features, viewer);
+    let words = |demand: f64| {
+        if demand.abs() < FLAT {
+            "the page".to_owned()
+        } else {
+            format!("{} pd {}", plain(demand.abs(), 2), if 0.0 < demand { "toward" } else { "away" })
+        }
+    };
+    let (from, to) = (words(high), words(low));
+    if from == to { from } else { format!("from {from} to {to}") }
+}
+
+/// The caption under the art: where the targets should seem to stand, counted from the eyes.
+pub fn caption(features: &[SolvedFeature], viewer: &Viewer) -> String {
+    let page = format!("page {} cm", plain(viewer.distance.0 / 10.0, 1));
+    let seen: Vec<&SolvedFeature> = looked_at(features).collect();
+    if seen.is_empty() || 3 < seen.len() {
+        return format!("Depths: {}. From your eyes: {page}.", demand_words(features, viewer));
+    }
+    let of = |feature: &&SolvedFeature| {
+        let name = feature.id.replace('-', " ");
+        format!("{name} {} ({})", place(&feature.stand, viewer), demand(&feature.stand))
+    };
+    let parts: Vec<String> = seen.iter().map(of).collect();
+    format!("From your eyes it should be: {}; {page}.", parts.join("; "))
+}
+
+/// Alternative text for the art: what each eye gets, and what both together should see.
+pub fn figure(features: &[SolvedFeature], viewer: &Viewer) -> String {
+    let things = inventory(features);
+    let marks = |eyes: Eyes, name: &str| {
+        let count = features.iter().filter(|f| f.role == Role::Watch && f.eyes == eyes).count();
+        match count {
+            0 => String::new(),
+            1 => format!(" and a {name}"),
+            n => format!(" and {n} {name}s"),
+        }
+    };
+    let together: Vec<String> = looked_at(features)
+        .take(12)
+        .map(|f| format!("{} {}, {} from the eyes", f.id.replace('-', " "), demand(&f.stand), place(&f.stand, viewer)))
+        .collect();
+    format!(
+        "Left eye: {things}{}. Right eye: the same shapes moved sideways by their depth{}. Both eyes together: {}.",
+        marks(Eyes::Left, "bar"),
+        marks(Eyes::Right, "wedge"),
+        if together.is_empty() {
+            format!("one line that runs {}", demand_words(features, viewer))
+        } else {
+            together.join("; ")
+        }
+    )
+}
+
+/// "a ring, a star, a trail with 9 beads".
+fn inventory(features: &[SolvedFeature]) -> String {
+    let mut parts = Vec::new();
+    let guides = features.iter().filter(|f| f.role == Role::Guide).count();
+    if 0 < guides {
+        parts.push("the lines of a room".to_owned());
+    }
+    let beads = features.iter().filter(|f| f.role == Role::Bead).count();
+    for feature in features {
+        match (&feature.form, feature.role) {
+            (SolvedForm::Shape { shape, .. }, Role::Target) => parts.push(format!("a {}", shape_name(shape))),
+            (_, Role::Trail) if 0 < beads => parts.push(format!("a trail with {beads} beads")),
+            (_, Role::Trail) => parts.push("a trail".to_owned()),
+            _ => {}
+        }
+    }
+    parts.join(", ")
+}

@@ -1,0 +1,276 @@
+//! From solved features to the filled areas that each eye gets, with their overlap.
+//!
+//! Every offset comes from the solver; this file only draws outlines at the places it is given, lets solid features
+//! hide what stands behind them, and computes where the two eyes' areas cover the same ground.
+
+use i_overlay::core::fill_rule::FillRule;
+use i_overlay::core::overlay_rule::OverlayRule;
+use i_overlay::float::single::SingleFloatOverlay;
+use kurbo::{Affine, BezPath, Cap, Join, Point, Rect, Shape as _, Stroke, StrokeOpts, Vec2};
+
+use crate::outline;
+use crate::scene::{Eye, Eyes, Role};
+use crate::solve::{self, PathPoint, SolvedFeature, SolvedForm};
+
+use super::sheet::Art;
+
+/// Clear space around a solid feature, mm (design choice: keeps an outline readable against lines behind it).
+const HALO: f64 = 1.2;
+/// Accuracy of flattened curves and of strokes, mm: a fortieth of a device dot at 600 ppi.
+const ACCURACY: f64 = 0.001;
+
+/// A polygon of several closed contours.
+type Contours = Vec<Vec<[f64; 2]>>;
+
+/// The art of a page; `middle` is the middle of the art field, page mm.
+pub fn compose(features: &[SolvedFeature], middle: Point) -> Art {
+    let mut art = Art::default();
+    let solids: Vec<&SolvedFeature> = features.iter().filter(|f| f.solid).collect();
+    for feature in features {
+        let hiders: Vec<&SolvedFeature> = solids.iter().copied().filter(|s| s.id != feature.id).collect();
+        if is_flat(feature) && hiders.is_empty() {
+            art.flat.extend(pieces(feature, Eye::Left, middle).into_iter().map(|piece| piece.path));
+            continue;
+        }
+        for (eye, list) in [(Eye::Left, &mut art.left), (Eye::Right, &mut art.right)] {
+            if sees(feature.eyes, eye) {
+                let visible = pieces(feature, eye, middle).into_iter().flat_map(|piece| {
+                    let behind = hiders.iter().filter(|s| hides(s, feature, piece.parallax));
+                    hide(piece.path, behind.map(|s| shadow(s, eye, middle)))
+                });
+                list.extend(visible);
+            }
+        }
+    }
+    art.overlap = overlap(&art.left, &art.right);
+    art
+}
+
+/// A filled part of a feature and the parallax it stands at, mm.
+struct Piece {
+    path: BezPath,
+    parallax: f64,
+}
+
+fn sees(eyes: Eyes, eye: Eye) -> bool {
+    match eyes {
+        Eyes::Both => true,
+        Eyes::Left => eye == Eye::Left,
+        Eyes::Right => eye == Eye::Right,
+    }
+}
+
+/// True where both half-images fall on the same place.
+fn is_flat(feature: &SolvedFeature) -> bool {
+    let zero = |parallax: f64| parallax == 0.0;
+    feature.eyes == Eyes::Both
+        && match &feature.form {
+            SolvedForm::Shape { .. } => zero(feature.stand.parallax.0),
+            SolvedForm::Path { points, .. } => points.iter().all(|p| zero(p.parallax)),
+        }
+}
+
+/// A solid feature hides what stands behind it; a bead also cuts the trail it sits on.
+fn hides(solid: &SolvedFeature, feature: &SolvedFeature, parallax: f64) -> bool {
+    feature.role == Role::Trail || (feature.role != Role::Watch && solid.stand.parallax.0 < parallax)
+}
+
+/// What one eye gets of a feature.
+fn pieces(feature: &SolvedFeature, eye: Eye, middle: Point) -> Vec<Piece> {
+    match &feature.form {
+        SolvedForm::Shape { shape, size, extent, weight } => {
+            let path = place(feature, eye, middle) * outline::path(shape, *size, *extent, *weight);
+            vec![Piece { path, parallax: feature.stand.parallax.0 }]
+        }
+        SolvedForm::Path { points, closed, smooth, weight } => {
+            let line: Vec<Point> = points.iter().map(|p| half_image(p, eye, middle)).collect();
+            let mean = points.iter().map(|p| p.parallax).sum::<f64>() / points.len() as f64;
+            if *smooth {
+                vec![Piece { path: band(&line, *closed, *weight), parallax: mean }]
+            } else if feature.role == Role::Guide {
+                segments(points, &line, *closed, *weight)
+            } else {
+                vec![Piece { path: stroke(&polyline(&line, *closed), *weight), parallax: mean }]
+            }
+        }
+    }
+}
+
+/// Each straight piece by itself, with the parallax of its middle, so that a target hides only what is behind it.
+fn segments(points: &[PathPoint], line: &[Point], closed: bool, weight: f64) -> Vec<Piece> {
+    let count = if closed { line.len() } else { line.len() - 1 };
+    (0..count)
+        .map(|i| {
+            let next = (i + 1) % line.len();
+            Piece {
+                path: stroke(&polyline(&[line[i], line[next]], false), weight),
+                parallax: (points[i].parallax + points[next].parallax) / 2.0,
+            }
+        })
+        .collect()
+}
+
+/// Where an eye's half-image of a shape stands.
+fn place(feature: &SolvedFeature, eye: Eye, middle: Point) -> Affine {
+    let x = solve::half_x(feature.at.0, feature.stand.parallax.0, eye);
+    Affine::translate(middle.to_vec2() + Vec2::new(x, feature.at.1))
+}
+
+fn half_image(point: &PathPoint, eye: Eye, middle: Point) -> Point {
+    middle + Vec2::new(solve::half_x(point.x, point.parallax, eye), point.y)
+}
+
+fn polyline(line: &[Point], closed: bool) -> BezPath {
+    let mut path = BezPath::new();
+    for (i, &point) in line.iter().enumerate() {
+        if i == 0 { path.move_to(point) } else { path.line_to(point) }
+    }
+    if closed {
+        path.close_path();
+    }
+    path
+}
+
+fn stroke(path: &BezPath, weight: f64) -> BezPath {
+    let style = Stroke::new(weight).with_caps(Cap::Round).with_join(Join::Round);
+    kurbo::stroke(path, &style, &StrokeOpts::default(), ACCURACY)
+}
+
+/// A smooth line through points as a filled band with round ends.
+///
+/// The two sides run through the points moved by half the weight at right angles to the line. With points every 2 mm
+/// both sides stay within 0.01 mm of the true offset curves for every radius that exceeds the weight.
+fn band(line: &[Point], closed: bool, weight: f64) -> BezPath {
+    let last = line.len() - 1;
+    let neighbours = |i: usize| match (i, closed) {
+        (0, true) => (line[last], line[1]),
+        (0, false) => (line[0], line[1]),
+        (i, true) if i == last => (line[last - 1], line[0]),
+        (i, false) if i == last => (line[last - 1], line[last]),
+        (i, _) => (line[i - 1], line[i + 1]),
+    };
+    let side = |sign: f64| -> Vec<Point> {
+        (0..=last)
+            .map(|i| {
+                let (before, after) = neighbours(i);
+                line[i] + (after - before).normalize().turn_90() * (sign * weight / 2.0)
+            })
+            .collect()
+    };
+    let (left, mut right) = (side(1.0), side(-1.0));
+    right.reverse();
+    let mut path = BezPath::new();
+    path.move_to(left[0]);
+    curve_through(&mut path, &left, closed);
+    if closed {
+        path.close_path();
+        path.move_to(right[0]);
+        curve_through(&mut path, &right, true);
+    } else {
+        round_end(&mut path, line[last], left[last], right[0]);
+        curve_through(&mut path, &right, false);
+        round_end(&mut path, line[0], right[last], left[0]);
+    }
+    path.close_path();
+    path
+}
+
+/// Appends cubic curves through the points (Catmull–Rom tangents); the path already stands at the first point.
+fn curve_through(path: &mut BezPath, points: &[Point], closed: bool) {
+    let count = points.len();
+    let tangent = |i: usize| {
+        let (before, after) = if closed {
+            (points[(i + count - 1) % count], points[(i + 1) % count])
+        } else {
+            (points[i.saturating_sub(1)], points[(i + 1).min(count - 1)])
+        };
+        let spans = if closed || (0 < i && i < count - 1) { 2.0 } else { 1.0 };
+        (after - before) / spans
+    };
+    for i in 0..if closed { count } else { count - 1 } {
+        let next = (i + 1) % count;
+        path.curve_to(points[i] + tangent(i) / 3.0, points[next] - tangent(next) / 3.0, points[next]);
+    }
+}
+
+/// Appends a half circle about `centre` from one side of a band to the other.
+fn round_end(path: &mut BezPath, centre: Point, from: Point, to: Point) {
+    let radius = from - centre;
+    let outward = Vec2::new(radius.y, -radius.x);
+    // Two quarter circles by the usual cubic approximation.
+    let k = 4.0 / 3.0 * (std::f64::consts::SQRT_2 - 1.0);
+    let top = centre + outward;
+    path.curve_to(from + outward * k, top + radius * k, top);
+    path.curve_to(top - radius * k, to + outward * k, to);
+}
+
+/// The area in which one eye sees nothing behind a solid feature: its silhouette and a halo.
+fn shadow(solid: &SolvedFeature, eye: Eye, middle: Point) -> Contours {
+    let SolvedForm::Shape { shape, size, extent, .. } = &solid.form else { return Vec::new() };
+    let silhouette = place(solid, eye, middle) * outline::silhouette(shape, *size, *extent);
+    let rim = stroke(&silhouette, HALO * 2.0);
+    flatten(&silhouette).into_iter().chain(flatten(&rim)).collect()
+}
+
+/// What is left of a path where none of the shadows covers it.
+fn hide(path: BezPath, shadows: impl Iterator<Item = Contours>) -> Vec<BezPath> {
+    let bounds = path.bounding_box();
+    let cover: Contours = shadows.filter(|s| touches(bounds, bounds_of(s))).flatten().collect();
+    if cover.is_empty() {
+        return vec![path];
+    }
+    combine(&flatten(&path), &cover, OverlayRule::Difference)
+}
+
+/// Where areas of the two lists cover the same ground.
+pub fn overlap(left: &[BezPath], right: &[BezPath]) -> Vec<BezPath> {
+    let prepare = |list: &[BezPath]| -> Vec<(Rect, Contours)> {
+        list.iter().map(|path| (path.bounding_box(), flatten(path))).collect()
+    };
+    let (left, right) = (prepare(left), prepare(right));
+    let mut out = Vec::new();
+    for (left_bounds, left_contours) in &left {
+        for (right_bounds, right_contours) in &right {
+            if touches(*left_bounds, *right_bounds) {
+                out.extend(combine(left_contours, right_contours, OverlayRule::Intersect));
+            }
+        }
+    }
+    out
+}
+
+fn combine(subject: &Contours, clip: &Contours, rule: OverlayRule) -> Vec<BezPath> {
+    let shapes = subject.overlay(clip, rule, FillRule::NonZero);
+    let path_of = |shape: Contours| {
+        let mut path = BezPath::new();
+        for contour in &shape {
+            path.extend(polyline(&contour.iter().map(|&[x, y]| Point::new(x, y)).collect::<Vec<_>>(), true));
+        }
+        path
+    };
+    shapes.into_iter().map(path_of).collect()
+}
+
+fn flatten(path: &BezPath) -> Contours {
+    let mut contours: Contours = Vec::new();
+    kurbo::flatten(path.elements().iter().copied(), ACCURACY, |element| match element {
+        kurbo::PathEl::MoveTo(p) => contours.push(vec![[p.x, p.y]]),
+        kurbo::PathEl::LineTo(p) => {
+            if let Some(contour) = contours.last_mut() {
+                contour.push([p.x, p.y]);
+            }
+        }
+        _ => {}
+    });
+    contours
+}
+
+fn bounds_of(contours: &Contours) -> Rect {
+    let mut points = contours.iter().flatten().map(|&[x, y]| Point::new(x, y));
+    let first = points.next().unwrap_or_default();
+    points.fold(Rect::from_points(first, first), |bounds, p| bounds.union_pt(p))
+}
+
+fn touches(a: Rect, b: Rect) -> bool {
+    a.x0 < b.x1 && b.x0 < a.x1 && a.y0 < b.y1 && b.y0 < a.y1
+}

@@ -1,0 +1,308 @@
+//! Building blocks of a page: paragraphs, lists, tables, panels and columns, as pieces that know their height.
+//!
+//! A piece is set with its top left corner at the origin and moved to its place later. Text that does not fit is a
+//! problem with a name, never a page that is quietly cut off.
+
+use kurbo::{Affine, BezPath, Rect, RoundedRect, Shape as _};
+
+use crate::diagnostics::{Diagnostic, Severity};
+use crate::units::Mm;
+
+use super::grid::{BODY, HEADING, LEADING, TITLE};
+use super::sheet::{Face, Fill, Furniture, HeadScope, Node, Role, Tone};
+use super::text::{Span, Style, Typesetter};
+
+/// Width of the numbers and bullets of a list, mm.
+const LABEL: f64 = 6.5;
+/// Clear space inside a panel, mm.
+const PAD: f64 = 2.6;
+/// Clear space left and right of the text of a table cell, mm.
+const CELL_PAD: f64 = 2.0;
+/// Thickness of rules and box outlines, mm.
+pub const RULE: f64 = 0.25;
+
+/// Content with its height, relative to its top left corner.
+#[derive(Debug, Default)]
+pub struct Piece {
+    /// Height, mm.
+    pub height: f64,
+    /// What is drawn.
+    pub nodes: Vec<Node>,
+}
+
+/// Sets pieces and collects what does not fit.
+pub struct Composer<'a> {
+    setter: &'a mut Typesetter,
+    /// The sheet that is being composed, for messages.
+    pub sheet: String,
+    /// What went wrong so far.
+    pub problems: Vec<Diagnostic>,
+}
+
+impl<'a> Composer<'a> {
+    /// A composer that sets its text with `setter`.
+    pub fn new(setter: &'a mut Typesetter) -> Self {
+        Self { setter, sheet: String::new(), problems: Vec::new() }
+    }
+
+    /// Lines of text without a role.
+    pub fn lines(&mut self, text: &str, style: &Style, width: f64) -> Piece {
+        self.spans(&[Span { text, face: style.face }], style, width)
+    }
+
+    /// Lines of text in which some words are in another face.
+    pub fn spans(&mut self, spans: &[Span<'_>], style: &Style, width: f64) -> Piece {
+        match self.setter.paragraph_of(spans, style, Mm(width)) {
+            Ok(paragraph) => {
+                if paragraph.overflow {
+                    let words: String = spans.iter().map(|span| span.text).collect();
+                    self.problem(
+                        format!("a word of `{words}` is wider than its column of {width:.0} mm"),
+                        "shorten the word, or divide it with a soft hyphen (U+00AD)",
+                    );
+                }
+                Piece { height: paragraph.height.0, nodes: paragraph.place(0.0, 0.0) }
+            }
+            Err(missing) => {
+                self.problem(missing.to_string(), "write it with letters of the Latin alphabet");
+                Piece::default()
+            }
+        }
+    }
+
+    /// How wide a line of text is, mm; 0 where a glyph is missing.
+    pub fn width_of(&mut self, text: &str, style: &Style) -> f64 {
+        self.setter.width_of(text, style).map_or(0.0, |width| width.0)
+    }
+
+    /// Notes a problem of the current sheet.
+    pub fn problem(&mut self, message: String, help: &str) {
+        self.problems.push(Diagnostic {
+            severity: Severity::Error,
+            code: "E-LAYOUT",
+            place: None,
+            message: format!("page `{}`: {message}", self.sheet),
+            label: String::new(),
+            help: help.to_owned(),
+            replacement: None,
+        });
+    }
+
+    /// The title of a page.
+    pub fn title(&mut self, text: &str, width: f64) -> Piece {
+        self.lines(text, &TITLE, width).role(Role::Heading(1))
+    }
+
+    /// A heading inside a page.
+    pub fn heading(&mut self, text: &str, width: f64) -> Piece {
+        self.lines(text, &HEADING, width).role(Role::Heading(2))
+    }
+
+    /// A paragraph of body text.
+    pub fn paragraph(&mut self, text: &str, width: f64) -> Piece {
+        self.lines(text, &BODY, width).role(Role::Paragraph)
+    }
+
+    /// A paragraph that opens with bold words.
+    pub fn lead(&mut self, bold: &str, text: &str, style: &Style, width: f64) -> Piece {
+        let text = format!(" {text}");
+        let spans = [Span { text: bold, face: Face::Bold }, Span { text: &text, face: Face::Regular }];
+        self.spans(&spans, style, width).role(Role::Paragraph)
+    }
+
+    /// A numbered list.
+    pub fn steps(&mut self, steps: &[String], width: f64) -> Piece {
+        let labels = (1..=steps.len()).map(|i| format!("{i}.")).collect::<Vec<_>>();
+        self.list(&labels, steps, width)
+    }
+
+    /// A list with bullets.
+    pub fn bullets(&mut self, items: &[&str], width: f64) -> Piece {
+        let items: Vec<String> = items.iter().map(|&item| item.to_owned()).collect();
+        self.list(&vec!["•".to_owned(); items.len()], &items, width)
+    }
+
+    fn list(&mut self, labels: &[String], items: &[String], width: f64) -> Piece {
+        let mut list = Piece::default();
+        for (label, item) in labels.iter().zip(items) {
+            let label = self.lines(label, &BODY, LABEL);
+            let body = self.lines(item, &BODY, width - LABEL).moved(LABEL, 0.0);
+            let height = body.height;
+            let parts = vec![Node::Group(Role::ListLabel, label.nodes), Node::Group(Role::ListBody, body.nodes)];
+            list.stack(Piece { height, nodes: vec![Node::Group(Role::ListItem, parts)] }, 0.0);
+        }
+        list.role(Role::List)
+    }
+
+    /// A table with a head row; `widths` are the widths of its columns, mm. The first cell of a row heads the row.
+    pub fn table(&mut self, head: &[&str], rows: &[Vec<String>], widths: &[f64], style: &Style) -> Piece {
+        let total: f64 = widths.iter().sum();
+        let bold = Style { face: Face::Bold, ..*style };
+        let mut table = Piece::default();
+        let mut rules = Vec::new();
+        let head: Vec<String> = head.iter().map(|&cell| cell.to_owned()).collect();
+        for (index, row) in std::iter::once(&head).chain(rows).enumerate() {
+            let style = if index == 0 { &bold } else { style };
+            let row = self.row(row, widths, style, index == 0);
+            table.stack(row, 0.0);
+            rules.push(rule(Rect::new(0.0, table.height - RULE / 2.0, total, table.height + RULE / 2.0)));
+        }
+        let mut table = table.role(Role::Table);
+        table.nodes.push(Node::Group(Role::Artifact(Furniture::Layout), rules));
+        table
+    }
+
+    fn row(&mut self, cells: &[String], widths: &[f64], style: &Style, is_head: bool) -> Piece {
+        let (mut x, mut height, mut nodes) = (0.0, 0.0_f64, Vec::new());
+        for (column, (cell, width)) in cells.iter().zip(widths).enumerate() {
+            let set = self.lines(cell, style, width - CELL_PAD).moved(x, 0.7);
+            height = height.max(set.height + 1.4);
+            let role = match (is_head, column) {
+                (true, _) => Role::HeadCell(HeadScope::Column),
+                (false, 0) => Role::HeadCell(HeadScope::Row),
+                (false, _) => Role::Cell,
+            };
+            nodes.push(Node::Group(role, set.nodes));
+            x += width;
+        }
+        Piece { height, nodes: vec![Node::Group(Role::Row, nodes)] }
+    }
+
+    /// A soft panel around a piece that was set [`inside`] a panel of this width.
+    pub fn panel(&mut self, inner: Piece, width: f64) -> Piece {
+        let height = inner.height + 2.0 * PAD;
+        let shape = RoundedRect::new(0.0, 0.0, width, height, 2.0).to_path(0.01);
+        let fill = Node::Fill(Fill { path: shape, tone: Tone::PANEL });
+        let mut nodes = vec![Node::Group(Role::Artifact(Furniture::Layout), vec![fill])];
+        nodes.extend(inner.moved(PAD * 1.4, PAD).nodes);
+        Piece { height, nodes }
+    }
+}
+
+/// The width for the content of a panel this wide, mm.
+pub fn inside(width: f64) -> f64 {
+    width - 2.0 * PAD * 1.4
+}
+
+/// A thin line as a filled box.
+pub fn rule(area: Rect) -> Node {
+    Node::Fill(Fill { path: area.to_path(0.1), tone: Tone::LINE })
+}
+
+/// An outlined box for writing into.
+pub fn outline_box(area: Rect) -> Node {
+    let mut path = area.to_path(0.1);
+    path.extend(area.inset(-RULE).to_path(0.1).reverse_subpaths());
+    Node::Fill(Fill { path, tone: Tone::LINE })
+}
+
+impl Piece {
+    /// The piece as one group with a role.
+    pub fn role(self, role: Role) -> Self {
+        Self { height: self.height, nodes: vec![Node::Group(role, self.nodes)] }
+    }
+
+    /// The piece moved right and down, mm.
+    pub fn moved(mut self, dx: f64, dy: f64) -> Self {
+        move_nodes(&mut self.nodes, dx, dy);
+        self
+    }
+
+    /// Puts another piece below this one, after a gap.
+    pub fn stack(&mut self, below: Piece, gap: f64) {
+        let below_height = below.height;
+        let y = self.height + gap;
+        self.nodes.extend(below.moved(0.0, y).nodes);
+        self.height = y + below_height;
+    }
+}
+
+/// A column of a page that is filled from its top.
+#[derive(Debug)]
+pub struct Column {
+    /// Where it stands.
+    pub area: Rect,
+    /// Where the next piece starts.
+    pub y: f64,
+    /// What is in it.
+    pub nodes: Vec<Node>,
+}
+
+impl Column {
+    /// An empty column.
+    pub fn new(area: Rect) -> Self {
+        Self { area, y: area.y0, nodes: Vec::new() }
+    }
+
+    /// Adds a piece below what is there, after a gap that the first piece does not take.
+    pub fn add(&mut self, piece: Piece, gap: f64) {
+        if !self.nodes.is_empty() {
+            self.y += gap;
+        }
+        let height = piece.height;
+        self.nodes.extend(piece.moved(self.area.x0, self.y).nodes);
+        self.y += height;
+    }
+
+    /// Width, mm.
+    pub fn width(&self) -> f64 {
+        self.area.width()
+    }
+
+    /// How much room is left, mm.
+    pub fn room(&self) -> f64 {
+        self.area.y1 - self.y
+    }
+
+    /// The content, with a problem if it runs past the foot of the column.
+    pub fn finish(self, composer: &mut Composer<'_>) -> Vec<Node> {
+        if self.room() < -1e-6 {
+            composer.problem(
+                format!("its text is {:.1} mm longer than its column of {:.0} mm", -self.room(), self.area.height()),
+                "shorten the author's words (`goal`, `setup`, `do`, `see`)",
+            );
+        }
+        self.nodes
+    }
+}
+
+/// Fills two columns with whole sections, in order, so that the longer column is as short as it can be.
+pub fn flow(composer: &mut Composer<'_>, areas: [Rect; 2], sections: Vec<Piece>) -> Vec<Node> {
+    let gap = LEADING * 0.8;
+    let height = |pieces: &[Piece]| pieces.iter().map(|piece| piece.height + gap).sum::<f64>();
+    let longer = |split: usize| {
+        let (left, right) = sections.split_at(split);
+        // Against the column's own room, since the two may start at different heights.
+        (height(left) - areas[0].height()).max(height(right) - areas[1].height())
+    };
+    let split = (0..=sections.len()).min_by(|&a, &b| longer(a).total_cmp(&longer(b))).unwrap_or(sections.len());
+    let mut nodes = Vec::new();
+    let mut columns = areas.map(Column::new);
+    for (index, section) in sections.into_iter().enumerate() {
+        columns[usize::from(split <= index)].add(section, gap);
+    }
+    for column in columns {
+        nodes.extend(column.finish(composer));
+    }
+    nodes
+}
+
+fn move_nodes(nodes: &mut [Node], dx: f64, dy: f64) {
+    for node in nodes {
+        match node {
+            Node::Group(role, children) => {
+                if let Role::Figure { area, .. } | Role::Link { area, .. } = role {
+                    *area = *area + kurbo::Vec2::new(dx, dy);
+                }
+                move_nodes(children, dx, dy);
+            }
+            Node::Text(run) => run.origin += (dx, dy),
+            Node::Fill(fill) => fill.path.apply_affine(Affine::translate((dx, dy))),
+            Node::Art(art) => {
+                for paths in [&mut art.left, &mut art.right, &mut art.overlap, &mut art.flat] {
+                    paths.iter_mut().for_each(|path: &mut BezPath| path.apply_affine(Affine::translate((dx, dy))));
+                }
+            }
+        }
+    }
+}

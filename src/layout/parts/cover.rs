@@ -1,0 +1,124 @@
+//! The cover: title, edition, and harbour lights over the water as a small scene of its own, solved like any other.
+
+use kurbo::{Point, Rect, Vec2};
+
+use crate::layout::compose::{Column, Composer};
+use crate::layout::grid::{ART_FIELD, BODY, COVER_TITLE, Grid, LEADING, SMALL};
+use crate::layout::sheet::{Furniture, Node, Role, Tone};
+use crate::layout::text::Style;
+use crate::layout::{Book, Draft, art};
+use crate::scene::{self, At, Companions, Depth, Eyes, Feature, Form, Scaling, Scene, Shape, Side, Size};
+use crate::solve;
+use crate::units::{Mm, PrismDioptre, Pt};
+
+use super::words;
+
+/// The lights: place from the middle of the picture, mm, diameter, mm, and demand, pd toward.
+const LIGHTS: [(f64, f64, f64, f64); 5] = [
+    (-66.0, -14.0, 13.0, 1.5),
+    (-38.0, -34.0, 9.0, 0.5),
+    (-4.0, -22.0, 11.0, 1.0),
+    (30.0, -42.0, 7.0, 0.0),
+    (62.0, -18.0, 15.0, 2.0),
+];
+/// Height of the water line below the middle, mm.
+const WATER: f64 = 8.0;
+
+/// The one cover sheet.
+pub fn drafts(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>) -> Vec<Draft> {
+    composer.sheet = "cover".to_owned();
+    let (set, safe) = (book.set, grid.safe);
+    let width = if grid.beside { 112.0 } else { safe.width() };
+    let mut column = Column::new(Rect::new(safe.x0, safe.y0 + safe.height() * 0.1, safe.x0 + width, safe.y1));
+    column.add(composer.lines(&set.title, &COVER_TITLE, width).role(Role::Heading(1)), 0.0);
+    if let Some(summary) = &set.summary {
+        column.add(composer.lines(summary, &SUMMARY, width * 0.85).role(Role::Paragraph), 4.0);
+    }
+    let exercises = book.pages.len();
+    let facts = format!(
+        "Practice pages for two-eyed seeing, with red and cyan glasses. {exercises} exercise pages, made for {} from your eyes.",
+        words::distance(set)
+    );
+    column.add(composer.paragraph(&facts, width * 0.85), LEADING);
+    let mut nodes = column.nodes;
+    let middle = if grid.beside {
+        Point::new(safe.x1 - ART_FIELD.width / 2.0, safe.center().y)
+    } else {
+        Point::new(safe.center().x, safe.y0 + safe.height() * 0.6)
+    };
+    nodes.push(picture(book, middle));
+    nodes.extend(imprint(composer, grid, book));
+    Draft {
+        id: "cover".to_owned(),
+        title: set.title.clone(),
+        description: format!("Cover of {}.", set.title),
+        outline_level: 0,
+        nodes,
+        footer: String::new(),
+        placed: Vec::new(),
+    }
+    .into_one()
+}
+
+/// Larger than body text, for the sentence under the title.
+const SUMMARY: Style = Style { size: Pt(15.0), leading: Mm(6.6), ..BODY };
+
+fn picture(book: &Book<'_>, middle: Point) -> Node {
+    // The demands are far inside what any viewer of a checked set can be given, so this scene always solves.
+    let solved = solve::solve(&lights(), &book.set.viewer).unwrap_or_default();
+    let mut nodes = vec![Node::Art(art::compose(&solved, middle))];
+    let water = Rect::from_center_size(middle + Vec2::new(0.0, WATER), (ART_FIELD.width, 0.4));
+    nodes.push(crate::layout::compose::rule(water));
+    Node::Group(Role::Artifact(Furniture::Layout), nodes)
+}
+
+/// Each light with its reflection: shorter and shorter bars below the water line, at the depth of the light.
+fn lights() -> Scene {
+    let mut features = Vec::new();
+    for (index, &(x, y, diameter, demand)) in LIGHTS.iter().enumerate() {
+        let depth = Depth::Demand(PrismDioptre(demand), Side::Toward);
+        features.push(mark(format!("light-{index}"), Shape::Disc, (x, y), diameter, &depth));
+        for (step, share) in [1.0, 0.75, 0.5].into_iter().enumerate() {
+            let below = WATER + 6.0 + step as f64 * 7.0;
+            let id = format!("light-{index}-reflection-{step}");
+            features.push(mark(id, Shape::Bar, (x, below), diameter * share, &depth));
+        }
+    }
+    Scene { features }
+}
+
+fn mark(id: String, shape: Shape, at: (f64, f64), size: f64, depth: &Depth) -> Feature {
+    let (at, size) = (At { x: Mm(at.0), y: Mm(at.1) }, Size::Length(Mm(size)));
+    Feature {
+        id,
+        role: scene::Role::Guide,
+        eyes: Eyes::Both,
+        form: Form::Shape { shape, at, size, weight: Mm(1.0), depth: depth.clone() },
+        scaling: Scaling::ConstantAngle,
+        companions: Companions::default(),
+        solid: false,
+        place: None,
+    }
+}
+
+/// What the edition is for, at the foot of the cover.
+fn imprint(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>) -> Vec<Node> {
+    let (set, edition) = (book.set, book.edition);
+    let lines = [
+        format!("Edition {}: {}, {} ground", edition.id, edition.page.name(), edition.ground.name()),
+        format!("Glasses: {}", words::glasses(edition)),
+        match &set.author {
+            Some(author) => format!("{author} · version {} · {}", set.version, set.date),
+            None => format!("Version {} · {}", set.version, set.date),
+        },
+        "Practice pages. Not a test and not a treatment: read the caution page first.".to_owned(),
+    ];
+    let width = grid.safe.width();
+    let style = Style { tone: Tone::FULL, size: Pt(10.5), leading: Mm(4.8), ..SMALL };
+    let top = grid.safe.y1 - lines.len() as f64 * style.leading.0;
+    let mut column = Column::new(Rect::new(grid.safe.x0, top, grid.safe.x1, grid.safe.y1));
+    for line in &lines {
+        column.add(composer.lines(line, &style, width).role(Role::Paragraph), 0.0);
+    }
+    column.finish(composer)
+}

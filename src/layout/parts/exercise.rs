@@ -1,0 +1,244 @@
+//! An exercise page: what it is for, its art, what to do, what should be seen, and when to stop.
+
+use kurbo::{Circle, Point, Rect, Shape as _, Size, Vec2};
+
+use crate::exercise::Page;
+use crate::layout::compose::{Column, Composer, Piece, RULE, inside, outline_box};
+use crate::layout::grid::{BODY, CAPTION, Grid, LEADING, SMALL};
+use crate::layout::sheet::{Fill, Furniture, Node, Role, Tone};
+use crate::layout::{Book, BookPage, Draft, Placed, alt, art};
+use crate::solve::{PathPoint, SolvedFeature, SolvedForm};
+use crate::units::plain;
+
+use super::{footer, words};
+
+/// The sheets of all exercises.
+pub fn drafts(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>) -> Vec<Draft> {
+    (0..book.pages.len()).map(|index| draft(composer, grid, book, index)).collect()
+}
+
+fn draft(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>, index: usize) -> Draft {
+    let BookPage { page, solved } = book.pages[index];
+    composer.sheet.clone_from(&page.id);
+    let viewer = &book.set.viewer;
+    let mut nodes = head(composer, grid, book, page);
+    let picture = alt::figure(solved, viewer);
+    let (figure, caption_foot) = figure(composer, grid, solved, &picture, &alt::caption(solved, viewer));
+    nodes.push(figure);
+    let sections = Sections {
+        steps: &page.words.steps,
+        see: &page.words.see,
+        one_part: &page.words.one_part,
+        links: neighbours(book, index),
+    };
+    nodes.extend(if grid.beside {
+        beside(composer, grid, &sections)
+    } else {
+        below(composer, grid, caption_foot, &sections)
+    });
+    Draft {
+        id: page.id.clone(),
+        title: if page.levels == 1 { page.title.clone() } else { format!("{}, level {}", page.title, page.level) },
+        description: picture,
+        outline_level: 1,
+        nodes,
+        footer: facts(book, page, solved),
+        placed: solved.iter().map(|feature| place(feature, grid.middle())).collect(),
+    }
+}
+
+/// The words of the text columns.
+struct Sections<'a> {
+    steps: &'a [String],
+    see: &'a str,
+    one_part: &'a [(String, String)],
+    /// Ids of the easier and the harder page.
+    links: (Option<&'a str>, Option<&'a str>),
+}
+
+/// The pages before and after in the book.
+fn neighbours<'a>(book: &Book<'a>, index: usize) -> (Option<&'a str>, Option<&'a str>) {
+    let id = |index: usize| book.pages.get(index).map(|page| page.page.id.as_str());
+    (index.checked_sub(1).and_then(id), id(index + 1))
+}
+
+/// Id and level, title, goal and set-up, above the art.
+fn head(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>, page: &Page) -> Vec<Node> {
+    let width = if grid.beside { grid.art.width() } else { grid.safe.width() };
+    let mut column = Column::new(Rect::new(grid.safe.x0, grid.safe.y0, grid.safe.x0 + width, grid.art.y0));
+    let level = if page.levels == 1 { String::new() } else { format!(" · level {} of {}", page.level, page.levels) };
+    let badge = format!("{} · {}{level}", page.id, page.kind);
+    column.add(composer.lines(&badge, &SMALL, width).role(Role::Paragraph), 0.0);
+    column.nodes.push(level_dots(grid.safe.x0 + width, grid.safe.y0 + 2.0, page));
+    column.add(composer.title(&page.title, width), 0.3);
+    column.add(composer.paragraph(&page.words.goal, width), 0.6);
+    let mut setup =
+        format!("{} from your eyes, {}. Page flat and level.", words::distance(book.set), words::glasses(book.edition));
+    if !page.words.setup.is_empty() {
+        setup = format!("{setup} {}", page.words.setup);
+    }
+    column.add(composer.lead("Set up:", &setup, &BODY, width), 0.6);
+    column.finish(composer)
+}
+
+/// A row of dots that ends at `x`: one a level, filled up to this level.
+fn level_dots(x: f64, y: f64, page: &Page) -> Node {
+    let mut fills = Vec::new();
+    for level in 1..=if page.levels == 1 { 0 } else { page.levels } {
+        let centre = Point::new(x - 1.3 - f64::from(page.levels - level) * 4.0, y);
+        let mut path = Circle::new(centre, 1.3).to_path(0.001);
+        if page.level < level {
+            path.extend(Circle::new(centre, 1.3 - RULE * 1.4).to_path(0.001).reverse_subpaths());
+        }
+        fills.push(Node::Fill(Fill { path, tone: Tone::QUIET }));
+    }
+    Node::Group(Role::Artifact(Furniture::Layout), fills)
+}
+
+/// The art with its caption, and the height at which the caption ends.
+fn figure(composer: &mut Composer<'_>, grid: &Grid, solved: &[SolvedFeature], alt: &str, caption: &str) -> (Node, f64) {
+    let art = Node::Art(art::compose(solved, grid.middle()));
+    let caption = composer.lines(caption, &CAPTION, grid.art.width()).role(Role::Caption);
+    let top = grid.art.y1 + 1.2;
+    let foot = top + caption.height;
+    let mut nodes = vec![art];
+    nodes.extend(caption.moved(grid.art.x0, top).nodes);
+    (Node::Group(Role::Figure { alt: alt.to_owned(), area: grid.art }, nodes), foot)
+}
+
+/// Text in two columns below the art and its caption.
+fn below(composer: &mut Composer<'_>, grid: &Grid, top: f64, sections: &Sections<'_>) -> Vec<Node> {
+    let width = grid.safe.width();
+    let log = log_row(composer, width);
+    let stop = stop_box(composer, width);
+    let links = links(composer, sections.links, width);
+    let bottom = grid.safe.y1 - footer::HEIGHT;
+    let log_top = bottom - log.height;
+    let stop_top = log_top - 2.4 - stop.height;
+    let links_top = stop_top - 2.4 - links.height;
+    let [left, right] = grid.columns(top + 2.0, links_top);
+    let mut nodes = Vec::new();
+    let mut left = Column::new(left);
+    let column_width = left.width();
+    left.add(do_section(composer, sections.steps, column_width), 0.0);
+    nodes.extend(left.finish(composer));
+    let mut right = Column::new(right);
+    right.add(see_section(composer, sections.see, column_width), 0.0);
+    right.add(one_part_section(composer, sections.one_part, column_width), 1.6);
+    nodes.extend(right.finish(composer));
+    for (piece, top) in [(links, links_top), (stop, stop_top), (log, log_top)] {
+        nodes.extend(piece.moved(grid.safe.x0, top).nodes);
+    }
+    nodes
+}
+
+/// Text in one column beside the art. A screen page has no boxes to write into: it names what belongs in the log.
+fn beside(composer: &mut Composer<'_>, grid: &Grid, sections: &Sections<'_>) -> Vec<Node> {
+    let area = Rect::new(grid.art.x1 + 10.0, grid.safe.y0, grid.safe.x1, grid.safe.y1 - footer::HEIGHT);
+    let width = area.width();
+    let stop = stop_box(composer, width);
+    let log = composer.paragraph("Log: date, minutes, single, both marks, comfort 0–10.", width);
+    let (log_top, stop_top) = (area.y1 - log.height, area.y1 - log.height - 2.4 - stop.height);
+    let mut column = Column::new(Rect::new(area.x0, area.y0, area.x1, stop_top));
+    column.add(do_section(composer, sections.steps, width), 0.0);
+    column.add(see_section(composer, sections.see, width), 1.6);
+    column.add(one_part_section(composer, sections.one_part, width), 1.6);
+    column.add(links(composer, sections.links, width), 1.6);
+    let mut nodes = column.finish(composer);
+    nodes.extend(stop.moved(area.x0, stop_top).nodes);
+    nodes.extend(log.moved(area.x0, log_top).nodes);
+    nodes
+}
+
+fn do_section(composer: &mut Composer<'_>, steps: &[String], width: f64) -> Piece {
+    let mut piece = composer.heading("Do", width);
+    piece.stack(composer.steps(steps, width), 0.6);
+    piece
+}
+
+fn see_section(composer: &mut Composer<'_>, see: &str, width: f64) -> Piece {
+    let mut piece = composer.heading("You should see", width);
+    piece.stack(composer.paragraph(see, width), 0.6);
+    piece
+}
+
+fn one_part_section(composer: &mut Composer<'_>, rows: &[(String, String)], width: f64) -> Piece {
+    let mut piece = composer.heading("If you see only …", width);
+    for (seen, then) in rows {
+        piece.stack(composer.lead(&format!("{seen}:"), then, &BODY, width), 0.6);
+    }
+    piece
+}
+
+/// Where to go from here, naming pages of this book.
+fn links(composer: &mut Composer<'_>, (easier, harder): (Option<&str>, Option<&str>), width: f64) -> Piece {
+    let half = width / 2.0;
+    let mut nodes = Vec::new();
+    let mut height = LEADING;
+    let ends = [("Easier:", easier, "this is the first page", 0.0), ("Harder:", harder, "this is the last page", half)];
+    for (name, target, end, x) in ends {
+        let label = composer.lead(name, target.unwrap_or(end), &BODY, half - 2.0);
+        height = label.height.max(height);
+        let area = Rect::new(0.0, 0.0, half - 2.0, label.height);
+        let label = match target {
+            Some(id) => label.role(Role::Link { target: id.to_owned(), area, alt: format!("{name} page {id}") }),
+            None => label,
+        };
+        nodes.extend(label.moved(x, 0.0).nodes);
+    }
+    Piece { height, nodes }
+}
+
+fn stop_box(composer: &mut Composer<'_>, width: f64) -> Piece {
+    let rule = composer.lead("Stop rule.", words::STOP, &BODY, inside(width));
+    composer.panel(rule, width)
+}
+
+/// Boxes to write into: one line of the log.
+fn log_row(composer: &mut Composer<'_>, width: f64) -> Piece {
+    let fields: [(&str, f64); 5] =
+        [("Date", 2.4), ("Minutes", 1.2), ("Single", 0.8), ("Both marks", 0.8), ("Comfort 0–10", 1.2)];
+    let labels: Vec<f64> = fields.iter().map(|(label, _)| composer.width_of(label, &CAPTION)).collect();
+    let gaps = 1.4 * fields.len() as f64 + 3.0 * (fields.len() - 1) as f64;
+    let share = (width - labels.iter().sum::<f64>() - gaps) / fields.iter().map(|(_, share)| share).sum::<f64>();
+    let (mut x, mut text, mut boxes) = (0.0, Vec::new(), Vec::new());
+    for ((label, weight), label_width) in fields.iter().zip(&labels) {
+        text.extend(composer.lines(label, &CAPTION, label_width + 1.0).moved(x, 1.4).nodes);
+        x += label_width + 1.4;
+        boxes.push(outline_box(Rect::from_origin_size((x, 0.2), (weight * share, 6.6))));
+        x += weight * share + 3.0;
+    }
+    let nodes = vec![Node::Group(Role::Paragraph, text), Node::Group(Role::Artifact(Furniture::Layout), boxes)];
+    Piece { height: 7.2, nodes }
+}
+
+/// What the footer says of a page: demand, distance, glasses, ground.
+fn facts(book: &Book<'_>, page: &Page, solved: &[SolvedFeature]) -> String {
+    let viewer = &book.set.viewer;
+    format!(
+        "{} · {} · {}, eyes {} mm apart · {} · {} ground · true size (100 %)",
+        page.id,
+        alt::demand_words(solved, viewer),
+        words::distance(book.set),
+        plain(viewer.ipd.0, 1),
+        words::glasses(book.edition),
+        book.edition.ground.name(),
+    )
+}
+
+/// A feature as the report lists it.
+fn place(feature: &SolvedFeature, middle: Point) -> Placed {
+    let size = match &feature.form {
+        SolvedForm::Shape { extent, .. } => Size::from(*extent),
+        SolvedForm::Path { points, weight, .. } => path_size(points, *weight),
+    };
+    Placed { feature: feature.clone(), at: middle + Vec2::from(feature.at), size }
+}
+
+fn path_size(points: &[PathPoint], weight: f64) -> Size {
+    let span = |value: fn(&PathPoint) -> f64| {
+        let low = points.iter().map(value).fold(f64::INFINITY, f64::min);
+        points.iter().map(value).fold(f64::NEG_INFINITY, f64::max) - low
+    };
+    Size::new(span(|p| p.x) + weight, span(|p| p.y) + weight)
+}

@@ -1,0 +1,69 @@
+//! The parts of a book, one file each, in the order of the book.
+//!
+//! A part takes the book and gives drafts of its sheets; numbers and footers come last, when all are known.
+
+mod cautions;
+mod contents;
+mod cover;
+mod exercise;
+pub mod footer;
+mod glasses_check;
+mod how_to_use;
+mod marks;
+mod scale_check;
+mod words;
+
+use kurbo::Rect;
+
+use super::compose::{Column, Composer, Piece};
+use super::grid::Grid;
+use super::sheet::Node;
+use super::{Book, Draft};
+
+/// A part of the book besides the cover, the contents and the exercises.
+type Part = fn(&mut Composer<'_>, &Grid, &Book<'_>) -> Vec<Draft>;
+
+/// Front matter after the contents. The caution page comes before anything that is looked at; the checks come before
+/// the first exercise.
+const FRONT: &[Part] = &[cautions::drafts, how_to_use::drafts, glasses_check::drafts, scale_check::drafts];
+
+/// Every sheet of the book.
+pub fn all(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>) -> Vec<Draft> {
+    let front: Vec<Draft> = FRONT.iter().flat_map(|part| part(composer, grid, book)).collect();
+    let exercises = exercise::drafts(composer, grid, book);
+    let cover = cover::drafts(composer, grid, book);
+    let rest: Vec<&Draft> = front.iter().chain(&exercises).collect();
+    let contents = contents::drafts(composer, grid, cover.len(), &rest);
+    cover.into_iter().chain(contents).chain(front).chain(exercises).collect()
+}
+
+/// The title of a front page at its top; gives the nodes and the height at which its text may start.
+fn opening(composer: &mut Composer<'_>, grid: &Grid, title: &str, lead: &str) -> (Vec<Node>, f64) {
+    let mut column = Column::new(grid.safe);
+    let width = column.width();
+    column.add(composer.title(title, width), 0.0);
+    if !lead.is_empty() {
+        column.add(composer.paragraph(lead, width), 1.5);
+    }
+    let top = column.y + 5.0;
+    (column.nodes, top)
+}
+
+/// Where the text of a front page may end: above the footer.
+fn foot(grid: &Grid) -> f64 {
+    grid.safe.y1 - footer::HEIGHT
+}
+
+/// The two text columns of a front page below its opening.
+fn columns(grid: &Grid, top: f64) -> [Rect; 2] {
+    grid.columns(top, foot(grid))
+}
+
+/// A heading with what belongs to it, kept together.
+fn section(heading: Piece, body: impl IntoIterator<Item = Piece>) -> Piece {
+    let mut section = heading;
+    for piece in body {
+        section.stack(piece, 0.8);
+    }
+    section
+}

@@ -1,0 +1,251 @@
+//! Outlines: what each shape and letter looks like at its size, as a filled area about its own middle.
+//!
+//! This room knows shapes and letters, not depths, eyes or pages. Paths wind clockwise on the page (y down), holes the
+//! other way, so that every path fills under the non-zero rule. The drawn bounding box is centred on the origin.
+
+pub mod fonts;
+
+use kurbo::{Affine, BezPath, Point, Rect, Shape as _, Vec2};
+
+use crate::scene::Shape;
+use fonts::Face;
+
+/// Height of the watch bar as a share of its width (design choice: reads as lying flat at 4 mm).
+const BAR_HEIGHT: f64 = 0.36;
+/// How far a lock bracket reaches along each side, as a share of the shorter side of its frame (design choice).
+const BRACKET_ARM: f64 = 0.2;
+/// Accuracy of circles as Bézier curves, mm: far below the hundredth of a millimetre that pages promise.
+const CIRCLE_ACCURACY: f64 = 1e-4;
+
+/// Width and height of the drawn bounding box of a shape whose longer side is `size` mm (text: capital height).
+pub fn extent(shape: &Shape, size: f64) -> (f64, f64) {
+    match shape {
+        Shape::Bar => (size, size * BAR_HEIGHT),
+        Shape::Text(text) => {
+            let bounds = text_outline(text).bounding_box();
+            let em = size / fonts::CAP_HEIGHT;
+            (bounds.width() * em, bounds.height() * em)
+        }
+        Shape::Star | Shape::Triangle | Shape::Wedge => {
+            let bounds = bounds_of(&corners(shape));
+            let scale = size / bounds.width().max(bounds.height());
+            (bounds.width() * scale, bounds.height() * scale)
+        }
+        Shape::Ring | Shape::Disc | Shape::Square | Shape::Diamond | Shape::Cross | Shape::Brackets => (size, size),
+    }
+}
+
+/// The filled outline of a shape, mm, about the middle of its bounding box. `extent` is what [`extent`] says, or the
+/// frame's own width and height for brackets; `weight` is the width of its lines.
+pub fn path(shape: &Shape, size: f64, extent: (f64, f64), weight: f64) -> BezPath {
+    match shape {
+        Shape::Ring => ring(size / 2.0, weight),
+        Shape::Disc => circle(size / 2.0),
+        Shape::Square | Shape::Diamond | Shape::Star | Shape::Triangle => banded(shape, size, weight),
+        Shape::Wedge => banded(shape, size, f64::INFINITY),
+        Shape::Cross => cross(size / 2.0, weight / 2.0),
+        Shape::Bar => rectangle(extent.0 / 2.0, extent.1 / 2.0),
+        Shape::Brackets => brackets(extent.0 / 2.0, extent.1 / 2.0, weight),
+        Shape::Text(text) => centred(text_outline(text), size / fonts::CAP_HEIGHT),
+    }
+}
+
+/// The area a shape hides when it stands before something, without its holes: its outer outline.
+pub fn silhouette(shape: &Shape, size: f64, extent: (f64, f64)) -> BezPath {
+    match shape {
+        Shape::Ring | Shape::Disc => circle(size / 2.0),
+        Shape::Square | Shape::Diamond | Shape::Star | Shape::Triangle | Shape::Wedge => {
+            banded(shape, size, f64::INFINITY)
+        }
+        Shape::Cross | Shape::Bar | Shape::Brackets | Shape::Text(_) => rectangle(extent.0 / 2.0, extent.1 / 2.0),
+    }
+}
+
+/// The radius of the free circle inside a line shape about the middle of its box; 0 where a shape has none.
+pub fn free_radius(shape: &Shape, size: f64, weight: f64) -> f64 {
+    match shape {
+        Shape::Ring | Shape::Square => (size / 2.0 - weight).max(0.0),
+        Shape::Diamond => (size / 2.0 * std::f64::consts::FRAC_1_SQRT_2 - weight).max(0.0),
+        _ => 0.0,
+    }
+}
+
+/// The unit outline of a line of bold letters: em units, baseline at 0, y down.
+fn text_outline(text: &str) -> BezPath {
+    let mut out = BezPath::new();
+    let mut pen = 0.0;
+    for character in text.chars() {
+        let glyph = fonts::glyph(Face::Bold, character).unwrap_or(0);
+        out.extend(Affine::translate((pen, 0.0)) * fonts::outline(Face::Bold, glyph));
+        pen += fonts::advance(Face::Bold, glyph);
+    }
+    out
+}
+
+fn centred(path: BezPath, scale: f64) -> BezPath {
+    let middle = path.bounding_box().center();
+    Affine::scale(scale) * (Affine::translate(-middle.to_vec2()) * path)
+}
+
+fn circle(radius: f64) -> BezPath {
+    kurbo::Circle::new(Point::ORIGIN, radius).to_path(CIRCLE_ACCURACY)
+}
+
+fn ring(radius: f64, weight: f64) -> BezPath {
+    let mut path = circle(radius);
+    if weight < radius {
+        path.extend(circle(radius - weight).reverse_subpaths());
+    }
+    path
+}
+
+fn rectangle(half_width: f64, half_height: f64) -> BezPath {
+    Rect::new(-half_width, -half_height, half_width, half_height).to_path(CIRCLE_ACCURACY)
+}
+
+fn cross(arm: f64, half: f64) -> BezPath {
+    let corners = [
+        (-half, -arm),
+        (half, -arm),
+        (half, -half),
+        (arm, -half),
+        (arm, half),
+        (half, half),
+        (half, arm),
+        (-half, arm),
+        (-half, half),
+        (-arm, half),
+        (-arm, -half),
+        (-half, -half),
+    ];
+    polygon(corners.map(Point::from))
+}
+
+fn brackets(half_width: f64, half_height: f64, weight: f64) -> BezPath {
+    let arm = half_width.min(half_height) * 2.0 * BRACKET_ARM;
+    let corner = [(0.0, 0.0), (arm, 0.0), (arm, weight), (weight, weight), (weight, arm), (0.0, arm)];
+    let mut path = BezPath::new();
+    for (sx, sy) in [(-1.0, -1.0), (1.0, -1.0), (1.0, 1.0), (-1.0, 1.0)] {
+        let points = corner.map(|(x, y)| Point::new(sx * (half_width - x), sy * (half_height - y)));
+        let piece = polygon(points);
+        path.extend(if sx * sy < 0.0 { piece.reverse_subpaths() } else { piece });
+    }
+    path
+}
+
+/// The corners of a straight-sided shape about the centre of its inscribed circle, at any scale.
+fn corners(shape: &Shape) -> Vec<Point> {
+    let around = |count: u32, start_degrees: f64, radius: &dyn Fn(u32) -> f64| {
+        (0..count)
+            .map(|i| {
+                let angle = (start_degrees + 360.0 * f64::from(i) / f64::from(count)).to_radians();
+                Point::new(libm::cos(angle) * radius(i), libm::sin(angle) * radius(i))
+            })
+            .collect()
+    };
+    match shape {
+        Shape::Star => {
+            // In a regular five-pointed star the inner corners lie at cos 72° / cos 36° of the outer radius.
+            let inner = libm::cos(72_f64.to_radians()) / libm::cos(36_f64.to_radians());
+            around(10, -90.0, &|i| if i % 2 == 0 { 1.0 } else { inner })
+        }
+        Shape::Triangle | Shape::Wedge => around(3, -90.0, &|_| 1.0),
+        Shape::Diamond => around(4, -90.0, &|_| 1.0),
+        _ => around(4, -135.0, &|_| 1.0),
+    }
+}
+
+/// A straight-sided shape as a band of width `weight` inside its outer outline; solid where the band fills it.
+///
+/// All sides of these shapes lie at the same distance from their centre, so the inner edge of the band is the same
+/// figure made smaller about that centre.
+fn banded(shape: &Shape, size: f64, weight: f64) -> BezPath {
+    let unit = corners(shape);
+    let bounds = bounds_of(&unit);
+    let scale = size / bounds.width().max(bounds.height());
+    let middle = bounds.center().to_vec2();
+    let at_scale = |factor: f64| unit.iter().map(|p| ((p.to_vec2() * factor - middle) * scale).to_point()).collect();
+    let outer: Vec<Point> = at_scale(1.0);
+    let mut path = polygon(outer);
+    let side_distance = distance_to_line(unit[0], unit[1]) * scale;
+    if weight < side_distance {
+        let inner: Vec<Point> = at_scale(1.0 - weight / side_distance);
+        path.extend(polygon(inner).reverse_subpaths());
+    }
+    path
+}
+
+/// Distance from the origin to the line through two points.
+fn distance_to_line(a: Point, b: Point) -> f64 {
+    let along: Vec2 = b - a;
+    (a.to_vec2().cross(along) / along.hypot()).abs()
+}
+
+fn bounds_of(points: &[Point]) -> Rect {
+    points.iter().fold(Rect::from_points(points[0], points[0]), |bounds, &p| bounds.union_pt(p))
+}
+
+fn polygon(points: impl IntoIterator<Item = Point>) -> BezPath {
+    let mut path = BezPath::new();
+    for (i, point) in points.into_iter().enumerate() {
+        if i == 0 { path.move_to(point) } else { path.line_to(point) }
+    }
+    path.close_path();
+    path
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    const ALL: [Shape; 11] = [
+        Shape::Ring,
+        Shape::Disc,
+        Shape::Square,
+        Shape::Diamond,
+        Shape::Star,
+        Shape::Cross,
+        Shape::Triangle,
+        Shape::Bar,
+        Shape::Wedge,
+        Shape::Brackets,
+        Shape::Brackets,
+    ];
+
+    #[test]
+    fn drawn_box_is_centred_and_has_its_extent() {
+        for shape in ALL.into_iter().chain([Shape::Text("Boje 7".into())]) {
+            let extent = extent(&shape, 30.0);
+            let bounds = path(&shape, 30.0, extent, 2.0).bounding_box();
+            assert!((bounds.width() - extent.0).abs() < 1e-3, "{shape:?}: {bounds:?} {extent:?}");
+            assert!((bounds.height() - extent.1).abs() < 1e-3, "{shape:?}");
+            assert!(bounds.center().to_vec2().hypot() < 1e-3, "{shape:?}: {:?}", bounds.center());
+        }
+    }
+
+    #[test]
+    fn the_longer_side_is_the_size() {
+        for shape in ALL {
+            let (width, height) = extent(&shape, 30.0);
+            assert!((width.max(height) - 30.0).abs() < 1e-9, "{shape:?}");
+        }
+    }
+
+    #[test]
+    fn outer_outlines_wind_the_same_way_and_lines_have_their_width() {
+        for shape in ALL {
+            assert!(0.0 < path(&shape, 30.0, extent(&shape, 30.0), 2.0).area(), "{shape:?}");
+        }
+        // Area of a ring by the circle formula; of a square band by squares.
+        let area = |shape| path(&shape, 30.0, (30.0, 30.0), 2.0).area();
+        assert!((area(Shape::Ring) - std::f64::consts::PI * (225.0 - 169.0)).abs() < 0.01);
+        assert!((area(Shape::Square) - (900.0 - 676.0)).abs() < 1e-9);
+        let diamond_side = 30.0 / std::f64::consts::SQRT_2;
+        assert!((area(Shape::Diamond) - (diamond_side.powi(2) - (diamond_side - 4.0).powi(2))).abs() < 1e-9);
+    }
+
+    #[test]
+    fn a_line_wider_than_its_shape_makes_it_solid() {
+        assert!((path(&Shape::Square, 30.0, (30.0, 30.0), 40.0).area() - 900.0).abs() < 1e-9);
+    }
+}

@@ -1,0 +1,154 @@
+//! Marks on a PDF page: the only place that draws. Sheet millimetres become points here.
+
+use krilla::color::rgb;
+use krilla::geom::{Path, PathBuilder, Point, Rect};
+use krilla::paint::Fill;
+use krilla::surface::Surface;
+use krilla::text::{Font, GlyphId, KrillaGlyph};
+use kurbo::{BezPath, PathEl};
+use skrifa::MetadataProvider;
+
+use super::PdfError;
+use crate::colour::{Inks, Srgb8};
+use crate::layout::fonts;
+use crate::layout::sheet::{Art, Face, Glyph, Node, TextRun};
+use crate::units::Mm;
+
+/// The bundled faces as the PDF library holds them, and how many glyphs each has.
+pub struct Fonts([(Font, u32); 2]);
+
+impl Fonts {
+    /// Reads the bundled fonts; fails only if the library cannot.
+    pub fn new() -> Result<Self, PdfError> {
+        Ok(Self([load(Face::Regular)?, load(Face::Bold)?]))
+    }
+
+    fn face(&self, face: Face) -> &(Font, u32) {
+        &self.0[usize::from(face == Face::Bold)]
+    }
+}
+
+fn load(face: Face) -> Result<(Font, u32), PdfError> {
+    let font = Font::new(fonts::bytes(face).into(), 0);
+    let font = font.ok_or_else(|| PdfError::Refused("the bundled font cannot be read".to_owned()))?;
+    Ok((font, fonts::font(face).glyph_names().num_glyphs()))
+}
+
+/// The right to draw, handed out within a tag alone: see `page::Canvas::tagged`.
+pub struct Ink<'a, 'b> {
+    surface: &'a mut Surface<'b>,
+    inks: &'a Inks,
+    fonts: &'a Fonts,
+}
+
+impl<'a, 'b> Ink<'a, 'b> {
+    /// Draws on `surface` in the colours `inks`. The caller has opened a tag.
+    pub fn new(surface: &'a mut Surface<'b>, inks: &'a Inks, fonts: &'a Fonts) -> Self {
+        Self { surface, inks, fonts }
+    }
+
+    /// Draws nodes and everything in them, whatever their roles. Errors say what cannot be drawn.
+    pub fn draw(&mut self, nodes: &[Node]) -> Result<(), &'static str> {
+        for node in nodes {
+            match node {
+                Node::Group(_, inner) => self.draw(inner)?,
+                Node::Text(run) => self.text(run)?,
+                Node::Fill(fill) => self.fill(&fill.path, fill.tone.mixed(self.inks))?,
+                Node::Art(art) => self.art(art)?,
+            }
+        }
+        Ok(())
+    }
+
+    /// Fills the whole page.
+    pub fn ground(&mut self, page: Rect) {
+        let mut builder = PathBuilder::new();
+        builder.push_rect(page);
+        self.colour(self.inks.ground);
+        builder.finish().iter().for_each(|path| self.surface.draw_path(path));
+    }
+
+    /// Left, right, overlap, flat: later ones cover earlier ones, so the page needs no blending.
+    fn art(&mut self, art: &Art) -> Result<(), &'static str> {
+        let Inks { left, right, both, .. } = *self.inks;
+        for (paths, ink) in [(&art.left, left), (&art.right, right), (&art.overlap, both), (&art.flat, both)] {
+            for path in paths {
+                self.fill(path, ink)?;
+            }
+        }
+        Ok(())
+    }
+
+    fn fill(&mut self, path: &BezPath, colour: Srgb8) -> Result<(), &'static str> {
+        if let Some(path) = outline(path)? {
+            self.colour(colour);
+            self.surface.draw_path(&path);
+        }
+        Ok(())
+    }
+
+    fn text(&mut self, run: &TextRun) -> Result<(), &'static str> {
+        let (font, count) = self.fonts.face(run.face);
+        let finite = [run.origin.x, run.origin.y, run.size].iter().all(|value| value.is_finite());
+        if !finite || run.size <= 0.0 {
+            return Err("a run of text has no place or no size");
+        }
+        if !run.glyphs.iter().all(|glyph| fits(glyph, &run.text, *count)) {
+            return Err("a glyph does not fit its text or its font");
+        }
+        let glyphs: Vec<KrillaGlyph> = run.glyphs.iter().map(|glyph| em(glyph, run.size)).collect();
+        let origin = Point::from_xy(points(run.origin.x), points(run.origin.y));
+        self.colour(run.tone.mixed(self.inks));
+        self.surface.draw_glyphs(origin, &glyphs, font.clone(), &run.text, points(run.size), false);
+        Ok(())
+    }
+
+    fn colour(&mut self, Srgb8([red, green, blue]): Srgb8) {
+        self.surface.set_fill(Some(Fill { paint: rgb::Color::new(red, green, blue).into(), ..Fill::default() }));
+    }
+}
+
+fn fits(glyph: &Glyph, text: &str, count: u32) -> bool {
+    let finite = [glyph.offset.0, glyph.offset.1, glyph.advance].iter().all(|value| value.is_finite());
+    let known = (1..count).contains(&u32::from(glyph.id));
+    finite && known && text.get(glyph.range.clone()).is_some_and(|words| !words.is_empty())
+}
+
+/// A glyph in em, y up, on whole hundredths of a design unit: kerning then has short numbers.
+fn em(glyph: &Glyph, size: f64) -> KrillaGlyph {
+    let of = |mm: f64| ((mm / size * 1e5).round() / 1e5) as f32;
+    let id = GlyphId::new(u32::from(glyph.id));
+    let offset = (of(glyph.offset.0), -of(glyph.offset.1));
+    KrillaGlyph::new(id, of(glyph.advance), offset.0, offset.1, 0.0, glyph.range.clone(), None)
+}
+
+/// Millimetres in points, to a thousandth: 0.35 µm.
+pub fn points(mm: f64) -> f32 {
+    ((Mm(mm).to_pt().0 * 1e3).round() / 1e3) as f32
+}
+
+/// An area in points, if it has finite sides and some extent.
+pub fn rect(area: kurbo::Rect) -> Option<Rect> {
+    let known = area.x0 < area.x1 && area.y0 < area.y1;
+    Rect::from_ltrb(points(area.x0), points(area.y0), points(area.x1), points(area.y1)).filter(|_| known)
+}
+
+/// A path in points; `None` if there is nothing to draw.
+fn outline(path: &BezPath) -> Result<Option<Path>, &'static str> {
+    if !path.is_finite() {
+        return Err("a path has a point that is no number");
+    }
+    let mut builder = PathBuilder::new();
+    for element in path.elements() {
+        match *element {
+            PathEl::MoveTo(a) => builder.move_to(points(a.x), points(a.y)),
+            PathEl::LineTo(a) => builder.line_to(points(a.x), points(a.y)),
+            PathEl::QuadTo(a, b) => builder.quad_to(points(a.x), points(a.y), points(b.x), points(b.y)),
+            PathEl::CurveTo(a, b, c) => {
+                builder.cubic_to(points(a.x), points(a.y), points(b.x), points(b.y), points(c.x), points(c.y));
+            }
+            PathEl::ClosePath => builder.close(),
+        }
+    }
+    Ok(builder.finish())
+}

@@ -1,0 +1,107 @@
+//! The palette: 256 exact mixes of the inks of an edition, and how coverage becomes an index into it.
+//!
+//! Entries 0 to 224 are the pairs of 15 levels of coverage of the left eye's and the right eye's art; entries 225 to
+//! 255 are 31 levels of the text ink on the ground.
+//!
+//! Mixes are made in sRGB code values, not in linear light. The partly covered pixels at the two borders of a mark are
+//! then as far from the ground, in the numbers of the file, as their covered area says; so the centre of a mark
+//! measured in one channel of the file is its true centre, and a page looks the same as when a common SVG or PDF
+//! viewer, which mixes in code values too, rasterises the vector editions. Mixed in linear light, both borders would
+//! move by the same amount: the centre would keep its place, but marks would look bolder on one ground and thinner on
+//! the other, and the three formats would not agree.
+
+use super::sweep::Levels;
+use crate::colour::{Inks, Srgb8};
+
+/// Levels of coverage above none, of the art of one eye.
+const ART: u8 = 14;
+
+/// Levels above none of the text ink.
+const TEXT: u8 = 31;
+
+/// Index before the first text entry.
+const BEFORE_TEXT: u8 = 224;
+
+/// How the coverage of the left eye's art enters an index.
+pub(super) const LEFT: Levels = Levels { steps: ART, unit: ART + 1 };
+
+/// How the coverage of the right eye's art enters an index.
+pub(super) const RIGHT: Levels = Levels { steps: ART, unit: 1 };
+
+/// The colours of one edition by index.
+#[derive(Debug, Clone)]
+pub(super) struct Palette {
+    colours: [[u8; 3]; 256],
+    text: Srgb8,
+}
+
+impl Palette {
+    pub(super) fn new(inks: &Inks) -> Self {
+        let mut colours = [inks.ground.0; 256];
+        for (i, colour) in (0..=BEFORE_TEXT).zip(&mut colours) {
+            let share = |level: u8| f64::from(level) / f64::from(ART);
+            *colour = pair(inks, share(i / (ART + 1)), share(i % (ART + 1)));
+        }
+        for (level, colour) in (1..=TEXT).zip(&mut colours[usize::from(BEFORE_TEXT) + 1..]) {
+            *colour = mix(inks.ground.0, inks.text.0, f64::from(level) / f64::from(TEXT));
+        }
+        Self { colours, text: inks.text }
+    }
+
+    /// The colours in the order of their indices: red, green, blue.
+    pub(super) fn bytes(&self) -> Vec<u8> {
+        self.colours.concat()
+    }
+
+    /// The index of a pixel where text of this strength (0 to 255) stands on the art index `art`.
+    ///
+    /// On bare ground it is a text entry. On art it is the entry nearest to the true mix, so that letters on a figure
+    /// have no halo.
+    pub(super) fn text_over(&self, art: u8, strength: u8) -> u8 {
+        let level = text_level(strength);
+        if level == 0 {
+            art
+        } else if art == 0 || level == TEXT {
+            BEFORE_TEXT + level
+        } else {
+            let share = f64::from(level) / f64::from(TEXT);
+            self.nearest(mix(self.colours[usize::from(art)], self.text.0, share))
+        }
+    }
+
+    /// The first of the entries nearest to a colour.
+    fn nearest(&self, wanted: [u8; 3]) -> u8 {
+        let distance =
+            |c: &[u8; 3]| -> u32 { c.iter().zip(wanted).map(|(&a, b)| u32::from(a.abs_diff(b)).pow(2)).sum() };
+        (0..=u8::MAX).zip(&self.colours).min_by_key(|(_, colour)| distance(colour)).map_or(0, |(i, _)| i)
+    }
+}
+
+/// The nearest of the 31 levels to a strength from 0 to 255.
+fn text_level(strength: u8) -> u8 {
+    let scaled = (u16::from(strength) * u16::from(TEXT) + 127) / 255;
+    scaled.to_le_bytes()[0]
+}
+
+/// Colour of a pixel of which these shares are covered by the left eye's and the right eye's art.
+///
+/// The two borders are taken as independent: the share a·b shows the overlap colour, a·(1 - b) the left ink,
+/// (1 - a)·b the right ink and (1 - a)·(1 - b) the ground.
+fn pair(inks: &Inks, a: f64, b: f64) -> [u8; 3] {
+    let channel = |i: usize| {
+        let [ground, left, right, both] = [inks.ground, inks.left, inks.right, inks.both].map(|c| f64::from(c.0[i]));
+        code((1.0 - a) * (1.0 - b) * ground + a * (1.0 - b) * left + (1.0 - a) * b * right + a * b * both)
+    };
+    [channel(0), channel(1), channel(2)]
+}
+
+fn mix(from: [u8; 3], to: [u8; 3], share: f64) -> [u8; 3] {
+    let channel = |i: usize| code((1.0 - share) * f64::from(from[i]) + share * f64::from(to[i]));
+    [channel(0), channel(1), channel(2)]
+}
+
+/// The nearest code value.
+#[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "a mix of code values lies within 0..=255")]
+fn code(value: f64) -> u8 {
+    (value + 0.5) as u8
+}

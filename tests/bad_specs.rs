@@ -230,6 +230,26 @@ fn deep_nesting_is_refused_without_a_crash() {
 }
 
 #[test]
+fn a_file_that_is_no_toml_is_not_quoted_whole() {
+    let lines = "hold the lamp\n".repeat(60_000);
+    let (dir, loaded) = load_with(&[("a.toml", lines.as_bytes())]);
+    let shown = printed(dir.path(), &loaded);
+    assert_eq!(loaded.diagnostics.len(), 51);
+    assert!(shown.ends_with(
+        "error[E-SYNTAX]: `a.toml`: 59950 more lines are not valid TOML\n |\n = help: mend the first ones and run again\n"
+    ), "{shown}");
+}
+
+#[test]
+fn a_megabyte_of_the_same_label_is_read_in_time() {
+    let targets = "[[target]]\nlabel = \"a\"\n".repeat(20_000);
+    let (_, loaded) =
+        load_with(&[("a.toml", format!("[exercise]\nkind = \"jump\"\ntitle = \"T\"\n{targets}").as_bytes())]);
+    // Each has no shape, size and depth; all but the first repeat the label; and there are too many.
+    assert_eq!(loaded.diagnostics.len(), 3 * 20_000 + 19_999 + 1);
+}
+
+#[test]
 fn thousands_of_unknown_keys_are_all_reported() {
     let keys: String = (0..5000).map(|i| format!("depth{i} = {i}\n")).collect();
     let (dir, loaded) = load_with(&[("a.toml", format!("{EXERCISE}{keys}").as_bytes())]);

@@ -1,28 +1,30 @@
 //! Specs without fault: every word and default of the language arrives as what it means.
 
 use depthpress::colour::{Filter, Ground};
-use depthpress::diagnostics::{Diagnostics, FileId, Sources};
+use depthpress::diagnostics::{Diagnostics, Sources};
 use depthpress::exercise::jump::{ArrangementForm, Stops};
 use depthpress::exercise::nest::RoomForm;
 use depthpress::exercise::ramp::Ramp;
 use depthpress::exercise::trail::TrailPath;
 use depthpress::exercise::{Body, Exercise, read_exercise};
 use depthpress::scene::{At, Depth, Eyes, Scaling, Shape, Side, Size};
-use depthpress::spec::read::Reader;
+use depthpress::spec::reader::Reader;
 use depthpress::spec::set::read_set;
 use depthpress::spec::{Formats, PageFormat, SetSpec};
 use depthpress::units::{Angle, Mm, Ppi, PrismDioptre, Seconds};
 
 fn exercise(text: &str) -> Exercise {
-    let mut problems = Diagnostics::new();
-    let read = read_exercise(&mut Reader::new(FileId(0), text, &mut problems), "case");
+    let (mut sources, mut problems) = (Sources::default(), Diagnostics::new());
+    let file = sources.add("case.toml", text);
+    let read = read_exercise(&mut Reader::new(&sources, file, &mut problems), "case");
     assert_eq!(problems.iter().map(|p| &p.message).collect::<Vec<_>>(), Vec::<&String>::new(), "{text}");
     read.unwrap()
 }
 
 fn set(text: &str) -> SetSpec {
-    let mut problems = Diagnostics::new();
-    let read = read_set(&mut Reader::new(FileId(0), text, &mut problems));
+    let (mut sources, mut problems) = (Sources::default(), Diagnostics::new());
+    let file = sources.add("set.toml", text);
+    let read = read_set(&mut Reader::new(&sources, file, &mut problems));
     assert_eq!(problems.iter().map(|p| &p.message).collect::<Vec<_>>(), Vec::<&String>::new(), "{text}");
     read.set.unwrap()
 }
@@ -100,8 +102,6 @@ fn ramps_give_one_value_a_level() {
 fn the_place_of_a_target_is_its_depth() {
     let text = "[exercise]\nkind = \"hold\"\ntitle = \"T\"\n[[target]]\nshape = \"ring\"\nsize = \"9 mm\"\n\
                 depth = \"2 pd away\"\n";
-    let mut sources = Sources::default();
-    sources.add("a.toml", text);
     let read = exercise(text);
     assert_eq!(&text[read.place.range()], "[exercise]");
     let Body::Hold(hold) = read.body else { panic!() };

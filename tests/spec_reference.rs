@@ -3,10 +3,10 @@
 use std::collections::BTreeSet;
 use std::path::Path;
 
-use depthpress::diagnostics::{Diagnostics, FileId};
+use depthpress::diagnostics::{Diagnostics, Sources};
 use depthpress::exercise::{KINDS, read_exercise, reference};
 use depthpress::spec::field::{Need, TableSpec, Takes};
-use depthpress::spec::read::Reader;
+use depthpress::spec::reader::Reader;
 use depthpress::spec::set;
 
 /// Set to write the reference anew instead of comparing it.
@@ -56,7 +56,9 @@ fn the_kinds_are_the_words_of_the_kind_key() {
 fn every_example_reads_as_its_kind() {
     for kind in KINDS {
         let mut problems = Diagnostics::new();
-        let read = read_exercise(&mut Reader::new(FileId(0), kind.example, &mut problems), kind.id);
+        let mut sources = Sources::default();
+        let file = sources.add("example.toml", kind.example);
+        let read = read_exercise(&mut Reader::new(&sources, file, &mut problems), kind.id);
         assert_eq!(problems.iter().map(|p| p.message.as_str()).collect::<Vec<_>>(), Vec::<&str>::new());
         assert_eq!(read.unwrap().id, kind.id);
     }

@@ -11,8 +11,10 @@ use std::path::{Path, PathBuf};
 use crate::diagnostics::{Diagnostic, Diagnostics, FileId, Place, Sources, codes};
 use crate::exercise::{Exercise, read_exercise};
 use crate::spec::SetSpec;
-use crate::spec::read::{Placed, Reader, shown};
+use crate::spec::read::Placed;
+use crate::spec::reader::Reader;
 use crate::spec::set::read_set;
+use crate::spec::text::shown;
 
 /// The largest spec file that is read, in bytes (1 MiB). Design choice: a hundred times the largest exercise we know.
 pub const MOST_BYTES: u64 = 1 << 20;
@@ -60,10 +62,7 @@ pub fn load(path: &Path) -> Result<Loaded, LoadError> {
     let folder = path.metadata().map_err(failed(path))?.is_dir();
     let file = if folder { path.join("set.toml") } else { path.to_owned() };
     file.metadata().map_err(failed(&file))?;
-    let home = match file.parent() {
-        Some(parent) if !parent.as_os_str().is_empty() => parent.to_owned(),
-        _ => PathBuf::from("."),
-    };
+    let home = file.parent().map(Path::to_owned).unwrap_or_default();
     let mut loading = Loading { home, sources: Sources::default(), diagnostics: Diagnostics::new() };
     let (set, listed) = match loading.read_file(&file, None).map_err(failed(&file))? {
         Some(id) => loading.parse(id, read_set_pair),
@@ -80,7 +79,7 @@ fn read_set_pair(reader: &mut Reader<'_>) -> (Option<SetSpec>, Vec<Placed<String
 
 /// What is known while a set is read.
 struct Loading {
-    /// The folder of `set.toml`.
+    /// The folder of `set.toml`; empty for the working folder.
     home: PathBuf,
     sources: Sources,
     diagnostics: Diagnostics,
@@ -91,8 +90,7 @@ type Refusal = (String, &'static str);
 
 impl Loading {
     fn parse<T>(&mut self, file: FileId, read: impl FnOnce(&mut Reader<'_>) -> T) -> T {
-        let text = self.sources.text(file);
-        read(&mut Reader::new(file, text, &mut self.diagnostics))
+        read(&mut Reader::new(&self.sources, file, &mut self.diagnostics))
     }
 
     /// Reads the listed exercises in their order; each broken one leaves its problems and no exercise.
@@ -155,7 +153,8 @@ impl Loading {
 
     /// Whether a path, its links followed, stays in the folder of the set.
     fn inside(&self, path: &Path) -> io::Result<bool> {
-        Ok(path.canonicalize()?.starts_with(self.home.canonicalize()?))
+        let home = if self.home.as_os_str().is_empty() { Path::new(".") } else { &self.home };
+        Ok(path.canonicalize()?.starts_with(home.canonicalize()?))
     }
 
     fn refuse(&mut self, place: Option<Place>, (message, help): Refusal) {

@@ -210,7 +210,13 @@ help: did you mean `depth`?
         let (sources, problem) = sample();
         let record = &records([&problem], &sources)[0];
         assert_eq!((record.file.as_deref(), record.line, record.column), (Some("a.toml"), Some(2), Some(1)));
-        assert_eq!(record.severity, "error");
+        let json = serde_json::to_value(record).unwrap();
+        let expected = serde_json::json!({
+            "code": "E-UNKNOWN-KEY", "severity": "error", "file": "a.toml", "line": 2, "column": 1,
+            "message": "unknown key `dpeth` in `[target]`", "label": "unknown key", "help": "did you mean `depth`?",
+            "replacement": "depth",
+        });
+        assert_eq!(json, expected);
     }
 
     #[test]

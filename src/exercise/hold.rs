@@ -1,13 +1,15 @@
 //! `hold`: one large target held single and clear at one demand; a ramp over levels makes a slow slide from page to page.
 
+use crate::scene::{Scene, Side};
+use crate::spec::document::Document;
+use crate::spec::field::{Field, TableForm, TableSpec, Takes, seconds};
+use crate::spec::reader::Reader;
+use crate::spec::table::Table;
+use crate::units::Seconds;
+
 use super::target::{self, Target};
 use super::words::{self, Words};
 use super::{Body, COMMON, Kind};
-use crate::scene::{Scene, Side};
-use crate::spec::field::{Field, TableForm, TableSpec, Takes, seconds};
-use crate::spec::read::Reader;
-use crate::spec::table::{Document, Table};
-use crate::units::Seconds;
 
 /// The parameters of a `hold` exercise.
 #[derive(Debug, Clone, PartialEq)]

@@ -1,15 +1,18 @@
 //! `jump`: two or more targets at different depths, looked at in turn along a numbered route.
 
+use crate::diagnostics::{Diagnostic, Place, codes};
+use crate::scene::{At, Depth, Feature, Scene};
+use crate::spec::document::Document;
+use crate::spec::field::{Field, TableForm, TableSpec, Takes, mm, seconds};
+use crate::spec::read::Placed;
+use crate::spec::reader::Reader;
+use crate::spec::table::Table;
+use crate::units::{Mm, Seconds};
+
 use super::ramp::Ramp;
 use super::target::{self, Target};
 use super::words::{self, Words};
 use super::{Body, COMMON, Kind};
-use crate::diagnostics::{Diagnostic, Place, codes};
-use crate::scene::{At, Depth, Feature, Scene};
-use crate::spec::field::{Field, TableForm, TableSpec, Takes, mm, seconds};
-use crate::spec::read::{Placed, Reader};
-use crate::spec::table::{Document, Table};
-use crate::units::{Mm, Seconds};
 
 /// The parameters of a `jump` exercise.
 #[derive(Debug, Clone, PartialEq)]

@@ -13,9 +13,11 @@ pub mod words;
 
 use crate::diagnostics::{Diagnostic, Place, codes};
 use crate::scene::Scene;
+use crate::spec::document::Document;
 use crate::spec::field::{Field, TableForm, TableSpec, Takes};
-use crate::spec::read::{Reader, Word};
-use crate::spec::table::{Document, Table};
+use crate::spec::read::Word;
+use crate::spec::reader::Reader;
+use crate::spec::table::Table;
 
 use words::{AuthorWords, Words};
 

@@ -1,16 +1,18 @@
 //! `nest`: targets inside a drawn box or corridor in true two-eye perspective, so that outline, size and overlap agree
 //! with the depth and make it easier to see.
 
+use crate::diagnostics::Place;
+use crate::scene::{At, Companions, Depth, Eyes, Feature, Form, Role, Scaling, Scene, Vertex};
+use crate::spec::document::Document;
+use crate::spec::field::{Field, TableForm, TableSpec, Takes, mm};
+use crate::spec::reader::Reader;
+use crate::spec::table::Table;
+use crate::units::Mm;
+
 use super::ramp::{Blend, Ramp};
 use super::target::{self, Target};
 use super::words::{self, Words};
 use super::{Body, COMMON, Kind};
-use crate::diagnostics::Place;
-use crate::scene::{At, Companions, Depth, Eyes, Feature, Form, Role, Scaling, Scene, Vertex};
-use crate::spec::field::{Field, TableForm, TableSpec, Takes, mm};
-use crate::spec::read::Reader;
-use crate::spec::table::{Document, Table};
-use crate::units::Mm;
 
 /// The parameters of a `nest` exercise.
 #[derive(Debug, Clone, PartialEq)]

@@ -3,7 +3,8 @@
 use crate::diagnostics::{Diagnostic, codes};
 use crate::scene::{Depth, Size};
 use crate::spec::field::{Field, TableForm, TableSpec, Takes};
-use crate::spec::read::{Placed, RampSeen, Raw, Read, Reader, Slot};
+use crate::spec::read::{Placed, Raw, Read, Slot};
+use crate::spec::reader::{RampSeen, Reader};
 use crate::spec::table::Table;
 use crate::units::{Angle, Mm};
 

@@ -1,14 +1,17 @@
 //! A target as every kind uses it: a shape at a depth, with its watch marks and its lock frame.
 
-use super::ramp::Ramp;
+use std::collections::BTreeMap;
+
 use crate::diagnostics::{Diagnostic, Place, codes};
 use crate::scene::{At, Companions, Depth, Eyes, Feature, Form, Role, Scaling, Shape, Size};
+use crate::spec::document::Document;
 use crate::spec::field::{Field, TableSpec, Takes, deg, mm};
-use crate::spec::read::{Placed, Reader, Word};
-use crate::spec::table::{Document, Table};
+use crate::spec::read::{Placed, Word};
+use crate::spec::reader::Reader;
+use crate::spec::table::Table;
 use crate::units::{Mm, Quantity, Unit};
 
-use std::collections::BTreeMap;
+use super::ramp::Ramp;
 
 /// A `[[target]]` of an exercise file.
 #[derive(Debug, Clone, PartialEq)]

@@ -1,15 +1,18 @@
 //! `trail`: a path whose depth changes all along it, followed by eye from bead to bead.
 
+use crate::diagnostics::{Diagnostic, Place, codes};
+use crate::scene::{At, Companions, Depth, Eyes, Feature, Form, Role, Scaling, Scene, Shape, Size, Vertex};
+use crate::spec::document::Document;
+use crate::spec::field::{Field, TableForm, TableSpec, Takes, deg, mm};
+use crate::spec::read::Placed;
+use crate::spec::reader::Reader;
+use crate::spec::table::Table;
+use crate::units::Mm;
+
 use super::ramp::{Blend, Ramp};
 use super::target::REACH;
 use super::words::{self, Words};
 use super::{Body, COMMON, Kind};
-use crate::diagnostics::{Diagnostic, Place, codes};
-use crate::scene::{At, Companions, Depth, Eyes, Feature, Form, Role, Scaling, Scene, Shape, Size, Vertex};
-use crate::spec::field::{Field, TableForm, TableSpec, Takes, deg, mm};
-use crate::spec::read::{Placed, Reader};
-use crate::spec::table::{Document, Table};
-use crate::units::Mm;
 
 /// The parameters of a `trail` exercise.
 #[derive(Debug, Clone, PartialEq)]

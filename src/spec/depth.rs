@@ -5,7 +5,8 @@ use crate::scene::{Depth, Side};
 use crate::units::{Dimension, Mm, PrismDioptre, Quantity};
 
 use super::field::{Limits, amount};
-use super::read::shown;
+use super::quantity::quantity_problem;
+use super::text::shown;
 
 /// Why a text is not a depth.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -75,7 +76,7 @@ fn side_error(text: &str, last: &str, before: &[&str]) -> DepthError {
 /// The amount before the side.
 fn read_amount(text: &str, written: &str, side: Side, parallax: bool) -> Result<Depth, DepthError> {
     let quantity = Quantity::parse(written).map_err(|problem| {
-        let problem = super::read::quantity_problem(&problem, written, "a depth");
+        let problem = quantity_problem(&problem, written, "a depth");
         error(problem, "a depth takes a length (mm, cm, m, in, pt), an angle (deg, arcmin, arcsec) or a demand (pd)")
     })?;
     if quantity.value < 0.0 {

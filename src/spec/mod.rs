@@ -2,12 +2,15 @@
 //!
 //! This room knows keys, quantities and places in files; what an exercise means is the business of `exercise`.
 //!
-//! The language is data ([`field`]): tables of keys with what each takes. Reader ([`table`], [`read`]), hints and spec
-//! reference all work from it. Text that is TOML only in part is read as far as it goes.
+//! The language is data ([`field`]): tables of keys with what each takes. Reading ([`document`], [`table`],
+//! [`read`]), hints and spec reference all work from it. Text that is TOML only in part is read as far as it goes.
 
 pub mod depth;
+pub mod document;
 pub mod field;
+mod quantity;
 pub mod read;
+pub mod reader;
 pub mod reference;
 pub mod set;
 pub mod suggest;
@@ -103,7 +106,7 @@ pub struct Formats {
 
 /// Keeps a name that must be unique, or pushes where the first one stands.
 pub fn unique(
-    reader: &mut read::Reader<'_>,
+    reader: &mut reader::Reader<'_>,
     what: &str,
     name: read::Placed<String>,
     seen: &mut BTreeMap<String, Place>,

@@ -7,13 +7,16 @@ use crate::diagnostics::{Diagnostic, Place, codes};
 use crate::optics::Viewer;
 use crate::units::{Mm, Ppi, Quantity, Unit};
 
+use super::document::Document;
 use super::field::{Field, Limits, TableForm, TableSpec, Takes, mm};
-use super::read::{Placed, Reader, Word};
-use super::table::{Document, Table};
+use super::read::{Placed, Word};
+use super::reader::Reader;
+use super::table::Table;
 use super::{Edition, Formats, Language, PageFormat, SetSpec};
 
-/// Interpupillary distances of people from small children to large adults, with room on both sides (practice notes,
-/// section 1.4: children down to 40 mm, nearly all adults 45 to 80 mm).
+/// Interpupillary distances of people: nearly all adults 45 to 80 mm, children from five years down to 40 mm.
+///
+/// Source: `[Dodgson2004]`, abstract.
 const IPD: Limits = mm(40.0, 80.0);
 
 /// Viewing distances from a book held close to the far end of a room. Design choice.

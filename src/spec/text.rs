@@ -1,7 +1,6 @@
 //! The forms of text that keys take: plain lines, names, versions, dates, paths.
 
 use super::field::{ID_LENGTH, Takes};
-use super::read::shown;
 
 /// Why a text does not fit.
 pub(super) struct Wrong {
@@ -129,6 +128,19 @@ fn check_file(text: &str) -> Result<(), Wrong> {
         "name the file with `a`-`z`, `0`-`9` and `-`, starting with a letter or digit, at most {ID_LENGTH} characters"
     );
     wrong(format!("is `{seen}`: `{}` cannot name an exercise", shown(stem)), "not a name", help)
+}
+
+/// An author's text for a message: control characters escaped, cut after 40 characters.
+pub fn shown(text: &str) -> String {
+    let mut out = String::new();
+    for (i, c) in text.chars().enumerate() {
+        if i == 40 {
+            out.push('…');
+            break;
+        }
+        if c.is_control() { out.extend(c.escape_default()) } else { out.push(c) }
+    }
+    out
 }
 
 #[cfg(test)]

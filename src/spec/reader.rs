@@ -1,0 +1,148 @@
+//! One file while it is read: its text, its problems, and what hints need to know about it.
+
+use std::collections::BTreeSet;
+use std::ops::Range;
+
+use toml::de::DeValue;
+
+use crate::diagnostics::{Diagnostic, Diagnostics, FileId, Place, Sources, codes};
+
+use super::field::TableSpec;
+use super::read::{Raw, Read, Slot};
+
+/// Broken lines of one file that are quoted; past these a file is no TOML at all. Design choice.
+const MOST_SYNTAX: usize = 50;
+
+/// Reads one file and collects what is wrong with it.
+#[derive(Debug)]
+pub struct Reader<'d> {
+    file: FileId,
+    sources: &'d Sources,
+    out: &'d mut Diagnostics,
+    /// Where values point while a default is read: the header of their table.
+    pinned: Option<Place>,
+    /// Lines that are no TOML: what else is wrong on them is only an echo.
+    broken: BTreeSet<usize>,
+    /// The tables of this file, for hints about keys in the wrong one.
+    pub family: Vec<&'static TableSpec>,
+    /// Where a key that a table does not have belongs, in files of another kind.
+    pub key_hint: fn(&TableSpec, &str) -> Option<String>,
+    /// Missing tables that an unknown one was taken for: they are not reported twice.
+    pub(super) mended_tables: BTreeSet<&'static str>,
+    ramps: Vec<RampSeen>,
+}
+
+/// A ramp that was read: all ramps of one exercise have the same number of levels.
+#[derive(Debug, Clone, Copy)]
+pub struct RampSeen {
+    /// Its key.
+    pub key: &'static str,
+    /// Its value.
+    pub place: Place,
+    /// How many levels it has.
+    pub levels: u32,
+}
+
+impl<'d> Reader<'d> {
+    /// A reader for one file and the list that takes its problems.
+    pub fn new(sources: &'d Sources, file: FileId, out: &'d mut Diagnostics) -> Self {
+        Self {
+            file,
+            sources,
+            out,
+            pinned: None,
+            broken: BTreeSet::new(),
+            family: Vec::new(),
+            key_hint: |_, _| None,
+            mended_tables: BTreeSet::new(),
+            ramps: Vec::new(),
+        }
+    }
+
+    /// The file.
+    pub fn file(&self) -> FileId {
+        self.file
+    }
+
+    /// The whole text.
+    pub(super) fn text(&self) -> &'d str {
+        self.sources.text(self.file)
+    }
+
+    /// Adds a problem, unless it is the echo of a line that is no TOML.
+    pub fn push(&mut self, problem: Diagnostic) {
+        let echo = problem.place.is_some_and(|p| self.broken.contains(&self.line(p)));
+        if !echo {
+            self.out.push(problem);
+        }
+    }
+
+    /// Adds a problem of syntax and remembers its line. One line is reported once, and a file that is no TOML at all
+    /// is not quoted whole.
+    pub(super) fn push_syntax(&mut self, problem: Diagnostic) {
+        if problem.place.is_some_and(|p| self.mark_broken(p)) && self.broken.len() <= MOST_SYNTAX {
+            self.out.push(problem);
+        }
+    }
+
+    /// Remembers that a line is no TOML. Whether it is the first time.
+    pub(super) fn mark_broken(&mut self, place: Place) -> bool {
+        self.broken.insert(self.line(place))
+    }
+
+    /// Says how many lines of broken syntax were not quoted.
+    pub(super) fn close_syntax(&mut self) {
+        let more = self.broken.len().saturating_sub(MOST_SYNTAX);
+        if 0 < more {
+            let lines = if more == 1 { "1 more line is".to_owned() } else { format!("{more} more lines are") };
+            let message = format!("`{}`: {lines} not valid TOML", self.sources.path(self.file));
+            let problem =
+                Diagnostic::error(codes::SYNTAX, None, message).with_help("mend the first ones and run again");
+            self.out.push(problem);
+        }
+    }
+
+    /// Whether parts of the file could not be read, so that what seems missing may not be.
+    pub(super) fn is_broken(&self) -> bool {
+        !self.broken.is_empty()
+    }
+
+    pub(super) fn place(&self, span: Range<usize>) -> Place {
+        let byte = |i: usize| u32::try_from(i).unwrap_or(u32::MAX);
+        self.pinned.unwrap_or(Place { file: self.file, start: byte(span.start), end: byte(span.end) })
+    }
+
+    /// The bytes of the file at a place, as written.
+    pub fn written(&self, place: Place) -> &'d str {
+        self.text().get(place.range()).unwrap_or("")
+    }
+
+    /// The line of a place, from 1.
+    pub fn line(&self, place: Place) -> usize {
+        self.sources.line(place).map_or(1, |line| line.number)
+    }
+
+    /// Reads a default as if it stood in the file; problems and places point at `header`.
+    pub(super) fn read_default<T: Read>(&mut self, slot: Slot<'_>, text: &str, header: Place) -> Option<T> {
+        let outer = self.pinned.replace(header);
+        let read = match DeValue::parse(text) {
+            Ok(value) => T::read(self, slot, Raw::new(&value)),
+            Err(problem) => {
+                self.push(Diagnostic::error(codes::SYNTAX, header, problem.message()));
+                None
+            }
+        };
+        self.pinned = outer;
+        read
+    }
+
+    /// Notes a ramp, for the check that all have the same number of levels.
+    pub fn note_ramp(&mut self, ramp: RampSeen) {
+        self.ramps.push(ramp);
+    }
+
+    /// The ramps noted so far.
+    pub fn ramps(&self) -> &[RampSeen] {
+        &self.ramps
+    }
+}

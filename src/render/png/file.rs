@@ -17,21 +17,25 @@ const LEVEL: u32 = 2;
 /// The gAMA value that ISO/IEC 15948, 11.3.3.5 gives for sRGB: 1/2.2 in hundred-thousandths.
 const SRGB_GAMMA: u32 = 45455;
 
+/// Filter type "None" of ISO/IEC 15948, 9.2: the bytes as they are.
+pub(super) const NONE: u8 = 0;
+
 /// Filter type "Up" of ISO/IEC 15948, 9.2: each byte less the byte above it.
 const UP: u8 = 2;
 
 /// Filters and compresses the rows of a page.
+///
+/// Rows go unfiltered: runs of one index and letters that come again are what the compressor finds best. A row equal to
+/// the one above goes as "Up" with zeros.
 #[derive(Debug)]
 pub(super) struct Packer {
     zlib: ZlibEncoder<Vec<u8>>,
-    above: Vec<u8>,
-    line: Vec<u8>,
+    same: Vec<u8>,
 }
 
 impl Default for Packer {
     fn default() -> Self {
-        let zlib = ZlibEncoder::new(Vec::new(), Compression::new(LEVEL));
-        Self { zlib, above: Vec::new(), line: Vec::new() }
+        Self { zlib: ZlibEncoder::new(Vec::new(), Compression::new(LEVEL)), same: Vec::new() }
     }
 }
 
@@ -39,28 +43,20 @@ impl Packer {
     /// Begins a page of rows of this many pixels.
     pub(super) fn start(&mut self, width: usize) -> Result<()> {
         self.zlib.reset(Vec::with_capacity(1 << 17))?;
-        self.above.clear();
-        self.above.resize(width, 0);
-        self.line.resize(width + 1, 0);
-        self.line[0] = UP;
+        self.same.clear();
+        self.same.resize(width + 1, 0);
+        self.same[0] = UP;
         Ok(())
     }
 
-    /// Adds a row of palette indices.
-    pub(super) fn row(&mut self, indices: &[u8]) -> Result<()> {
-        for ((out, &here), above) in self.line[1..].iter_mut().zip(indices).zip(&mut self.above) {
-            *out = here.wrapping_sub(*above);
-            *above = here;
-        }
-        self.zlib.write_all(&self.line)
+    /// Adds a row: its filter type, [`NONE`], and its palette indices.
+    pub(super) fn row(&mut self, line: &[u8]) -> Result<()> {
+        self.zlib.write_all(line)
     }
 
     /// Adds rows equal to the last one.
     pub(super) fn repeat(&mut self, rows: usize) -> Result<()> {
-        if rows > 0 {
-            self.line[1..].fill(0);
-        }
-        (0..rows).try_for_each(|_| self.zlib.write_all(&self.line))
+        (0..rows).try_for_each(|_| self.zlib.write_all(&self.same))
     }
 
     /// The compressed rows of the page.

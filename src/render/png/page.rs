@@ -2,7 +2,7 @@
 
 use kurbo::{BezPath, Vec2};
 
-use super::file::Packer;
+use super::file::{self, Packer};
 use super::glyphs::Cache;
 use super::outline::{self, NotFinite, ToPixels, real};
 use super::palette::{self, Palette};
@@ -26,7 +26,8 @@ pub(super) struct Page {
 /// The buffers of one row.
 #[derive(Debug, Default)]
 pub(super) struct Rows {
-    left: Vec<u8>,
+    /// The filter type and the palette indices.
+    line: Vec<u8>,
     right: Vec<u8>,
     words: Vec<u8>,
     pad: Pad,
@@ -90,7 +91,7 @@ impl Page {
         let mut y = 0;
         while y < self.height {
             self.row(y, rows, cache, palette);
-            packer.row(&rows.left)?;
+            packer.row(&rows.line)?;
             let next = self.same_until(y).min(self.height);
             packer.repeat(next - y - 1)?;
             y = next;
@@ -98,20 +99,18 @@ impl Page {
         Ok(())
     }
 
-    /// Leaves the palette indices of row `y` in `rows.left`.
+    /// Leaves the palette indices of row `y` in `rows.line`.
     fn row(&mut self, y: usize, rows: &mut Rows, cache: &Cache, palette: &Palette) {
-        let Rows { left, right, words, pad } = rows;
-        left.fill(0);
-        self.left.row(y, pad, left, palette::LEFT);
-        right.fill(0);
+        let Rows { line, right, words, pad } = rows;
+        let line = &mut line[1..];
+        line.fill(0);
+        self.left.row(y, pad, line, palette::LEFT);
         if self.right.row(y, pad, right, palette::RIGHT) {
-            left.iter_mut().zip(right.iter()).for_each(|(left, right)| *left += right);
+            line.iter_mut().zip(right.iter_mut()).for_each(|(index, right)| *index += std::mem::take(right));
         }
-        words.fill(0);
-        if self.words.row(y, cache, pad, words) {
-            for (index, &strength) in left.iter_mut().zip(words.iter()).filter(|(_, strength)| **strength > 0) {
-                *index = palette.text_over(*index, strength);
-            }
+        let inked = self.words.row(y, cache, pad, words);
+        for (index, strength) in line[inked.clone()].iter_mut().zip(&mut words[inked]) {
+            *index = palette.text_over(*index, std::mem::take(strength));
         }
     }
 
@@ -122,8 +121,12 @@ impl Page {
 
 impl Rows {
     fn resize(&mut self, width: usize) {
-        self.left.resize(width, 0);
-        self.right.resize(width, 0);
-        self.words.resize(width, 0);
+        self.line.clear();
+        self.line.resize(width + 1, 0);
+        self.line[0] = file::NONE;
+        for row in [&mut self.right, &mut self.words] {
+            row.clear();
+            row.resize(width, 0);
+        }
     }
 }

@@ -33,6 +33,8 @@ pub(super) const RIGHT: Levels = Levels { steps: ART, unit: 1 };
 pub(super) struct Palette {
     colours: [[u8; 3]; 256],
     text: Srgb8,
+    /// The index of text of each strength on bare ground.
+    on_ground: [u8; 256],
 }
 
 impl Palette {
@@ -45,7 +47,12 @@ impl Palette {
         for (level, colour) in (1..=TEXT).zip(&mut colours[usize::from(BEFORE_TEXT) + 1..]) {
             *colour = mix(inks.ground.0, inks.text.0, f64::from(level) / f64::from(TEXT));
         }
-        Self { colours, text: inks.text }
+        let mut on_ground = [0; 256];
+        for (strength, index) in (0..=u8::MAX).zip(&mut on_ground) {
+            let level = text_level(strength);
+            *index = if level == 0 { 0 } else { BEFORE_TEXT + level };
+        }
+        Self { colours, text: inks.text, on_ground }
     }
 
     /// The colours in the order of their indices: red, green, blue.
@@ -58,13 +65,13 @@ impl Palette {
     /// On bare ground it is a text entry. On art it is the entry nearest to the true mix, so that letters on a figure
     /// have no halo.
     pub(super) fn text_over(&self, art: u8, strength: u8) -> u8 {
-        let level = text_level(strength);
-        if level == 0 {
+        let on_ground = self.on_ground[usize::from(strength)];
+        if art == 0 || on_ground == u8::MAX {
+            on_ground
+        } else if on_ground == 0 {
             art
-        } else if art == 0 || level == TEXT {
-            BEFORE_TEXT + level
         } else {
-            let share = f64::from(level) / f64::from(TEXT);
+            let share = f64::from(on_ground - BEFORE_TEXT) / f64::from(TEXT);
             self.nearest(mix(self.colours[usize::from(art)], self.text.0, share))
         }
     }

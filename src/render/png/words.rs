@@ -109,25 +109,27 @@ impl Words {
         self.cover.resize(width, 0);
     }
 
-    /// Draws row `y` over `out`, which is bare. True if it wrote.
-    pub(super) fn row(&mut self, y: usize, cache: &Cache, pad: &mut Pad, out: &mut [u8]) -> bool {
+    /// Draws row `y` over `out`, which is bare, and tells which pixels it may have drawn.
+    pub(super) fn row(&mut self, y: usize, cache: &Cache, pad: &mut Pad, out: &mut [u8]) -> Range<usize> {
         self.advance(y);
         let Self { items, live, pool, cover, .. } = self;
+        let mut inked = usize::MAX..0;
         for &i in live.iter() {
             let item = &items[i as usize];
-            match &item.mark {
+            let drawn = match &item.mark {
                 Mark::Shape(shape) => {
                     cover.fill(0);
                     pool[*shape].row(y, pad, cover, Levels::FULL);
-                    ink(out, cover, item.tone);
+                    stamp(out, cover, 0, item.tone)
                 }
                 Mark::Glyph(bitmap, (left, top)) => {
                     let row = y.checked_add_signed(-isize::try_from(*top).unwrap_or(0)).unwrap_or(0);
-                    stamp(out, cache.row(bitmap, row), *left, item.tone);
+                    stamp(out, cache.row(bitmap, row), *left, item.tone)
                 }
-            }
+            };
+            inked = inked.start.min(drawn.start)..inked.end.max(drawn.end);
         }
-        !live.is_empty()
+        inked.start.min(inked.end)..inked.end
     }
 
     /// The first row after `y` that may differ from row `y`, which was drawn last.
@@ -153,22 +155,15 @@ impl Words {
     }
 }
 
-/// Lays ink of one tone over a row, by coverage.
-fn ink(out: &mut [u8], cover: &[u8], tone: u8) {
-    for (pixel, &cover) in out.iter_mut().zip(cover) {
+/// Lays ink of one tone, by coverage, over the pixels of a row from pixel `left` on. Tells which pixels it drew.
+fn stamp(out: &mut [u8], cover: &[u8], left: i64, tone: u8) -> Range<usize> {
+    let skip = usize::try_from(left.saturating_neg()).unwrap_or(0).min(cover.len());
+    let start = usize::try_from(left).unwrap_or(0).min(out.len());
+    let end = (start + cover.len() - skip).min(out.len());
+    for (pixel, &cover) in out[start..end].iter_mut().zip(&cover[skip..]) {
         *pixel = over(*pixel, tone, cover);
     }
-}
-
-/// Lays a glyph row that starts at pixel `left` over a row of the page.
-fn stamp(out: &mut [u8], cover: &[u8], left: i64, tone: u8) {
-    if let Ok(left) = usize::try_from(left) {
-        if let Some(out) = out.get_mut(left..) {
-            ink(out, cover, tone);
-        }
-    } else if let Some(cover) = usize::try_from(left.unsigned_abs()).ok().and_then(|skip| cover.get(skip..)) {
-        ink(out, cover, tone);
-    }
+    start..end
 }
 
 /// The strength of a pixel of strength `below` of which a share of `cover` / 255 takes the strength `tone`.

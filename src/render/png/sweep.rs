@@ -200,7 +200,9 @@ impl Sweep {
         if !*upright {
             live.append(level);
         }
-        if old < live.len() {
+        if live.len() - old < 16 {
+            sort_nearly_sorted(live);
+        } else {
             live[old..].sort_by(by_left);
             live.sort_by(by_left);
         }

@@ -103,10 +103,11 @@ impl Page {
     fn row(&mut self, y: usize, rows: &mut Rows, cache: &Cache, palette: &Palette) {
         let Rows { line, right, words, pad } = rows;
         let line = &mut line[1..];
-        line.fill(0);
-        self.left.row(y, pad, line, palette::LEFT);
+        if !self.left.row(y, pad, line, palette::LEFT) {
+            line.fill(0);
+        }
         if self.right.row(y, pad, right, palette::RIGHT) {
-            line.iter_mut().zip(right.iter_mut()).for_each(|(index, right)| *index += std::mem::take(right));
+            line.iter_mut().zip(right.iter()).for_each(|(index, right)| *index += right);
         }
         let inked = self.words.row(y, cache, pad, words);
         for (index, strength) in line[inked.clone()].iter_mut().zip(&mut words[inked]) {

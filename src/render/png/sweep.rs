@@ -31,6 +31,10 @@ pub(super) struct Sweep {
     rows: Range<usize>,
     /// Edges of the present row, cut to it, from left to right.
     live: Vec<Piece>,
+    /// Level edges of the present row.
+    level: Vec<Piece>,
+    /// No edge of the present row leans.
+    upright: bool,
     winding: Winding,
 }
 
@@ -55,8 +59,11 @@ struct Piece {
     x1: f64,
     y0: f64,
     y1: f64,
-    edge: u32,
+    /// Change of x a row.
     slope: f64,
+    edge: u32,
+    path: u32,
+    turn: i32,
 }
 
 /// An edge within one strip of a row: its x at the top and the bottom.
@@ -90,7 +97,7 @@ impl Levels {
     #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "bounded by `steps`; rounding is meant")]
     fn of(self, coverage: f64) -> u8 {
         let steps = f64::from(self.steps);
-        (coverage * steps + 0.5).clamp(0.0, steps) as u8 * self.unit
+        (coverage * steps + 0.5).min(steps) as u8 * self.unit
     }
 }
 
@@ -128,7 +135,7 @@ impl Sweep {
         self.rows.clone()
     }
 
-    /// Writes the coverage of row `y` where the shape may show; other pixels are left as they are. True if it wrote.
+    /// Writes the coverage of row `y` to the whole of `out`. False, and nothing written, where the shape has no row `y`.
     ///
     /// Rows are asked for from the top down; rows that [`Sweep::same_until`] calls the same may be left out.
     pub(super) fn row(&mut self, y: usize, pad: &mut Pad, out: &mut [u8], levels: Levels) -> bool {
@@ -137,16 +144,18 @@ impl Sweep {
         }
         self.advance(y);
         pad.open(out.len());
-        let Self { live, edges, winding, .. } = self;
-        let mut rest = live.as_slice();
-        while !rest.is_empty() {
-            let (cluster, after) = rest.split_at(cluster_len(rest));
-            rest = after;
-            cover(cluster, edges, winding, pad);
+        let Self { live, winding, upright, .. } = self;
+        if *upright {
+            cover_upright(live, winding, pad);
+        } else {
+            let mut rest = live.as_slice();
+            while !rest.is_empty() {
+                let (cluster, after) = rest.split_at(cluster_len(rest));
+                cover(cluster, winding, pad);
+                rest = after;
+            }
         }
-        for piece in live.iter() {
-            winding.of[edges[piece.edge as usize].path as usize] = 0;
-        }
+        live.iter().for_each(|piece| winding.of[piece.path as usize] = 0);
         winding.inside = 0;
         pad.close(out, levels);
         true
@@ -164,8 +173,7 @@ impl Sweep {
         if self.rows.end <= y {
             return usize::MAX;
         }
-        let upright = |p: &Piece| p.x0 == p.x1 && p.slope == 0.0 && p.y0 == 0.0 && p.y1 == 1.0;
-        if !self.live.iter().all(upright) {
+        if !self.upright || !self.live.iter().all(Piece::is_whole) {
             return y + 1;
         }
         let ends = self.live.iter().map(|p| index(self.edges[p.edge as usize].y1)).min();
@@ -176,39 +184,69 @@ impl Sweep {
     /// Drops the edges that ended, admits those that start, cuts all to the row and sorts them.
     fn advance(&mut self, y: usize) {
         let top = real(y);
-        let Self { edges, live, queue, next, .. } = self;
-        live.retain(|p| edges[p.edge as usize].y1 > top);
+        let Self { edges, live, level, queue, next, upright, .. } = self;
+        live.retain(|p| edges[p.edge as usize].y1 > top && p.turn != 0);
+        live.iter_mut().for_each(|piece| piece.cut(&edges[piece.edge as usize], top));
+        sort_nearly_sorted(live);
+        let old = live.len();
+        level.clear();
         while let Some(&i) = queue.get(*next) {
             let edge = &edges[i as usize];
             if index(edge.y0) > y {
                 break;
             }
             *next += 1;
-            if edge.y1 > top {
-                live.push(Piece::new(i, edge));
-            }
+            let mut piece = Piece::new(i, edge);
+            piece.cut(edge, top);
+            if piece.turn == 0 { level.push(piece) } else { live.push(piece) }
         }
-        for piece in live.iter_mut() {
-            piece.cut(&edges[piece.edge as usize], top);
+        *upright = live.iter().all(|piece| piece.slope == 0.0);
+        if !*upright {
+            live.append(level);
         }
-        live.sort_by(|a, b| a.left.total_cmp(&b.left));
+        if live.len() - old < 16 {
+            sort_nearly_sorted(live);
+        } else {
+            live[old..].sort_by(by_left);
+            live.sort_by(by_left);
+        }
+    }
+}
+
+fn by_left(a: &Piece, b: &Piece) -> std::cmp::Ordering {
+    a.left.total_cmp(&b.left)
+}
+
+/// Sorts pieces of which few stand far from their place: those that were sorted in the row above.
+fn sort_nearly_sorted(pieces: &mut [Piece]) {
+    for i in 1..pieces.len() {
+        if pieces[i].left < pieces[i - 1].left {
+            let at = pieces[..i].partition_point(|other| other.left <= pieces[i].left);
+            pieces[at..=i].rotate_right(1);
+        }
     }
 }
 
 impl Piece {
     fn new(number: u32, edge: &Edge) -> Self {
         let slope = if edge.turn == 0 { 0.0 } else { (edge.x1 - edge.x0) / (edge.y1 - edge.y0) };
-        Self { left: 0.0, right: 0.0, x0: 0.0, x1: 0.0, y0: 0.0, y1: 0.0, edge: number, slope }
+        let Edge { path, turn, .. } = *edge;
+        Self { left: 0.0, right: 0.0, x0: 0.0, x1: 0.0, y0: 0.0, y1: 0.0, slope, edge: number, path, turn }
     }
 
     /// Cuts the edge to the row that starts at `top`. Ends inside the row are kept exactly, so that chains stay joined.
     fn cut(&mut self, edge: &Edge, top: f64) {
-        let bounds = (edge.x0.min(edge.x1), edge.x0.max(edge.x1));
-        let x_at = |y: f64| (edge.x0 + (y - edge.y0) * self.slope).clamp(bounds.0, bounds.1);
+        let x_at = |y: f64| (edge.x0 + (y - edge.y0) * self.slope).max(edge.x0.min(edge.x1)).min(edge.x0.max(edge.x1));
         (self.x0, self.y0) = if edge.y0 < top { (x_at(top), 0.0) } else { (edge.x0, edge.y0 - top) };
         (self.x1, self.y1) = if top + 1.0 < edge.y1 { (x_at(top + 1.0), 1.0) } else { (edge.x1, edge.y1 - top) };
         self.left = self.x0.min(self.x1);
         self.right = self.x0.max(self.x1);
+    }
+
+    /// Whether it crosses the whole height of the row.
+    #[allow(clippy::float_cmp, reason = "`cut` sets these very numbers")]
+    fn is_whole(&self) -> bool {
+        self.y0 == 0.0 && self.y1 == 1.0
     }
 }
 
@@ -216,7 +254,7 @@ impl Piece {
 fn cluster_len(pieces: &[Piece]) -> usize {
     let mut right = f64::NEG_INFINITY;
     for (i, piece) in pieces.iter().enumerate() {
-        if i > 0 && right + TOUCH < piece.left {
+        if right + TOUCH < piece.left && i > 0 {
             return i;
         }
         right = right.max(piece.right);
@@ -225,17 +263,17 @@ fn cluster_len(pieces: &[Piece]) -> usize {
 }
 
 /// Adds the coverage that starts or ends within a cluster, and moves the winding numbers to its right side.
-fn cover(cluster: &[Piece], edges: &[Edge], winding: &mut Winding, pad: &mut Pad) {
+fn cover(cluster: &[Piece], winding: &mut Winding, pad: &mut Pad) {
     for piece in cluster {
         pad.touch(piece.left, piece.right);
     }
-    if let Some((path, turn)) = single_chain(cluster, edges) {
+    if let Some((path, turn)) = single_chain(cluster) {
         let change = winding.pass(path, turn);
         for piece in cluster {
-            pad.add(piece.x0, piece.x1, piece.y1 - piece.y0, change);
+            pad.add(piece.x0, piece.x1, (piece.y1 - piece.y0) * change);
         }
     } else {
-        cover_strips(cluster, edges, winding, pad);
+        cover_strips(cluster, winding, pad);
     }
 }
 
@@ -243,15 +281,11 @@ fn cover(cluster: &[Piece], edges: &[Edge], winding: &mut Winding, pad: &mut Pad
 ///
 /// The winding number just left and just right of a cluster is the same at all heights, so at each height the turns
 /// add up to the same number: where all turns are alike, the pieces cover every height equally often.
-fn single_chain(cluster: &[Piece], edges: &[Edge]) -> Option<(u32, i32)> {
+fn single_chain(cluster: &[Piece]) -> Option<(u32, i32)> {
     let mut found = None;
     let mut height = 0.0;
-    for piece in cluster {
-        let edge = &edges[piece.edge as usize];
-        if edge.turn == 0 {
-            continue;
-        }
-        if *found.get_or_insert((edge.path, edge.turn)) != (edge.path, edge.turn) {
+    for piece in cluster.iter().filter(|piece| piece.turn != 0) {
+        if *found.get_or_insert((piece.path, piece.turn)) != (piece.path, piece.turn) {
             return None;
         }
         height += piece.y1 - piece.y0;
@@ -259,17 +293,44 @@ fn single_chain(cluster: &[Piece], edges: &[Edge]) -> Option<(u32, i32)> {
     found.filter(|_| (height - 1.0).abs() < TOUCH)
 }
 
-/// The general case of [`cover`]: strips between the ends of edges, each walked from left to right.
-fn cover_strips(cluster: &[Piece], edges: &[Edge], winding: &mut Winding, pad: &mut Pad) {
+/// Adds the coverage of a whole row in which all edges are upright: in each strip they stand in the order of the row.
+fn cover_upright(pieces: &[Piece], winding: &mut Winding, pad: &mut Pad) {
     let mut cuts = std::mem::take(&mut pad.cuts);
-    let mut strip = std::mem::take(&mut pad.strip);
+    find_cuts(pieces, &mut cuts);
+    for piece in pieces {
+        pad.touch(piece.left, piece.right);
+    }
+    for (&top, &bottom) in cuts.iter().zip(cuts.iter().skip(1)) {
+        for piece in pieces.iter().filter(|p| p.y0 <= top && bottom <= p.y1) {
+            let change = winding.pass(piece.path, piece.turn);
+            pad.add(piece.x0, piece.x0, (bottom - top) * change);
+        }
+    }
+    pad.cuts = cuts;
+}
+
+/// The heights at which pieces begin or end, sorted.
+fn find_cuts(pieces: &[Piece], cuts: &mut Vec<f64>) {
     cuts.clear();
-    cuts.extend(cluster.iter().flat_map(|p| [p.y0, p.y1]));
+    cuts.extend([0.0, 1.0]);
+    for y in pieces.iter().flat_map(|p| [p.y0, p.y1]) {
+        // Most pieces begin and end where others do.
+        if !cuts.iter().rev().take(3).any(|&cut| cut == y) {
+            cuts.push(y);
+        }
+    }
     cuts.sort_by(f64::total_cmp);
     cuts.dedup();
+}
+
+/// The general case of [`cover`]: strips between the ends of edges, each walked from left to right.
+fn cover_strips(cluster: &[Piece], winding: &mut Winding, pad: &mut Pad) {
+    let mut cuts = std::mem::take(&mut pad.cuts);
+    let mut strip = std::mem::take(&mut pad.strip);
+    find_cuts(cluster, &mut cuts);
     strip.clear();
     for (&top, &bottom) in cuts.iter().zip(cuts.iter().skip(1)) {
-        fill_strip(cluster, edges, (top, bottom), &mut strip);
+        fill_strip(cluster, (top, bottom), &mut strip);
         walk_strip(&mut strip, bottom - top, winding, pad);
         strip.iter().for_each(|cut| winding.turn(cut.path, -cut.turn));
     }
@@ -279,12 +340,11 @@ fn cover_strips(cluster: &[Piece], edges: &[Edge], winding: &mut Winding, pad: &
 }
 
 /// The edges of a cluster that pass through a strip.
-fn fill_strip(cluster: &[Piece], edges: &[Edge], (top, bottom): (f64, f64), strip: &mut Vec<Cut>) {
+fn fill_strip(cluster: &[Piece], (top, bottom): (f64, f64), strip: &mut Vec<Cut>) {
     strip.clear();
-    for piece in cluster.iter().filter(|p| p.y0 <= top && bottom <= p.y1) {
-        let Edge { path, turn, .. } = edges[piece.edge as usize];
+    for piece in cluster.iter().filter(|p| p.turn != 0 && p.y0 <= top && bottom <= p.y1) {
         let x_at = |y: f64| piece.x0 + (piece.x1 - piece.x0) * ((y - piece.y0) / (piece.y1 - piece.y0));
-        strip.push(Cut { x0: x_at(top), x1: x_at(bottom), path, turn });
+        strip.push(Cut { x0: x_at(top), x1: x_at(bottom), path: piece.path, turn: piece.turn });
     }
 }
 
@@ -302,7 +362,7 @@ fn walk_strip(strip: &mut [Cut], height: f64, winding: &mut Winding, pad: &mut P
         strip.sort_by(|a, b| a.at(middle).total_cmp(&b.at(middle)));
         for cut in strip.iter() {
             let change = winding.pass(cut.path, cut.turn);
-            pad.add(cut.at(from), cut.at(to), height / parts, change);
+            pad.add(cut.at(from), cut.at(to), height / parts * change);
         }
     }
 }
@@ -316,10 +376,10 @@ impl Cut {
 
 impl Winding {
     /// Crosses an edge from left to right: +1 where this enters the shape, -1 where it leaves it, else 0.
-    fn pass(&mut self, path: u32, turn: i32) -> i32 {
+    fn pass(&mut self, path: u32, turn: i32) -> f64 {
         let before = self.inside;
         self.turn(path, turn);
-        i32::from(self.inside > 0) - i32::from(before > 0)
+        f64::from(i32::from(self.inside > 0) - i32::from(before > 0))
     }
 
     /// Changes the winding number of a path.
@@ -340,52 +400,46 @@ impl Pad {
     /// Marks the pixels that an edge from `left` to `right` may change. Called with rising `left`.
     fn touch(&mut self, left: f64, right: f64) {
         let width = self.steps.len() - 2;
-        let (first, end) = (index(left).min(width), index(right.ceil()).max(index(left) + 1).min(width) + 1);
+        let (first, end) = (index(left).min(width), (index(right) + 2).min(width + 1));
         match self.touched.last_mut() {
             Some(last) if first <= last.end => last.end = last.end.max(end),
             _ => self.touched.push(first..end),
         }
     }
 
-    /// Adds `change` times the coverage of all that lies right of an edge piece of this height, which runs between
-    /// `x0` and `x1`.
+    /// Adds the coverage of all that lies right of an edge piece between `x0` and `x1` of this height, which is
+    /// negative where the shape ends.
     ///
-    /// The coverage of a pixel right of the piece is its height; of a pixel that the piece crosses, the area between.
-    /// With u the distance from the left end and L the extent of the piece, the area up to u is u²/2L within the piece
-    /// and u - L/2 beyond it; a pixel takes the difference of two such areas.
-    fn add(&mut self, x0: f64, x1: f64, height: f64, change: i32) {
-        if change == 0 {
-            return;
-        }
-        let width = real(self.steps.len() - 2);
+    /// The coverage of a pixel right of the piece is the height; of a pixel that the piece crosses, the area right of
+    /// the piece. With u the distance from the left end and L the extent of the piece, the area up to u is u²/2L within
+    /// the piece and u - L/2 beyond it; a pixel takes the difference of two such areas.
+    fn add(&mut self, x0: f64, x1: f64, height: f64) {
+        let width = self.steps.len() - 2;
         let (left, right) = (x0.min(x1), x0.max(x1));
-        let (height, extent) = (height * f64::from(change), right - left);
         if right <= 0.0 {
             self.steps[0] += height;
             return;
         }
-        if width <= left {
+        if height == 0.0 || real(width) <= left {
             return;
         }
-        let first = index(left);
-        let area = |x: f64| {
-            let u = x - left;
-            if u <= 0.0 {
-                0.0
-            } else if u < extent {
-                u * u / (2.0 * extent)
-            } else {
-                u - 0.5 * extent
-            }
-        };
-        let (mut before, mut last) = (area(real(first)), 0.0);
-        for x in first..index(right.ceil().min(width)).max(first + 1) {
-            let after = area(real(x + 1));
+        let (first, extent) = (index(left), right - left);
+        if 0.0 <= left && right <= real(first + 1) {
+            let beyond = height * (0.5 * (left + right) - real(first));
+            self.steps[first] += height - beyond;
+            self.steps[first + 1] += beyond;
+            return;
+        }
+        let area = |u: f64| if u < extent { u * u / (2.0 * extent) } else { u - 0.5 * extent };
+        let (mut before, mut last) = (area((real(first) - left).max(0.0)), 0.0);
+        let end = index(right).min(width - 1) + 1;
+        for x in first..end {
+            let after = area(real(x + 1) - left);
             let cover = height * (after - before);
             self.steps[x] += cover - last;
             (before, last) = (after, cover);
         }
-        self.steps[index(right.ceil().min(width)).max(first + 1)] += height - last;
+        self.steps[end] += height - last;
     }
 
     /// Sums the steps to coverage, writes it and leaves the pad clean.
@@ -394,14 +448,13 @@ impl Pad {
         let (mut cover, mut x) = (0.0, 0);
         for touched in self.touched.drain(..) {
             out[x..touched.start].fill(levels.of(cover));
-            for x in touched.clone() {
-                cover += std::mem::take(&mut self.steps[x]);
-                if let Some(pixel) = out.get_mut(x) {
-                    *pixel = levels.of(cover);
-                }
-            }
             x = touched.end.min(width);
+            for (step, pixel) in self.steps[touched.start..x].iter_mut().zip(&mut out[touched.start..x]) {
+                cover += std::mem::take(step);
+                *pixel = levels.of(cover);
+            }
         }
         out[x..].fill(levels.of(cover));
+        self.steps[width..].fill(0.0);
     }
 }

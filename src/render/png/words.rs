@@ -118,7 +118,6 @@ impl Words {
             let item = &items[i as usize];
             let drawn = match &item.mark {
                 Mark::Shape(shape) => {
-                    cover.fill(0);
                     pool[*shape].row(y, pad, cover, Levels::FULL);
                     stamp(out, cover, 0, item.tone)
                 }

@@ -289,13 +289,13 @@ impl Trail {
     pub fn scene(&self, level: u32) -> Scene {
         let track = Track::of(&self.path);
         let depths = self.depths_along(&track, level);
-        let count = libm::ceil(track.length() / STEP).max(1.0);
+        let count = track.steps();
         let stations: Vec<f64> = match &self.path {
             // Straight pieces need their corners only, and the places where the depth turns.
             TrailPath::Polyline { .. } | TrailPath::Line { .. } => track.stations_with(&depths),
             // A closed line joins its last point to its first by itself.
-            _ if self.closed() => (0..count as u32).map(|i| f64::from(i) / count).collect(),
-            _ => (0..=count as u32).map(|i| f64::from(i) / count).collect(),
+            _ if self.closed() => (0..count).map(|i| f64::from(i) / f64::from(count)).collect(),
+            _ => (0..=count).map(|i| f64::from(i) / f64::from(count)).collect(),
         };
         let vertices = stations.into_iter().map(|share| vertex(&track, &depths, share)).collect();
         let line = Feature {
@@ -412,6 +412,15 @@ impl Track {
 
     fn length(&self) -> f64 {
         self.reach[self.reach.len() - 1]
+    }
+
+    /// How many steps of at most [`STEP`] make the track.
+    #[expect(
+        clippy::cast_possible_truncation,
+        reason = "a track on a page is a few metres at the most, far below the largest u32"
+    )]
+    fn steps(&self) -> u32 {
+        libm::ceil(self.length() / STEP).max(1.0) as u32
     }
 
     /// The shares of the length at which the corners lie.

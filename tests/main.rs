@@ -11,6 +11,7 @@
 mod architecture;
 mod bad_specs;
 mod bundle;
+mod cli;
 mod demo_set;
 mod oracles;
 mod reading;

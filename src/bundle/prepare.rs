@@ -102,7 +102,7 @@ fn solve_pages(exercises: &[Exercise], set: &SetSpec, diagnostics: &mut Diagnost
     for page in exercise::pages(exercises) {
         match solve(&page.scene, &set.viewer) {
             Ok(features) => solved.push(SolvedPage { page, features, lints: Vec::new() }),
-            Err(problems) => problems.into_iter().for_each(|problem| diagnostics.push(problem.into())),
+            Err(problems) => problems.into_iter().for_each(|problem| push_once(diagnostics, problem.into())),
         }
     }
     solved
@@ -127,7 +127,7 @@ fn lint_pages(set: &SetSpec, exercises: &[Exercise], pages: &mut [SolvedPage], d
         if let Some(page) = pages.iter_mut().find(|p| p.page.id == finding.page) {
             page.lints.push(finding.diagnostic.clone());
         }
-        diagnostics.push(finding.diagnostic);
+        push_once(diagnostics, finding.diagnostic);
     }
 }
 
@@ -143,4 +143,11 @@ fn exercise_texts<'a>(exercise: &'a Exercise, page: &'a str) -> Vec<lint::Text<'
     let single = [Some(&exercise.title), words.goal.as_ref(), words.setup.as_ref(), words.see.as_ref()];
     let texts = single.into_iter().flatten().chain(words.steps.iter().flatten());
     texts.map(|text| lint::Text { page, text, place: Some(exercise.place) }).collect()
+}
+
+/// Tells a problem once that several levels of an exercise share.
+fn push_once(diagnostics: &mut Diagnostics, diagnostic: Diagnostic) {
+    if diagnostics.iter().all(|known| *known != diagnostic) {
+        diagnostics.push(diagnostic);
+    }
 }

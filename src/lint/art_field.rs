@@ -10,7 +10,7 @@
 use super::{Finding, Input, Page, Rule, Words, finding};
 use crate::diagnostics::Severity;
 use crate::scene::Eye;
-use crate::solve::{SolvedFeature, SolvedForm, half_x};
+use crate::solve::{PathPoint, SolvedFeature, SolvedForm, half_x};
 use crate::units::plain;
 
 /// See the module.
@@ -23,12 +23,33 @@ const CODE: &str = "E-ART-FIELD";
 const GRID: f64 = 1e-6;
 
 fn check(input: &Input<'_>) -> Vec<Finding> {
-    let features = input.pages.iter().flat_map(|page| page.features.iter().map(move |feature| (page, feature)));
-    features.flat_map(|(page, feature)| check_feature(input, page, feature)).collect()
+    input.pages.iter().flat_map(|page| check_page(input, page)).collect()
 }
 
-/// One finding for each edge of the field that the feature reaches past.
-fn check_feature(input: &Input<'_>, page: &Page<'_>, feature: &SolvedFeature) -> Vec<Finding> {
+/// How far a feature reaches past an edge of the field, mm.
+struct Overhang<'a> {
+    feature: &'a SolvedFeature,
+    edge: &'static str,
+    past: f64,
+}
+
+/// For each edge that is passed, the feature that reaches farthest of all that one place in the spec asked for: a
+/// target and its frame are one finding.
+fn check_page(input: &Input<'_>, page: &Page<'_>) -> Vec<Finding> {
+    let mut farthest: Vec<Overhang<'_>> = Vec::new();
+    for over in page.features.iter().flat_map(|feature| overhangs(input, feature)) {
+        let place = over.feature.place;
+        let known = farthest.iter_mut().find(|o| place.is_some() && o.feature.place == place && o.edge == over.edge);
+        match known {
+            Some(known) if known.past < over.past => *known = over,
+            Some(_) => {}
+            None => farthest.push(over),
+        }
+    }
+    farthest.iter().map(|over| report(input, page, over)).collect()
+}
+
+fn overhangs<'a>(input: &Input<'_>, feature: &'a SolvedFeature) -> Vec<Overhang<'a>> {
     let (half_width, half_height) = (input.field.0.0 / 2.0, input.field.1.0 / 2.0);
     let Some(area) = area(feature) else { return Vec::new() };
     let edges = [
@@ -37,20 +58,21 @@ fn check_feature(input: &Input<'_>, page: &Page<'_>, feature: &SolvedFeature) ->
         ("top", -half_height - area.top),
         ("bottom", area.bottom - half_height),
     ];
-    let past = edges.into_iter().filter(|&(_, over)| GRID < over);
-    past.map(|(edge, over)| {
-        let over = plain(over, 3);
-        let message = format!(
-            "`{}` reaches `{over}` mm past the {edge} edge of the art field of `{}` x `{}` mm",
-            feature.id,
-            plain(input.field.0.0, 3),
-            plain(input.field.1.0, 3),
-        );
-        let help = format!("move it `{over}` mm off the {edge} edge, make it smaller, or bring it nearer to the page");
-        let words = Words { message, label: "reaches past the art field", help };
-        finding(page.id, Severity::Error, CODE, feature.place, words)
-    })
-    .collect()
+    let past = edges.into_iter().filter(|&(_, past)| GRID < past);
+    past.map(|(edge, past)| Overhang { feature, edge, past }).collect()
+}
+
+fn report(input: &Input<'_>, page: &Page<'_>, over: &Overhang<'_>) -> Finding {
+    let (Overhang { feature, edge, .. }, past) = (over, plain(over.past, 3));
+    let message = format!(
+        "`{}` reaches `{past}` mm past the {edge} edge of the art field of `{}` x `{}` mm",
+        feature.id,
+        plain(input.field.0.0, 3),
+        plain(input.field.1.0, 3),
+    );
+    let help = format!("move it `{past}` mm off the {edge} edge, make it smaller, or bring it nearer to the page");
+    let words = Words { message, label: "reaches past the art field", help };
+    finding(page.id, Severity::Error, CODE, feature.place, words)
 }
 
 /// What the half-images of a feature cover together, mm from the middle of the field.
@@ -71,7 +93,7 @@ fn area(feature: &SolvedFeature) -> Option<Area> {
         }
         SolvedForm::Path { points, weight, .. } => {
             let reach = weight / 2.0;
-            let of_point = |eye, p: &crate::solve::PathPoint| around(half_x(p.x, p.parallax, eye), p.y, reach, reach);
+            let of_point = |eye, p: &PathPoint| around(half_x(p.x, p.parallax, eye), p.y, reach, reach);
             eyes().flat_map(|eye| points.iter().map(move |p| of_point(eye, p))).collect()
         }
     };

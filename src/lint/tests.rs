@@ -126,6 +126,17 @@ fn each_half_image_and_each_mark_stays_in_the_field() {
 }
 
 #[test]
+fn a_target_and_its_frame_are_one_finding_for_each_edge() {
+    let (mut ring, mut frame) = (target("a", (80.0, 58.0), 0.0), target("a-frame", (80.0, 58.0), 0.0));
+    frame.form = SolvedForm::Shape { shape: Shape::Brackets, size: 40.0, extent: (40.0, 30.0), weight: 1.2 };
+    (ring.place, frame.place) = (place(1), place(1));
+    let messages: Vec<_> = lint_page(&[ring, frame]).into_iter().map(|d| d.message).collect();
+    let starts = ["`a-frame` reaches `10` mm past the right edge", "`a-frame` reaches `13` mm past the bottom edge"];
+    assert_eq!(messages.len(), 2);
+    assert!(messages.iter().zip(starts).all(|(message, start)| message.starts_with(start)), "{messages:?}");
+}
+
+#[test]
 fn a_path_counts_by_its_extreme_points() {
     let found = lint_page(&[trail(&[(-40.0, 0.0, -70.0), (0.0, 0.0, 0.0), (40.0, 0.0, 46.0)])]);
     assert_eq!(codes(&found), ["W-NEAR-PARALLEL", "W-NEAR-PLACE", "N-LEVEL"]);

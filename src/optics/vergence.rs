@@ -186,7 +186,7 @@ mod tests {
         fn disparity_is_the_difference_of_the_angles_at_the_two_places(v in any_viewing(), share in 0.2..4.0) {
             let (e, d) = (v.ipd().0, v.distance().0);
             let p = v.parallax_of_place(Mm(d * share)).unwrap();
-            let atan = |x: f64| x.atan();
+            let atan = libm::atan;
             let expected = 2.0 * atan(e / (2.0 * d * share)) - 2.0 * atan(e / (2.0 * d));
             prop_assert!((v.disparity_of_parallax(p).unwrap().to_radians() - expected).abs() < 1e-12);
         }

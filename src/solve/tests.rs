@@ -73,7 +73,7 @@ fn a_stand_has_every_unit() {
     assert!((stand.place.unwrap().0 - 400.0 * 63.0 / 71.0).abs() < 1e-9);
     let (near, far) = (stand.place_range.0.unwrap().0, stand.place_range.1.unwrap().0);
     assert!((near - 400.0 * 50.0 / 58.0).abs() < 1e-9 && (far - 400.0 * 75.0 / 83.0).abs() < 1e-9);
-    let exact = 2.0 * (71.0_f64 / 800.0).atan() - 2.0 * (63.0_f64 / 800.0).atan();
+    let exact = 2.0 * libm::atan(71.0 / 800.0) - 2.0 * libm::atan(63.0 / 800.0);
     assert!((stand.disparity.to_radians() - exact).abs() < 1e-12);
 }
 
@@ -131,7 +131,7 @@ fn a_place_behind_the_eyes_is_refused() {
 /// other.
 #[test]
 fn a_disparity_without_a_place_is_told_with_its_limit() {
-    let page = 2.0 * (63.0_f64 / 800.0).atan();
+    let page = 2.0 * libm::atan(63.0 / 800.0);
     for (side, expected) in [(Side::Toward, std::f64::consts::PI - page), (Side::Away, std::f64::consts::PI + page)] {
         let problem = stand_of(&Depth::Disparity(Angle::from_degrees(190.0), side), &viewer()).unwrap_err();
         let ProblemKind::TooMuchDisparity { limit, .. } = problem else { panic!("{problem:?}") };
@@ -260,7 +260,7 @@ fn an_angular_size_fills_its_angle_at_the_viewing_distance() {
     let Form::Shape { size, .. } = &mut feature.form else { unreachable!() };
     *size = Size::Angle(Angle::from_degrees(5.0));
     let SolvedForm::Shape { size, .. } = solve_one(feature).unwrap().form else { unreachable!() };
-    assert!((size - 2.0 * 400.0 * 2.5_f64.to_radians().tan()).abs() < 1e-6);
+    assert!((size - 2.0 * 400.0 * libm::tan(2.5_f64.to_radians())).abs() < 1e-6);
 }
 
 /// D/Z = 4/3 at 300 mm: place, size and line width of a thing that stands there grow by a third on the page.

@@ -13,6 +13,7 @@ mod bad_specs;
 mod bundle;
 mod cli;
 mod demo_set;
+mod measure;
 mod oracles;
 mod reading;
 mod references;

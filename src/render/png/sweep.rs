@@ -116,6 +116,10 @@ impl Sweep {
 
     /// Puts the shape at the top of a page of so many rows. Call after the last path and before the first row.
     pub(super) fn rewind(&mut self, height: usize) {
+        if self.edges.iter().all(|edge| edge.turn == 0 || edge.is_upright()) {
+            // Level edges only matter where something leans: see `advance`.
+            self.edges.retain(|edge| edge.turn != 0);
+        }
         let edges = &self.edges;
         self.queue.clear();
         self.queue.extend(edges.iter().zip(0u64..).map(|(edge, i)| (index(edge.y0) as u64) << 32 | i));
@@ -336,10 +340,12 @@ fn cover_upright(pieces: &[Piece], winding: &mut Winding, pad: &mut Pad) {
 fn find_cuts(pieces: &[Piece], cuts: &mut Vec<f64>) {
     cuts.clear();
     cuts.extend([0.0, 1.0]);
+    let mut last = 0.0;
     for y in pieces.iter().flat_map(|p| [p.y0, p.y1]) {
-        // Most pieces begin and end where others do.
-        if !cuts.iter().rev().take(3).any(|&cut| cut == y) {
+        // Most pieces begin and end where the row or their neighbours do.
+        if y != 0.0 && y != 1.0 && y != last {
             cuts.push(y);
+            last = y;
         }
     }
     cuts.sort_by(f64::total_cmp);

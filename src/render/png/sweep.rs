@@ -139,12 +139,12 @@ impl Sweep {
         self.rows.clone()
     }
 
-    /// Writes the coverage of row `y` to the whole of `out`. False, and nothing written, where the shape has no row `y`.
+    /// Writes the coverage of row `y` and tells to which pixels; there is none beyond them, and nothing is written there.
     ///
     /// Rows are asked for from the top down; rows that [`Sweep::same_until`] calls the same may be left out.
-    pub(super) fn row(&mut self, y: usize, pad: &mut Pad, out: &mut [u8], levels: Levels) -> bool {
+    pub(super) fn row(&mut self, y: usize, pad: &mut Pad, out: &mut [u8], levels: Levels) -> Range<usize> {
         if !self.rows.contains(&y) {
-            return false;
+            return 0..0;
         }
         self.advance(y);
         pad.open(out.len());
@@ -161,8 +161,7 @@ impl Sweep {
         }
         live.iter().for_each(|piece| winding.of[piece.path as usize] = 0);
         winding.inside = 0;
-        pad.close(out, levels);
-        true
+        pad.close(out, levels)
     }
 
     /// The first row after `y` that may differ from row `y`, which was drawn last.
@@ -471,10 +470,11 @@ impl Pad {
         self.steps[end] += height - last;
     }
 
-    /// Sums the steps to coverage, writes it and leaves the pad clean.
-    fn close(&mut self, out: &mut [u8], levels: Levels) {
+    /// Sums the steps to coverage, writes it, tells from which pixel to which, and leaves the pad clean.
+    fn close(&mut self, out: &mut [u8], levels: Levels) -> Range<usize> {
         let width = out.len();
-        let (mut cover, mut x) = (0.0, 0);
+        let start = self.touched.first().map_or(0, |touched| touched.start);
+        let (mut cover, mut x) = (0.0, start);
         for touched in self.touched.drain(..) {
             out[x..touched.start].fill(levels.of(cover));
             x = touched.end.min(width);
@@ -483,7 +483,12 @@ impl Pad {
                 *pixel = levels.of(cover);
             }
         }
-        out[x..].fill(levels.of(cover));
         self.steps[width..].fill(0.0);
+        if levels.of(cover) > 0 {
+            // The shape goes on beyond the right edge of the page.
+            out[x..].fill(levels.of(cover));
+            x = width;
+        }
+        start..x
     }
 }

@@ -103,12 +103,10 @@ impl Page {
     fn row(&mut self, y: usize, rows: &mut Rows, cache: &Cache, palette: &Palette) {
         let Rows { line, right, words, pad } = rows;
         let line = &mut line[1..];
-        if !self.left.row(y, pad, line, palette::LEFT) {
-            line.fill(0);
-        }
-        if self.right.row(y, pad, right, palette::RIGHT) {
-            line.iter_mut().zip(right.iter()).for_each(|(index, right)| *index += right);
-        }
+        line.fill(0);
+        self.left.row(y, pad, line, palette::LEFT);
+        let marked = self.right.row(y, pad, right, palette::RIGHT);
+        line[marked.clone()].iter_mut().zip(&right[marked]).for_each(|(index, right)| *index += right);
         let inked = self.words.row(y, cache, pad, words);
         for (index, strength) in line[inked.clone()].iter_mut().zip(&mut words[inked]) {
             *index = palette.text_over(*index, std::mem::take(strength));

@@ -25,8 +25,8 @@ const TOUCH: f64 = 1e-6;
 pub(super) struct Sweep {
     edges: Vec<Edge>,
     paths: u32,
-    /// Edges by the row they start in.
-    queue: Vec<u32>,
+    /// Edges by the row they start in: the row in the upper half, the index of the edge in the lower.
+    queue: Vec<u64>,
     next: usize,
     rows: Range<usize>,
     /// Edges of the present row, cut to it, from left to right.
@@ -116,10 +116,14 @@ impl Sweep {
 
     /// Puts the shape at the top of a page of so many rows. Call after the last path and before the first row.
     pub(super) fn rewind(&mut self, height: usize) {
+        if self.edges.iter().all(|edge| edge.turn == 0 || edge.is_upright()) {
+            // Level edges only matter where something leans: see `advance`.
+            self.edges.retain(|edge| edge.turn != 0);
+        }
         let edges = &self.edges;
         self.queue.clear();
-        self.queue.extend((0u32..).zip(edges).map(|(i, _)| i));
-        self.queue.sort_by_key(|&i| index(edges[i as usize].y0));
+        self.queue.extend(edges.iter().zip(0u64..).map(|(edge, i)| (index(edge.y0) as u64) << 32 | i));
+        self.queue.sort_unstable();
         self.next = 0;
         let top = edges.iter().map(|e| index(e.y0)).min().unwrap_or(0);
         let bottom = edges.iter().map(|e| index(e.y1.ceil())).max().unwrap_or(0);
@@ -135,12 +139,12 @@ impl Sweep {
         self.rows.clone()
     }
 
-    /// Writes the coverage of row `y` to the whole of `out`. False, and nothing written, where the shape has no row `y`.
+    /// Writes the coverage of row `y` and tells to which pixels; there is none beyond them, and nothing is written there.
     ///
     /// Rows are asked for from the top down; rows that [`Sweep::same_until`] calls the same may be left out.
-    pub(super) fn row(&mut self, y: usize, pad: &mut Pad, out: &mut [u8], levels: Levels) -> bool {
+    pub(super) fn row(&mut self, y: usize, pad: &mut Pad, out: &mut [u8], levels: Levels) -> Range<usize> {
         if !self.rows.contains(&y) {
-            return false;
+            return 0..0;
         }
         self.advance(y);
         pad.open(out.len());
@@ -157,8 +161,7 @@ impl Sweep {
         }
         live.iter().for_each(|piece| winding.of[piece.path as usize] = 0);
         winding.inside = 0;
-        pad.close(out, levels);
-        true
+        pad.close(out, levels)
     }
 
     /// The first row after `y` that may differ from row `y`, which was drawn last.
@@ -177,7 +180,7 @@ impl Sweep {
             return y + 1;
         }
         let ends = self.live.iter().map(|p| index(self.edges[p.edge as usize].y1)).min();
-        let starts = self.queue.get(self.next).map(|&i| index(self.edges[i as usize].y0));
+        let starts = self.queue.get(self.next).map(|&entry| unpack(entry).0);
         ends.into_iter().chain(starts).min().unwrap_or(usize::MAX).max(y + 1)
     }
 
@@ -185,19 +188,20 @@ impl Sweep {
     fn advance(&mut self, y: usize) {
         let top = real(y);
         let Self { edges, live, level, queue, next, upright, .. } = self;
-        live.retain(|p| edges[p.edge as usize].y1 > top && p.turn != 0);
-        live.iter_mut().for_each(|piece| piece.cut(&edges[piece.edge as usize], top));
+        live.retain_mut(|piece| {
+            let edge = &edges[piece.edge as usize];
+            piece.advance(edge, top);
+            edge.y1 > top && piece.turn != 0
+        });
         sort_nearly_sorted(live);
         let old = live.len();
         level.clear();
-        while let Some(&i) = queue.get(*next) {
-            let edge = &edges[i as usize];
-            if index(edge.y0) > y {
+        while let Some((row, i)) = queue.get(*next).copied().map(unpack) {
+            if row > y {
                 break;
             }
             *next += 1;
-            let mut piece = Piece::new(i, edge);
-            piece.cut(edge, top);
+            let piece = Piece::new(i, &edges[i as usize], top);
             if piece.turn == 0 { level.push(piece) } else { live.push(piece) }
         }
         *upright = live.iter().all(|piece| piece.slope == 0.0);
@@ -211,6 +215,12 @@ impl Sweep {
             live.sort_by(by_left);
         }
     }
+}
+
+/// Row and edge of an entry of the queue.
+#[allow(clippy::cast_possible_truncation, reason = "the halves are taken apart")]
+fn unpack(entry: u64) -> (usize, u32) {
+    ((entry >> 32) as usize, entry as u32)
 }
 
 fn by_left(a: &Piece, b: &Piece) -> std::cmp::Ordering {
@@ -228,19 +238,31 @@ fn sort_nearly_sorted(pieces: &mut [Piece]) {
 }
 
 impl Piece {
-    fn new(number: u32, edge: &Edge) -> Self {
-        let slope = if edge.turn == 0 { 0.0 } else { (edge.x1 - edge.x0) / (edge.y1 - edge.y0) };
-        let Edge { path, turn, .. } = *edge;
-        Self { left: 0.0, right: 0.0, x0: 0.0, x1: 0.0, y0: 0.0, y1: 0.0, slope, edge: number, path, turn }
+    /// The part of an edge in the row that starts at `top`, the first row of the page that the edge is in.
+    fn new(number: u32, edge: &Edge, top: f64) -> Self {
+        let Edge { x0, y0, path, turn, .. } = *edge;
+        let slope = if turn == 0 { 0.0 } else { (edge.x1 - x0) / (edge.y1 - y0) };
+        let mut piece = Self { left: x0, right: x0, x0, x1: x0, y0: 0.0, y1: 0.0, slope, edge: number, path, turn };
+        if y0 < top {
+            piece.x1 = piece.x_at(top, edge);
+        }
+        piece.advance(edge, top);
+        piece.y0 = (y0 - top).max(0.0);
+        piece
     }
 
-    /// Cuts the edge to the row that starts at `top`. Ends inside the row are kept exactly, so that chains stay joined.
-    fn cut(&mut self, edge: &Edge, top: f64) {
-        let x_at = |y: f64| (edge.x0 + (y - edge.y0) * self.slope).max(edge.x0.min(edge.x1)).min(edge.x0.max(edge.x1));
-        (self.x0, self.y0) = if edge.y0 < top { (x_at(top), 0.0) } else { (edge.x0, edge.y0 - top) };
-        (self.x1, self.y1) = if top + 1.0 < edge.y1 { (x_at(top + 1.0), 1.0) } else { (edge.x1, edge.y1 - top) };
+    /// Goes on to the row that starts at `top`. Ends inside the row are kept exactly, so that chains stay joined.
+    fn advance(&mut self, edge: &Edge, top: f64) {
+        self.x0 = self.x1;
+        self.y0 = 0.0;
+        (self.x1, self.y1) =
+            if top + 1.0 < edge.y1 { (self.x_at(top + 1.0, edge), 1.0) } else { (edge.x1, edge.y1 - top) };
         self.left = self.x0.min(self.x1);
         self.right = self.x0.max(self.x1);
+    }
+
+    fn x_at(&self, y: f64, edge: &Edge) -> f64 {
+        (edge.x0 + (y - edge.y0) * self.slope).max(edge.x0.min(edge.x1)).min(edge.x0.max(edge.x1))
     }
 
     /// Whether it crosses the whole height of the row.
@@ -264,6 +286,14 @@ fn cluster_len(pieces: &[Piece]) -> usize {
 
 /// Adds the coverage that starts or ends within a cluster, and moves the winding numbers to its right side.
 fn cover(cluster: &[Piece], winding: &mut Winding, pad: &mut Pad) {
+    if let [piece] = cluster
+        && piece.is_whole()
+    {
+        pad.touch(piece.left, piece.right);
+        let change = winding.pass(piece.path, piece.turn);
+        pad.add(piece.x0, piece.x1, change);
+        return;
+    }
     for piece in cluster {
         pad.touch(piece.left, piece.right);
     }
@@ -313,10 +343,12 @@ fn cover_upright(pieces: &[Piece], winding: &mut Winding, pad: &mut Pad) {
 fn find_cuts(pieces: &[Piece], cuts: &mut Vec<f64>) {
     cuts.clear();
     cuts.extend([0.0, 1.0]);
+    let mut last = 0.0;
     for y in pieces.iter().flat_map(|p| [p.y0, p.y1]) {
-        // Most pieces begin and end where others do.
-        if !cuts.iter().rev().take(3).any(|&cut| cut == y) {
+        // Most pieces begin and end where the row or their neighbours do.
+        if y != 0.0 && y != 1.0 && y != last {
             cuts.push(y);
+            last = y;
         }
     }
     cuts.sort_by(f64::total_cmp);
@@ -442,10 +474,11 @@ impl Pad {
         self.steps[end] += height - last;
     }
 
-    /// Sums the steps to coverage, writes it and leaves the pad clean.
-    fn close(&mut self, out: &mut [u8], levels: Levels) {
+    /// Sums the steps to coverage, writes it, tells from which pixel to which, and leaves the pad clean.
+    fn close(&mut self, out: &mut [u8], levels: Levels) -> Range<usize> {
         let width = out.len();
-        let (mut cover, mut x) = (0.0, 0);
+        let start = self.touched.first().map_or(0, |touched| touched.start);
+        let (mut cover, mut x) = (0.0, start);
         for touched in self.touched.drain(..) {
             out[x..touched.start].fill(levels.of(cover));
             x = touched.end.min(width);
@@ -454,7 +487,12 @@ impl Pad {
                 *pixel = levels.of(cover);
             }
         }
-        out[x..].fill(levels.of(cover));
         self.steps[width..].fill(0.0);
+        if levels.of(cover) > 0 {
+            // The shape goes on beyond the right edge of the page.
+            out[x..].fill(levels.of(cover));
+            x = width;
+        }
+        start..x
     }
 }

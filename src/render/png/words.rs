@@ -118,8 +118,9 @@ impl Words {
             let item = &items[i as usize];
             let drawn = match &item.mark {
                 Mark::Shape(shape) => {
-                    pool[*shape].row(y, pad, cover, Levels::FULL);
-                    stamp(out, cover, 0, item.tone)
+                    let marked = pool[*shape].row(y, pad, cover, Levels::FULL);
+                    let left = i64::try_from(marked.start).unwrap_or(0);
+                    stamp(out, &cover[marked], left, item.tone)
                 }
                 Mark::Glyph(bitmap, (left, top)) => {
                     let row = y.checked_add_signed(-isize::try_from(*top).unwrap_or(0)).unwrap_or(0);
@@ -167,7 +168,8 @@ fn stamp(out: &mut [u8], cover: &[u8], left: i64, tone: u8) -> Range<usize> {
 
 /// The strength of a pixel of strength `below` of which a share of `cover` / 255 takes the strength `tone`.
 fn over(below: u8, tone: u8, cover: u8) -> u8 {
-    let (below, tone, cover) = (u32::from(below), u32::from(tone), u32::from(cover));
+    let (below, tone, cover) = (u16::from(below), u16::from(tone), u16::from(cover));
+    // At most 255 * 255 + 127, so 16 bits hold it, and the result is at most 255.
     ((below * (255 - cover) + tone * cover + 127) / 255).to_le_bytes()[0]
 }
 

@@ -8,7 +8,8 @@ use kurbo::{Point, Vec2};
 
 use super::glyphs::{self, Bitmap, Cache};
 use super::outline::{self, NotFinite, ToPixels, index, real};
-use super::sweep::{Levels, Pad, Sweep};
+use super::pad::{Levels, Pad};
+use super::sweep::Sweep;
 use crate::layout::fonts;
 use crate::layout::sheet::{Fill, TextRun, Tone};
 

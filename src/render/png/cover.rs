@@ -302,7 +302,7 @@ mod tests {
     fn drawing_a_path_twice_or_both_ways_changes_nothing() {
         for degrees in [0.0, 8.0, 30.0] {
             let once = turned(rect(3.3, 4.4, 15.6, 17.7), degrees);
-            let page = coverage(&[once.clone()]);
+            let page = coverage(std::slice::from_ref(&once));
             assert_eq!(coverage(&[once.clone(), once.clone()]), page);
             assert_eq!(coverage(&[once.clone(), once.reverse_subpaths()]), page);
             let doubled: BezPath = once.iter().chain(once.iter()).collect();

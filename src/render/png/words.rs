@@ -114,7 +114,7 @@ impl Words {
     pub(super) fn row(&mut self, y: usize, cache: &Cache, pad: &mut Pad, out: &mut [u8]) -> Range<usize> {
         self.advance(y);
         let Self { items, live, pool, cover, .. } = self;
-        let mut inked = usize::MAX..0;
+        let (mut start, mut end) = (out.len(), 0);
         for &i in live.iter() {
             let item = &items[i as usize];
             let drawn = match &item.mark {
@@ -128,9 +128,9 @@ impl Words {
                     stamp(out, cache.row(bitmap, row), *left, item.tone)
                 }
             };
-            inked = inked.start.min(drawn.start)..inked.end.max(drawn.end);
+            (start, end) = (start.min(drawn.start), end.max(drawn.end));
         }
-        inked.start.min(inked.end)..inked.end
+        start.min(end)..end
     }
 
     /// The first row after `y` that may differ from row `y`, which was drawn last.

@@ -7,7 +7,8 @@ use std::collections::BTreeMap;
 use kurbo::{Affine, Point, Rect, Shape, Vec2};
 
 use super::outline::{self, NotFinite, ToPixels, index, real};
-use super::sweep::{Levels, Pad, Sweep};
+use super::pad::{Levels, Pad};
+use super::sweep::Sweep;
 use crate::layout::fonts;
 use crate::layout::sheet::Face;
 

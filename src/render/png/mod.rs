@@ -7,9 +7,11 @@
 //!
 //! Nothing here may pick a colour, move a mark or know why it stands where it does.
 
+mod cover;
 mod file;
 mod glyphs;
 mod outline;
+mod pad;
 mod page;
 mod palette;
 mod sweep;

@@ -10,7 +10,7 @@
 //! move by the same amount: the centre would keep its place, but marks would look bolder on one ground and thinner on
 //! the other, and the three formats would not agree.
 
-use super::sweep::Levels;
+use super::pad::Levels;
 use crate::colour::{Inks, Srgb8};
 
 /// Levels of coverage above none, of the art of one eye.

@@ -4,6 +4,16 @@
 //!
 //! Out of scope: these are practice pages. Nothing here tests eyes, diagnoses or treats.
 
+#![cfg_attr(
+    test,
+    allow(
+        clippy::float_cmp,
+        clippy::disallowed_methods,
+        clippy::cast_possible_truncation,
+        reason = "tests compare with literals and may use the standard library's mathematics as a second opinion"
+    )
+)]
+
 pub mod bundle;
 pub mod cli;
 pub mod colour;

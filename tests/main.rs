@@ -1,5 +1,6 @@
 //! Integration tests in one binary: what the rooms do together, seen from outside.
 #![allow(
+    unreachable_pub,
     clippy::unwrap_used,
     clippy::expect_used,
     clippy::disallowed_methods,
@@ -15,6 +16,7 @@ mod cli;
 mod demo_set;
 mod oracles;
 mod reading;
+mod readme;
 mod references;
 mod render_png;
 mod render_vector;

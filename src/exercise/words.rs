@@ -65,7 +65,10 @@ pub fn shape_name(shape: &Shape) -> &'static str {
 
 /// A time in words: "10 seconds".
 pub fn seconds(time: Seconds) -> String {
-    if time.0 == 1.0 { "1 second".to_owned() } else { format!("{} seconds", plain(time.0, 1)) }
+    match plain(time.0, 1).as_str() {
+        "1" => "1 second".to_owned(),
+        number => format!("{number} seconds"),
+    }
 }
 
 /// A count of repeats in words: "once", "5 times".

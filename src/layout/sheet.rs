@@ -125,6 +125,7 @@ impl Tone {
     pub const PANEL: Tone = Tone(0.07);
 
     /// The solid colour of this tone: between ground and text ink, channel by channel in code values.
+    #[expect(clippy::cast_possible_truncation, reason = "rounded and clamped to what eight bits hold")]
     pub fn mixed(self, inks: &Inks) -> Srgb8 {
         let channel = |i: usize| {
             let (ground, text) = (f64::from(inks.ground.0[i]), f64::from(inks.text.0[i]));

@@ -186,7 +186,7 @@ impl Typesetter {
         let mut builder = self.context.ranged_builder(&mut self.fonts, text, 1.0, false);
         let family = FontFamily::Single(FontFamilyName::Named(fonts::FAMILY.into()));
         builder.push_default(StyleProperty::FontFamily(family));
-        builder.push_default(StyleProperty::FontSize(style.size.to_mm().0 as f32));
+        builder.push_default(StyleProperty::FontSize(single(style.size.to_mm().0)));
         builder.push_default(StyleProperty::FontWeight(weight(style.face)));
         for range in other {
             builder.push(StyleProperty::FontWeight(weight(inverse)), range.clone());
@@ -197,13 +197,13 @@ impl Typesetter {
     /// Breaks the shaped text. A line that ends at a soft hyphen is broken again, narrower by the hyphen, if the hyphen
     /// would not fit.
     fn break_lines(&mut self, text: &str, style: &Style, width: Mm) {
-        let full = (width.0 + SLACK).min(f64::from(f32::MAX)) as f32;
+        let full = single((width.0 + SLACK).min(f64::from(f32::MAX)));
         break_all(&mut self.layout, full, &[]);
         if !text.contains(SOFT_HYPHEN) {
             return;
         }
         let advance = f64::max(plain_glyph(Face::Regular, '-').1, plain_glyph(Face::Bold, '-').1);
-        let hyphen = (advance * style.size.to_mm().0) as f32;
+        let hyphen = single(advance * style.size.to_mm().0);
         let mut narrower = Vec::new();
         while narrower.len() < self.layout.len() {
             let line = self.layout.get(narrower.len());
@@ -244,6 +244,12 @@ impl Typesetter {
     fn face_of(&self, run: &Run<'_, ()>) -> Face {
         if run.font().data.id() == self.faces[1] { Face::Bold } else { Face::Regular }
     }
+}
+
+/// A length for the shaper, which works in single precision: to a millionth of a page, far below a micrometre.
+#[expect(clippy::cast_possible_truncation, reason = "the shaper takes single precision")]
+fn single(mm: f64) -> f32 {
+    mm as f32
 }
 
 impl Align {

@@ -1,8 +1,8 @@
 //! What a page costs as PNG: CPU milliseconds and bytes a page, by kind of page, and the peak memory of the process.
 //!
 //! The pages are alike to a set of 24 A4 pages at 300 ppi: ring pairs, slanted traces, box outlines and random dots,
-//! six of each, with a heading, 92 words and a footer. `cargo bench --bench raster`; give a number to change the
-//! rounds, the least of which is printed.
+//! six of each, with a heading, 92 words and a footer. `cargo bench --bench raster`; a number after `--` changes the
+//! rounds, of which the least is printed, and a word keeps the pages whose name has it.
 
 use std::fs;
 use std::hint::black_box;
@@ -30,12 +30,17 @@ const PT: f64 = 25.4 / 72.0;
 
 fn main() {
     let rounds = std::env::args().filter_map(|a| a.parse().ok()).next().unwrap_or(9);
+    let wanted = std::env::args().skip(1).find(|a| !a.starts_with('-') && a.parse::<usize>().is_err());
+    let wanted = |name: &str| wanted.as_ref().is_none_or(|word| name.contains(word.as_str()));
     let mut scratch = Scratch::default();
     println!("{:<16}{:>12}{:>12}", "pages", "CPU ms/page", "bytes/page");
     let (mut time, mut size) = (0.0, 0);
     for (name, kind) in
         [("ring pairs", rings as fn(usize) -> Art), ("traces", traces), ("boxes", boxes), ("dots", dots)]
     {
+        if !wanted(name) {
+            continue;
+        }
         let pages: Vec<Sheet> = (0..6).map(|step| sheet(step, name, Some(kind(step)))).collect();
         let (ms, bytes) = measure(&pages, rounds, &mut scratch);
         println!("{name:<16}{ms:>12.2}{bytes:>12}");
@@ -46,6 +51,9 @@ fn main() {
     for (name, page) in
         [("words alone", sheet(0, "words", None)), ("blank", Sheet { nodes: vec![], ..sheet(0, "blank", None) })]
     {
+        if !wanted(name) {
+            continue;
+        }
         let (ms, bytes) = measure(&[page], rounds, &mut scratch);
         println!("{name:<16}{ms:>12.2}{bytes:>12}");
     }

@@ -33,7 +33,7 @@ const ABOUT: &str = "This book is for information only and comes without any gua
      test and not a treatment. What your licensed eye-care professional and the rules where you live say comes first.";
 
 /// The one caution sheet.
-pub fn drafts(composer: &mut Composer<'_>, grid: &Grid, _book: &Book<'_>) -> Vec<Draft> {
+pub(crate) fn drafts(composer: &mut Composer<'_>, grid: &Grid, _book: &Book<'_>) -> Vec<Draft> {
     composer.sheet = "cautions".to_owned();
     let (mut nodes, top) = opening(composer, grid, "Please read this first", "");
     let areas = columns(grid, top);

@@ -18,10 +18,10 @@ const LINE: f64 = 6.6;
 const WIDTH: f64 = 120.0;
 
 /// As many sheets as the list needs; `before` sheets stand in front of it.
-pub fn drafts(composer: &mut Composer<'_>, grid: &Grid, before: usize, rest: &[&Draft]) -> Vec<Draft> {
+pub(crate) fn drafts(composer: &mut Composer<'_>, grid: &Grid, before: usize, rest: &[&Draft]) -> Vec<Draft> {
     let (_, top) = opening(composer, grid, TITLE, "");
     let [left, right] = columns(grid, top);
-    let lines = (left.height() / LINE) as usize;
+    let lines = lines_in(left);
     let areas = if rest.len() <= lines { vec![Rect { x1: left.x0 + WIDTH, ..left }] } else { vec![left, right] };
     let sheets = rest.len().div_ceil(areas.len() * lines);
     let first_number = before + sheets + 1;
@@ -57,6 +57,12 @@ fn sheet<'a>(
         footer: String::new(),
         placed: Vec::new(),
     }
+}
+
+/// How many lines a column holds.
+#[expect(clippy::cast_possible_truncation, reason = "a page holds a few dozen lines")]
+fn lines_in(column: Rect) -> usize {
+    (column.height() / LINE) as usize
 }
 
 /// One line: title on the left, page number on the right.

@@ -25,7 +25,7 @@ const LIGHTS: [(f64, f64, f64, f64); 5] = [
 const WATER: f64 = 8.0;
 
 /// The one cover sheet.
-pub fn drafts(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>) -> Vec<Draft> {
+pub(crate) fn drafts(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>) -> Vec<Draft> {
     composer.sheet = "cover".to_owned();
     let (set, safe) = (book.set, grid.safe);
     let width = if grid.beside { 112.0 } else { safe.width() };

@@ -16,7 +16,7 @@ use super::{footer, words};
 const ABOVE_ART: f64 = 2.5;
 
 /// The sheets of all exercises.
-pub fn drafts(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>) -> Vec<Draft> {
+pub(crate) fn drafts(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>) -> Vec<Draft> {
     (0..book.pages.len()).map(|index| draft(composer, grid, book, index)).collect()
 }
 

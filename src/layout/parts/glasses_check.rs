@@ -16,7 +16,7 @@ use super::{columns, opening, section, words};
 const PICTURE: f64 = 58.0;
 
 /// The one glasses sheet.
-pub fn drafts(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>) -> Vec<Draft> {
+pub(crate) fn drafts(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>) -> Vec<Draft> {
     composer.sheet = "glasses-check".to_owned();
     let lead = format!(
         "Put the glasses on: {}. Close one eye at a time and look at the three shapes.",

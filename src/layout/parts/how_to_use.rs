@@ -9,7 +9,7 @@ use super::marks::{Mark, figure};
 use super::{columns, opening, section, words};
 
 /// The one how-to sheet.
-pub fn drafts(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>) -> Vec<Draft> {
+pub(crate) fn drafts(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>) -> Vec<Draft> {
     composer.sheet = "how-to-use".to_owned();
     let (mut nodes, top) = opening(composer, grid, "How to use these pages", "");
     let areas = columns(grid, top);

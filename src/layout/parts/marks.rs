@@ -9,7 +9,7 @@ use crate::scene::{Eyes, Shape};
 
 /// A shape at page depth.
 #[derive(Debug, Clone)]
-pub struct Mark {
+pub(crate) struct Mark {
     /// Names it in the report.
     pub id: &'static str,
     /// Its outline.
@@ -25,7 +25,7 @@ pub struct Mark {
 }
 
 /// A picture of marks, with words for those who do not see it.
-pub fn figure(width: f64, height: f64, alt: &str, marks: &[Mark]) -> Piece {
+pub(crate) fn figure(width: f64, height: f64, alt: &str, marks: &[Mark]) -> Piece {
     let mut art = Art::default();
     for mark in marks {
         let extent = outline::extent(&mark.shape, mark.size);

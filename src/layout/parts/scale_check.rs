@@ -11,7 +11,7 @@ use crate::units::plain;
 use super::{foot, opening, section, words};
 
 /// Length and height of the bar, mm.
-pub const BAR: (f64, f64) = (100.0, 4.0);
+pub(crate) const BAR: (f64, f64) = (100.0, 4.0);
 /// Side of the square, mm.
 const SQUARE: f64 = 50.0;
 /// A bank card: ISO/IEC 7810 ID-1, mm, with a corner radius inside its tolerance.
@@ -21,7 +21,7 @@ const CARD_CORNER: f64 = 3.18;
 const LINE: f64 = 0.4;
 
 /// The one scale sheet.
-pub fn drafts(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>) -> Vec<Draft> {
+pub(crate) fn drafts(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>) -> Vec<Draft> {
     composer.sheet = "scale-check".to_owned();
     let paper = words::on_paper(book.edition);
     let lead = if paper {

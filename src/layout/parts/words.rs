@@ -5,12 +5,12 @@ use crate::spec::{Edition, SetSpec};
 use crate::units::plain;
 
 /// The stop rule: the same words on every exercise page.
-pub const STOP: &str = "Stop at once if you feel pain, headache, sickness or dizziness. Stop too if sight stays blurred \
+pub(crate) const STOP: &str = "Stop at once if you feel pain, headache, sickness or dizziness. Stop too if sight stays blurred \
     or double after 5 to 10 minutes of rest, looking far away. If it lasts until the next day or comes back twice, put \
     the book away and ask your eye-care professional.";
 
 /// The filter before an eye, in plain words.
-pub fn filter(filter: Filter) -> &'static str {
+pub(crate) fn filter(filter: Filter) -> &'static str {
     match filter {
         Filter::Red => "red",
         Filter::Cyan => "cyan",
@@ -18,16 +18,16 @@ pub fn filter(filter: Filter) -> &'static str {
 }
 
 /// How the glasses are worn: "cyan left, red right".
-pub fn glasses(edition: &Edition) -> String {
+pub(crate) fn glasses(edition: &Edition) -> String {
     format!("{} left, {} right", filter(edition.glasses.left), filter(edition.glasses.right))
 }
 
 /// The viewing distance: "40 cm".
-pub fn distance(set: &SetSpec) -> String {
+pub(crate) fn distance(set: &SetSpec) -> String {
     format!("{} cm", plain(set.viewer.distance.0 / 10.0, 1))
 }
 
 /// Whether the edition is a sheet of paper, and not a screen page.
-pub fn on_paper(edition: &Edition) -> bool {
+pub(crate) fn on_paper(edition: &Edition) -> bool {
     edition.page != crate::spec::PageFormat::Wide
 }

@@ -13,7 +13,7 @@ use crate::layout::sheet::{Face, Glyph, TextRun};
 use crate::units::Mm;
 
 /// Walks the runs of one line from left to right.
-pub struct Pen<'a> {
+pub(crate) struct Pen<'a> {
     text: &'a str,
     style: &'a Style,
     baseline: Mm,
@@ -25,12 +25,12 @@ pub struct Pen<'a> {
 
 impl<'a> Pen<'a> {
     /// At the left end of the line with this baseline, to walk runs of `text`.
-    pub fn new(text: &'a str, style: &'a Style, baseline: Mm) -> Self {
+    pub(crate) fn new(text: &'a str, style: &'a Style, baseline: Mm) -> Self {
         Self { text, style, baseline, x: 0.0, visible: 0.0 }
     }
 
     /// The run as it is drawn; `None` if there is nothing to draw.
-    pub fn run(&mut self, run: &Run<'_, ()>, face: Face) -> Result<Option<TextRun>, MissingGlyph> {
+    pub(crate) fn run(&mut self, run: &Run<'_, ()>, face: Face) -> Result<Option<TextRun>, MissingGlyph> {
         let origin = Point::new(self.x, self.baseline.0);
         let (mut words, mut glyphs) = (String::new(), Vec::with_capacity(run.len()));
         for cluster in run.visual_clusters() {
@@ -81,7 +81,7 @@ impl<'a> Pen<'a> {
     }
 
     /// Paints the hyphen of a word that a soft hyphen divides, at the end of the last run.
-    pub fn hyphen(&mut self, runs: &mut [TextRun]) {
+    pub(crate) fn hyphen(&mut self, runs: &mut [TextRun]) {
         let Some(run) = runs.last_mut() else { return };
         let mut words = run.text.to_string();
         let mut glyph = self.glyph(run.face, '-', &mut words);
@@ -109,7 +109,7 @@ fn is_unseen(character: char) -> bool {
 }
 
 /// Id and advance (em) of the glyph of a character that the family surely has.
-pub fn plain_glyph(face: Face, character: char) -> (u16, f64) {
+pub(crate) fn plain_glyph(face: Face, character: char) -> (u16, f64) {
     let font = fonts::font(face);
     let id = font.charmap().map(character).unwrap_or_default();
     let metrics = font.glyph_metrics(Size::new(1.0), LocationRef::default());
@@ -130,6 +130,6 @@ fn missing(text: &str, range: Range<usize>) -> MissingGlyph {
 }
 
 /// The end of `run`, if it starts where the text before it ended: otherwise characters are missing.
-pub fn check_covered(text: &str, seen: usize, run: Range<usize>) -> Result<usize, MissingGlyph> {
+pub(crate) fn check_covered(text: &str, seen: usize, run: Range<usize>) -> Result<usize, MissingGlyph> {
     if seen < run.start { Err(missing(text, seen..run.start)) } else { Ok(run.end) }
 }

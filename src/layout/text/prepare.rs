@@ -6,7 +6,7 @@ use super::{MissingGlyph, Span};
 use crate::layout::sheet::Face;
 
 /// Joins spans, changes what the family has under another code point, and finds the stretches that are not in `face`.
-pub fn prepare(spans: &[Span<'_>], face: Face) -> (String, Vec<Range<usize>>) {
+pub(crate) fn prepare(spans: &[Span<'_>], face: Face) -> (String, Vec<Range<usize>>) {
     let mut text = String::with_capacity(spans.iter().map(|span| span.text.len()).sum());
     let mut other = Vec::new();
     for span in spans {
@@ -32,7 +32,7 @@ fn known_as(character: char) -> Option<char> {
 }
 
 /// Moves a place in prepared text back to where it was before.
-pub fn before_prepare(missing: MissingGlyph, spans: &[Span<'_>]) -> MissingGlyph {
+pub(crate) fn before_prepare(missing: MissingGlyph, spans: &[Span<'_>]) -> MissingGlyph {
     let (mut before, mut after) = (0, 0);
     for character in spans.iter().flat_map(|span| span.text.chars()) {
         if missing.at <= after && known_as(character).is_some() {

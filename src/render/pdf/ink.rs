@@ -15,11 +15,11 @@ use crate::layout::sheet::{Art, Face, Glyph, Node, TextRun};
 use crate::units::Mm;
 
 /// The bundled faces as the PDF library holds them, and how many glyphs each has.
-pub struct Fonts([(Font, u32); 2]);
+pub(crate) struct Fonts([(Font, u32); 2]);
 
 impl Fonts {
     /// Reads the bundled fonts; fails only if the library cannot.
-    pub fn new() -> Result<Self, PdfError> {
+    pub(crate) fn new() -> Result<Self, PdfError> {
         Ok(Self([load(Face::Regular)?, load(Face::Bold)?]))
     }
 
@@ -35,7 +35,7 @@ fn load(face: Face) -> Result<(Font, u32), PdfError> {
 }
 
 /// The right to draw, handed out within a tag alone: see `page::Canvas::tagged`.
-pub struct Ink<'a, 'b> {
+pub(crate) struct Ink<'a, 'b> {
     surface: &'a mut Surface<'b>,
     inks: &'a Inks,
     fonts: &'a Fonts,
@@ -43,12 +43,12 @@ pub struct Ink<'a, 'b> {
 
 impl<'a, 'b> Ink<'a, 'b> {
     /// Draws on `surface` in the colours `inks`. The caller has opened a tag.
-    pub fn new(surface: &'a mut Surface<'b>, inks: &'a Inks, fonts: &'a Fonts) -> Self {
+    pub(crate) fn new(surface: &'a mut Surface<'b>, inks: &'a Inks, fonts: &'a Fonts) -> Self {
         Self { surface, inks, fonts }
     }
 
     /// Draws nodes and everything in them, whatever their roles. Errors say what cannot be drawn.
-    pub fn draw(&mut self, nodes: &[Node]) -> Result<(), &'static str> {
+    pub(crate) fn draw(&mut self, nodes: &[Node]) -> Result<(), &'static str> {
         for node in nodes {
             match node {
                 Node::Group(_, inner) => self.draw(inner)?,
@@ -61,7 +61,7 @@ impl<'a, 'b> Ink<'a, 'b> {
     }
 
     /// Fills the whole page.
-    pub fn ground(&mut self, page: Rect) {
+    pub(crate) fn ground(&mut self, page: Rect) {
         let mut builder = PathBuilder::new();
         builder.push_rect(page);
         self.colour(self.inks.ground);
@@ -116,19 +116,28 @@ fn fits(glyph: &Glyph, text: &str, count: u32) -> bool {
 
 /// A glyph in em, y up, on whole hundredths of a design unit: kerning then has short numbers.
 fn em(glyph: &Glyph, size: f64) -> KrillaGlyph {
-    let of = |mm: f64| ((mm / size * 1e5).round() / 1e5) as f32;
+    let of = |mm: f64| single((mm / size * 1e5).round() / 1e5);
     let id = GlyphId::new(u32::from(glyph.id));
     let offset = (of(glyph.offset.0), -of(glyph.offset.1));
     KrillaGlyph::new(id, of(glyph.advance), offset.0, offset.1, 0.0, glyph.range.clone(), None)
 }
 
 /// Millimetres in points, to a thousandth: 0.35 µm.
-pub fn points(mm: f64) -> f32 {
-    ((Mm(mm).to_pt().0 * 1e3).round() / 1e3) as f32
+pub(crate) fn points(mm: f64) -> f32 {
+    single((Mm(mm).to_pt().0 * 1e3).round() / 1e3)
+}
+
+/// A number as the file format holds it.
+#[expect(
+    clippy::cast_possible_truncation,
+    reason = "PDF numbers are written from single precision; the values are rounded before"
+)]
+fn single(value: f64) -> f32 {
+    value as f32
 }
 
 /// An area in points, if it has finite sides and some extent.
-pub fn rect(area: kurbo::Rect) -> Option<Rect> {
+pub(crate) fn rect(area: kurbo::Rect) -> Option<Rect> {
     let known = area.x0 < area.x1 && area.y0 < area.y1;
     Rect::from_ltrb(points(area.x0), points(area.y0), points(area.x1), points(area.y1)).filter(|_| known)
 }

@@ -19,7 +19,7 @@ use crate::layout::sheet::{Furniture, Node, Role, Sheet};
 const WHITE: Srgb8 = Srgb8([255, 255, 255]);
 
 /// Writes `sheet` as page `index` of the document. `places` are the page indices by sheet id.
-pub fn write(
+pub(crate) fn write(
     document: &mut Document,
     sheet: &Sheet,
     index: usize,

@@ -11,7 +11,7 @@ use krilla::tagging::{
 use crate::layout::sheet::{Furniture, HeadScope, Node, Role, words};
 
 /// Marked content that counts as page furniture.
-pub fn furniture(kind: Furniture) -> ContentTag<'static> {
+pub(crate) fn furniture(kind: Furniture) -> ContentTag<'static> {
     ContentTag::Artifact(Artifact::with_kind(match kind {
         Furniture::Header => ArtifactType::Header,
         Furniture::Footer => ArtifactType::Footer,
@@ -20,7 +20,7 @@ pub fn furniture(kind: Furniture) -> ContentTag<'static> {
 }
 
 /// The tag of a role, or `None` for page furniture. `area` is the figure's, in points, `page` its page index.
-pub fn tag(role: &Role, inner: &[Node], area: Option<Rect>, page: usize) -> Option<TagKind> {
+pub(crate) fn tag(role: &Role, inner: &[Node], area: Option<Rect>, page: usize) -> Option<TagKind> {
     Some(match role {
         Role::Heading(level) => {
             let level = NonZeroU16::new(u16::from(*level)).unwrap_or(NonZeroU16::MIN);
@@ -64,12 +64,12 @@ fn first_label(nodes: &[Node]) -> Option<String> {
 }
 
 /// Whether a role holds groups alone, so that loose text in it would have no place.
-pub fn holds_no_text(role: &Role) -> bool {
+pub(crate) fn holds_no_text(role: &Role) -> bool {
     matches!(role, Role::List | Role::ListItem | Role::Table | Role::Row)
 }
 
 /// The rows of a table: those at its top that hold column heads alone become its head.
-pub fn sections(rows: Vec<TagNode>) -> Vec<TagNode> {
+pub(crate) fn sections(rows: Vec<TagNode>) -> Vec<TagNode> {
     let heads = rows.iter().take_while(|row| is_head(row)).count();
     let mut rows = rows.into_iter();
     let head: Vec<TagNode> = rows.by_ref().take(heads).collect();

@@ -105,9 +105,8 @@ impl Page {
         let line = &mut line[1..];
         line.fill(0);
         self.left.row(y, pad, line, palette::LEFT);
-        if self.right.row(y, pad, right, palette::RIGHT) {
-            line.iter_mut().zip(right.iter_mut()).for_each(|(index, right)| *index += std::mem::take(right));
-        }
+        let marked = self.right.row(y, pad, right, palette::RIGHT);
+        line[marked.clone()].iter_mut().zip(&right[marked]).for_each(|(index, right)| *index += right);
         let inked = self.words.row(y, cache, pad, words);
         for (index, strength) in line[inked.clone()].iter_mut().zip(&mut words[inked]) {
             *index = palette.text_over(*index, std::mem::take(strength));

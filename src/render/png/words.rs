@@ -113,23 +113,23 @@ impl Words {
     pub(super) fn row(&mut self, y: usize, cache: &Cache, pad: &mut Pad, out: &mut [u8]) -> Range<usize> {
         self.advance(y);
         let Self { items, live, pool, cover, .. } = self;
-        let mut inked = usize::MAX..0;
+        let (mut start, mut end) = (usize::MAX, 0);
         for &i in live.iter() {
             let item = &items[i as usize];
             let drawn = match &item.mark {
                 Mark::Shape(shape) => {
-                    cover.fill(0);
-                    pool[*shape].row(y, pad, cover, Levels::FULL);
-                    stamp(out, cover, 0, item.tone)
+                    let marked = pool[*shape].row(y, pad, cover, Levels::FULL);
+                    let left = i64::try_from(marked.start).unwrap_or(0);
+                    stamp(out, &cover[marked], left, item.tone)
                 }
                 Mark::Glyph(bitmap, (left, top)) => {
                     let row = y.checked_add_signed(-isize::try_from(*top).unwrap_or(0)).unwrap_or(0);
                     stamp(out, cache.row(bitmap, row), *left, item.tone)
                 }
             };
-            inked = inked.start.min(drawn.start)..inked.end.max(drawn.end);
+            (start, end) = (start.min(drawn.start), end.max(drawn.end));
         }
-        inked.start.min(inked.end)..inked.end
+        start.min(end)..end
     }
 
     /// The first row after `y` that may differ from row `y`, which was drawn last.
@@ -168,7 +168,8 @@ fn stamp(out: &mut [u8], cover: &[u8], left: i64, tone: u8) -> Range<usize> {
 
 /// The strength of a pixel of strength `below` of which a share of `cover` / 255 takes the strength `tone`.
 fn over(below: u8, tone: u8, cover: u8) -> u8 {
-    let (below, tone, cover) = (u32::from(below), u32::from(tone), u32::from(cover));
+    let (below, tone, cover) = (u16::from(below), u16::from(tone), u16::from(cover));
+    // At most 255 * 255 + 127, so 16 bits hold it, and the result is at most 255.
     ((below * (255 - cover) + tone * cover + 127) / 255).to_le_bytes()[0]
 }
 

@@ -3,14 +3,18 @@
 use kurbo::{BezPath, PathEl, Point};
 
 /// Decimals of a length in millimetres: a thousandth is far below any printer dot.
-pub const MM: u32 = 3;
+pub(crate) const MM: u32 = 3;
 
 /// Writes `value`, rounded to `decimals`, without trailing zeros, leading zero or "-0". Values are finite.
-pub fn number(out: &mut String, value: f64, decimals: u32) {
+pub(crate) fn number(out: &mut String, value: f64, decimals: u32) {
     fixed(out, quantise(value, decimals), decimals);
 }
 
 /// `value` in whole steps of the last decimal.
+#[expect(
+    clippy::cast_possible_truncation,
+    reason = "a place on a page in its smallest steps stays far below the largest i64"
+)]
 fn quantise(value: f64, decimals: u32) -> i64 {
     debug_assert!(value.is_finite(), "{value} on a sheet");
     (value * 10_u32.pow(decimals) as f64).round() as i64
@@ -38,7 +42,7 @@ fn fixed(out: &mut String, steps: i64, decimals: u32) {
 }
 
 /// Writes a whole number.
-pub fn integer(out: &mut String, value: u64) {
+pub(crate) fn integer(out: &mut String, value: u64) {
     let mut unit = 1;
     while unit <= value / 10 {
         unit *= 10;
@@ -49,13 +53,14 @@ pub fn integer(out: &mut String, value: u64) {
     }
 }
 
+/// The last digit of a whole number.
 fn digit(value: u64) -> char {
-    char::from(b'0' + value as u8)
+    char::from(b"0123456789"[(value % 10) as usize])
 }
 
 /// Writes path data: coordinates times `scale`, with `decimals`. Steps are relative and exact in whole units of the
 /// last decimal, so that roundings do not add up.
-pub fn path(out: &mut String, path: &BezPath, scale: f64, decimals: u32) {
+pub(crate) fn path(out: &mut String, path: &BezPath, scale: f64, decimals: u32) {
     let mut pen = Pen { out, scale, decimals, at: (0, 0), start: (0, 0), command: ' ' };
     for element in path.elements() {
         match *element {

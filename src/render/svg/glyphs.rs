@@ -7,18 +7,18 @@ use crate::layout::fonts;
 use crate::layout::sheet::{Face, TextRun};
 
 /// Units of an outline in one em: those of the font files, so that outlines have short numbers.
-pub const UNITS: f64 = 1000.0;
+pub(crate) const UNITS: f64 = 1000.0;
 
 /// Decimals of an outline: points between two points of a font lie on halves.
 const DECIMALS: u32 = 1;
 
 /// The glyphs of a page that were placed so far, with their path data; blanks have none.
 #[derive(Default)]
-pub struct Glyphs(BTreeMap<(Face, u16), String>);
+pub(crate) struct Glyphs(BTreeMap<(Face, u16), String>);
 
 impl Glyphs {
     /// Writes the glyphs of a run, in units, from the start of its baseline.
-    pub fn place(&mut self, run: &TextRun, out: &mut String) {
+    pub(crate) fn place(&mut self, run: &TextRun, out: &mut String) {
         let scale = UNITS / run.size;
         let mut pen = 0.0;
         for glyph in &run.glyphs {
@@ -36,7 +36,7 @@ impl Glyphs {
     }
 
     /// Writes the outlines of all placed glyphs.
-    pub fn define(&self, out: &mut String) {
+    pub(crate) fn define(&self, out: &mut String) {
         out.push_str("<defs>\n");
         for ((face, glyph), shape) in self.0.iter().filter(|(_, shape)| !shape.is_empty()) {
             out.push_str("<path id=\"");

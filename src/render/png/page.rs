@@ -80,6 +80,11 @@ impl Page {
         add(&mut self.right, &art.flat)
     }
 
+    /// Whether it has art; words alone else.
+    pub(super) fn has_art(&self) -> bool {
+        !(self.left.rows().is_empty() && self.right.rows().is_empty())
+    }
+
     /// Sends all rows to the packer.
     pub(super) fn draw(
         &mut self,
@@ -88,10 +93,14 @@ impl Page {
         palette: &Palette,
         packer: &mut Packer,
     ) -> std::io::Result<()> {
-        rows.resize(self.width);
+        rows.resize(self.width, file::line_len(self.width, palette));
         let mut y = 0;
         while y < self.height {
-            self.row(y, rows, cache, palette);
+            if palette.is_small() {
+                self.row_of_words(y, rows, cache, palette);
+            } else {
+                self.row(y, rows, cache, palette);
+            }
             packer.row(&rows.line)?;
             let next = self.same_until(y).min(self.height);
             packer.repeat(next - y - 1)?;
@@ -100,7 +109,7 @@ impl Page {
         Ok(())
     }
 
-    /// Leaves the palette indices of row `y` in `rows.line`.
+    /// Leaves the palette indices of row `y` in `rows.line`, one a byte.
     fn row(&mut self, y: usize, rows: &mut Rows, cache: &Cache, palette: &Palette) {
         let Rows { line, right, words, pad } = rows;
         let line = &mut line[1..];
@@ -114,15 +123,30 @@ impl Page {
         }
     }
 
+    /// Leaves the palette indices of row `y` in `rows.line`, two a byte.
+    fn row_of_words(&mut self, y: usize, rows: &mut Rows, cache: &Cache, palette: &Palette) {
+        let Rows { line, words, pad, .. } = rows;
+        let line = &mut line[1..];
+        line.fill(0);
+        let inked = self.words.row(y, cache, pad, words);
+        let start = inked.start / 2;
+        let end = inked.end.div_ceil(2).max(start);
+        for (byte, pair) in line[start..end].iter_mut().zip(words[2 * start..].chunks_mut(2)) {
+            let low = pair.get(1).map_or(0, |&strength| palette.text(strength));
+            *byte = palette.text(pair[0]) << 4 | low;
+            pair.fill(0);
+        }
+    }
+
     fn same_until(&self, y: usize) -> usize {
         self.left.same_until(y).min(self.right.same_until(y)).min(self.words.same_until(y))
     }
 }
 
 impl Rows {
-    fn resize(&mut self, width: usize) {
+    fn resize(&mut self, width: usize, line: usize) {
         self.line.clear();
-        self.line.resize(width + 1, 0);
+        self.line.resize(line, 0);
         self.line[0] = file::NONE;
         for row in [&mut self.right, &mut self.words] {
             row.clear();

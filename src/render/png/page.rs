@@ -115,12 +115,13 @@ impl Page {
         let line = &mut line[1..];
         line.fill(0);
         self.left.row(y, pad, line, palette::LEFT);
-        let marked = self.right.row(y, pad, right, palette::RIGHT);
+        let marked = self.right.row(y, pad, &mut right[..self.width], palette::RIGHT);
         line[marked.clone()].iter_mut().zip(&right[marked]).for_each(|(index, right)| *index += right);
-        let inked = self.words.row(y, cache, pad, words);
-        for (index, strength) in line[inked.clone()].iter_mut().zip(&mut words[inked]) {
-            *index = palette.text_over(*index, std::mem::take(strength));
+        let inked = self.words.row(y, cache, pad, &mut words[..self.width]);
+        for (index, &strength) in line[inked.clone()].iter_mut().zip(&words[inked.clone()]) {
+            *index = if *index == 0 { palette.text(strength) } else { palette.text_over(*index, strength) };
         }
+        words[inked].fill(0);
     }
 
     /// Leaves the palette indices of row `y` in `rows.line`, two a byte.
@@ -128,14 +129,13 @@ impl Page {
         let Rows { line, words, pad, .. } = rows;
         let line = &mut line[1..];
         line.fill(0);
-        let inked = self.words.row(y, cache, pad, words);
-        let start = inked.start / 2;
-        let end = inked.end.div_ceil(2).max(start);
-        for (byte, pair) in line[start..end].iter_mut().zip(words[2 * start..].chunks_mut(2)) {
-            let low = pair.get(1).map_or(0, |&strength| palette.text(strength));
-            *byte = palette.text(pair[0]) << 4 | low;
-            pair.fill(0);
+        let inked = self.words.row(y, cache, pad, &mut words[..self.width]);
+        let (start, end) = (inked.start / 2, inked.end.div_ceil(2));
+        let pairs = words[2 * start..].chunks_exact(2);
+        for (byte, pair) in line[start..end.max(start)].iter_mut().zip(pairs) {
+            *byte = palette.text(pair[0]) << 4 | palette.text(pair[1]);
         }
+        words[inked].fill(0);
     }
 
     fn same_until(&self, y: usize) -> usize {
@@ -150,7 +150,8 @@ impl Rows {
         self.line[0] = file::NONE;
         for row in [&mut self.right, &mut self.words] {
             row.clear();
-            row.resize(width, 0);
+            // A whole number of pairs, for indices that go two a byte.
+            row.resize(width.next_multiple_of(2), 0);
         }
     }
 }

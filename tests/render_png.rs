@@ -179,7 +179,7 @@ fn chunks_tell_size_and_colour_space() {
     let chunks = chunks(&render(&sheet(Size::new(40.0, 30.0), ON_WHITE, Vec::new())));
     let names: Vec<_> = chunks.iter().map(|(name, _)| name.as_str()).collect();
     assert_eq!(names, ["IHDR", "pHYs", "sRGB", "gAMA", "cHRM", "PLTE", "iTXt", "IDAT", "IEND"]);
-    assert_eq!(chunks[0].1[8..], [8, 3, 0, 0, 0]);
+    assert_eq!(chunks[0].1[8..], [4, 3, 0, 0, 0], "a page of words alone takes 4 bits a pixel");
     assert_eq!(chunks[1].1, [&11811u32.to_be_bytes()[..], &11811u32.to_be_bytes()[..], &[1]].concat());
     assert_eq!(chunks[2].1, [1]);
     assert_eq!(chunks[3].1, 45455u32.to_be_bytes());

@@ -1,14 +1,15 @@
-//! The palette: 256 exact mixes of the inks of an edition, and how coverage becomes an index into it.
+//! The palette: exact mixes of the inks of an edition, and how coverage becomes an index into it.
 //!
-//! Entries 0 to 224 are the pairs of 15 levels of coverage of the left eye's and the right eye's art; entries 225 to
-//! 255 are 31 levels of the text ink on the ground.
+//! A page with art has 256 entries: 0 to 224 are the pairs of 15 levels of coverage of the left eye's and the right
+//! eye's art, 225 to 255 are 31 levels of the text ink on the ground. A page of words alone has 16 entries, from the bare
+//! ground to the full text ink; it takes half the bytes.
 //!
 //! Mixes are made in sRGB code values, not in linear light. The partly covered pixels at the two borders of a mark are
 //! then as far from the ground, in the numbers of the file, as their covered area says; so the centre of a mark
 //! measured in one channel of the file is its true centre, and a page looks the same as when a common SVG or PDF
-//! viewer, which mixes in code values too, rasterises the vector editions. Mixed in linear light, both borders would
-//! move by the same amount: the centre would keep its place, but marks would look bolder on one ground and thinner on
-//! the other, and the three formats would not agree.
+//! viewer, which mixes in code values too, rasterises the vector editions. Measured in linear light instead, both borders
+//! of a mark move by the same amount: its centre keeps its place. Mixed in linear light, marks would look bolder on one
+//! ground and thinner on the other, and the three formats would not agree.
 
 use super::pad::Levels;
 use crate::colour::{Inks, Srgb8};
@@ -16,11 +17,8 @@ use crate::colour::{Inks, Srgb8};
 /// Levels of coverage above none, of the art of one eye.
 const ART: u8 = 14;
 
-/// Levels above none of the text ink.
-const TEXT: u8 = 31;
-
-/// Index before the first text entry.
-const BEFORE_TEXT: u8 = 224;
+/// The index of full coverage for both eyes; the text entries follow it.
+const LAST_PAIR: u8 = (ART + 1) * (ART + 1) - 1;
 
 /// How the coverage of the left eye's art enters an index.
 pub(super) const LEFT: Levels = Levels { steps: ART, unit: ART + 1 };
@@ -28,31 +26,36 @@ pub(super) const LEFT: Levels = Levels { steps: ART, unit: ART + 1 };
 /// How the coverage of the right eye's art enters an index.
 pub(super) const RIGHT: Levels = Levels { steps: ART, unit: 1 };
 
-/// The colours of one edition by index.
+/// The colours of one page by index.
 #[derive(Debug, Clone)]
 pub(super) struct Palette {
-    colours: [[u8; 3]; 256],
+    colours: Vec<[u8; 3]>,
     text: Srgb8,
+    /// Levels of the text ink above none.
+    levels: u8,
     /// The index of text of each strength on bare ground.
     on_ground: [u8; 256],
 }
 
 impl Palette {
-    pub(super) fn new(inks: &Inks) -> Self {
-        let mut colours = [inks.ground.0; 256];
-        for (i, colour) in (0..=BEFORE_TEXT).zip(&mut colours) {
-            let share = |level: u8| f64::from(level) / f64::from(ART);
-            *colour = pair(inks, share(i / (ART + 1)), share(i % (ART + 1)));
-        }
-        for (level, colour) in (1..=TEXT).zip(&mut colours[usize::from(BEFORE_TEXT) + 1..]) {
-            *colour = mix(inks.ground.0, inks.text.0, f64::from(level) / f64::from(TEXT));
-        }
+    /// The palette of a page with art, or of words alone.
+    pub(super) fn new(inks: &Inks, art: bool) -> Self {
+        let (last_pair, levels) = if art { (LAST_PAIR, u8::MAX - LAST_PAIR) } else { (0, 15) };
+        let share = |level: u8| f64::from(level) / f64::from(ART);
+        let pairs = (0..=last_pair).map(|i| pair(inks, share(i / (ART + 1)), share(i % (ART + 1))));
+        let text = (1..=levels).map(|i| mix(inks.ground.0, inks.text.0, f64::from(i) / f64::from(levels)));
+        let colours = pairs.chain(text).collect();
         let mut on_ground = [0; 256];
         for (strength, index) in (0..=u8::MAX).zip(&mut on_ground) {
-            let level = text_level(strength);
-            *index = if level == 0 { 0 } else { BEFORE_TEXT + level };
+            let level = nearest_level(strength, levels);
+            *index = if level == 0 { 0 } else { last_pair + level };
         }
-        Self { colours, text: inks.text, on_ground }
+        Self { colours, text: inks.text, levels, on_ground }
+    }
+
+    /// Whether an index takes 4 bits, not 8.
+    pub(super) fn is_small(&self) -> bool {
+        self.colours.len() <= 16
     }
 
     /// The colours in the order of their indices: red, green, blue.
@@ -60,18 +63,23 @@ impl Palette {
         self.colours.concat()
     }
 
+    /// The index of text of this strength (0 to 255) on bare ground.
+    pub(super) fn text(&self, strength: u8) -> u8 {
+        self.on_ground[usize::from(strength)]
+    }
+
     /// The index of a pixel where text of this strength (0 to 255) stands on the art index `art`.
     ///
     /// On bare ground it is a text entry. On art it is the entry nearest to the true mix, so that letters on a figure
     /// have no halo.
     pub(super) fn text_over(&self, art: u8, strength: u8) -> u8 {
-        let on_ground = self.on_ground[usize::from(strength)];
-        if art == 0 || on_ground == u8::MAX {
-            on_ground
-        } else if on_ground == 0 {
+        let level = nearest_level(strength, self.levels);
+        if art == 0 || level == self.levels {
+            self.text(strength)
+        } else if level == 0 {
             art
         } else {
-            let share = f64::from(on_ground - BEFORE_TEXT) / f64::from(TEXT);
+            let share = f64::from(level) / f64::from(self.levels);
             self.nearest(mix(self.colours[usize::from(art)], self.text.0, share))
         }
     }
@@ -84,10 +92,10 @@ impl Palette {
     }
 }
 
-/// The nearest of the 31 levels to a strength from 0 to 255.
-fn text_level(strength: u8) -> u8 {
-    let scaled = (u16::from(strength) * u16::from(TEXT) + 127) / 255;
-    scaled.to_le_bytes()[0]
+/// The nearest of so many levels to a strength from 0 to 255.
+fn nearest_level(strength: u8, levels: u8) -> u8 {
+    // At most `levels`, which one byte holds.
+    ((u16::from(strength) * u16::from(levels) + 127) / 255).to_le_bytes()[0]
 }
 
 /// Colour of a pixel of which these shares are covered by the left eye's and the right eye's art.

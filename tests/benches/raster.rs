@@ -4,6 +4,13 @@
 //! six of each, with a heading, 92 words and a footer. `cargo bench --bench raster`; a number after `--` changes the
 //! rounds, of which the least is printed, and a word keeps the pages whose name has it.
 
+#![allow(
+    clippy::unwrap_used,
+    clippy::disallowed_methods,
+    clippy::cast_possible_truncation,
+    reason = "a bench may stop at the first surprise, and a clock is its business"
+)]
+
 use std::fs;
 use std::hint::black_box;
 use std::sync::Arc;

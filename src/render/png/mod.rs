@@ -1,8 +1,8 @@
 //! PNG pages: one index a pixel into a palette of exact mixes of the edition's inks.
 //!
 //! A page is made row by row and no page-sized buffer exists: the coverage of the left eye's art, of the right eye's
-//! art and of the words is found for one row of pixels ([`sweep`], [`words`]), packed into palette indices
-//! ([`palette`]) and handed to the compressor ([`file`]). Memory therefore does not grow with the resolution, nor with
+//! art and of the words is found for one row of pixels (`sweep`, `words`), packed into palette indices
+//! (`palette`) and handed to the compressor (`file`). Memory therefore does not grow with the resolution, nor with
 //! the number of pages.
 //!
 //! Nothing here may pick a colour, move a mark or know why it stands where it does.

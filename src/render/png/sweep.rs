@@ -93,10 +93,6 @@ impl Sweep {
     }
 
     /// The first row after `y` that may differ from row `y`, which was drawn last.
-    #[expect(
-        clippy::float_cmp,
-        reason = "an upright piece is made with exactly these values; anything else is redrawn"
-    )]
     pub(super) fn same_until(&self, y: usize) -> usize {
         if y < self.rows.start {
             return self.rows.start;

@@ -421,8 +421,8 @@ fn art_stands_where_another_renderer_puts_it() {
         path.to_svg()
     );
     let tree = resvg::usvg::Tree::from_str(&svg, &resvg::usvg::Options::default()).unwrap();
-    let mut map = Pixmap::new(480, 300).unwrap();
-    resvg::render(&tree, Transform::identity(), &mut map.as_mut());
+    let mut map = tiny_skia::Pixmap::new(480, 300).unwrap();
+    resvg::render(&tree, tiny_skia::Transform::identity(), &mut map.as_mut());
     let (mut mass, mut moment) = (0.0, Vec2::ZERO);
     for y in 0..picture.height {
         for x in 0..picture.width {

@@ -1,10 +1,12 @@
 //! Integration tests in one binary: what the rooms do together, seen from outside.
 #![allow(
+    unreachable_pub,
     clippy::unwrap_used,
     clippy::expect_used,
     clippy::disallowed_methods,
     clippy::disallowed_types,
     clippy::float_cmp,
+    clippy::cast_possible_truncation,
     reason = "tests may unwrap, write files of their own and compare with literals"
 )]
 
@@ -16,6 +18,7 @@ mod demo_set;
 mod measure;
 mod oracles;
 mod reading;
+mod readme;
 mod references;
 mod render_png;
 mod render_vector;

@@ -1,5 +1,7 @@
 //! `trail`: a path whose depth changes all along it, followed by eye from bead to bead.
 
+mod track;
+
 use crate::diagnostics::{Diagnostic, Place, codes};
 use crate::scene::{At, Companions, Depth, Eyes, Feature, Form, Role, Scaling, Scene, Shape, Size, Vertex};
 use crate::spec::document::Document;
@@ -13,6 +15,7 @@ use super::ramp::{Blend, Ramp};
 use super::target::REACH;
 use super::words::{self, Words};
 use super::{Body, COMMON, Kind};
+use track::Track;
 
 /// The parameters of a `trail` exercise.
 #[derive(Debug, Clone, PartialEq)]
@@ -144,7 +147,8 @@ const TRAIL: TableSpec = TableSpec {
             "beads",
             Takes::Count { min: 0, max: 60 },
             "9",
-            "How many beads sit on the path, its ends included: 0 for none, else at least 2.",
+            "How many beads sit on the path, its ends included: 0 for none, else at least 2. A polyline has a bead at \
+             each of its points if there are enough.",
         ),
         Field::default(
             "bead_size",
@@ -278,12 +282,6 @@ fn same_place(place: Place, message: String) -> Diagnostic {
         .with_help("move one of the two places")
 }
 
-/// Distance between the points of a curved path, mm (design choice: at the tightest curve an author can ask for, the
-/// smooth line through such points stays within a hundredth of a millimetre of the true curve).
-const STEP: f64 = 2.0;
-/// How finely a curve is measured before its points are spaced evenly.
-const FINE: u32 = 2000;
-
 impl Trail {
     /// The art of one level: the line, then its beads from start to end.
     pub fn scene(&self, level: u32) -> Scene {
@@ -309,7 +307,8 @@ impl Trail {
             place: Some(self.place),
         };
         let mut features = vec![line];
-        features.extend((0..self.beads).map(|i| self.bead(i, &track, &depths)));
+        let shares = self.bead_shares(&track);
+        features.extend((0..).zip(&shares).map(|(i, &share): (u32, _)| self.bead(i, vertex(&track, &depths, share))));
         Scene { features }
     }
 
@@ -360,10 +359,19 @@ impl Trail {
         shares.into_iter().zip(depths).collect()
     }
 
-    /// A bead, counted from 0, evenly spaced along the trail; on a loop the last bead does not meet the first.
-    fn bead(&self, index: u32, track: &Track, depths: &[(f64, Depth)]) -> Feature {
-        let steps = if self.closed() { self.beads } else { self.beads - 1 };
-        let Vertex { at, depth } = vertex(track, depths, f64::from(index) / f64::from(steps));
+    /// Where the beads sit, as shares of the length: evenly spaced, on a loop without meeting at the end. A polyline with
+    /// at least as many beads as points has one at each point, and the others evenly on its longest pieces.
+    fn bead_shares(&self, track: &Track) -> Vec<f64> {
+        let corners = track.corner_shares();
+        if matches!(self.path, TrailPath::Polyline { .. }) && corners.len() <= self.beads as usize {
+            return spread(&corners, self.beads as usize);
+        }
+        let steps = if self.closed() { self.beads } else { self.beads.saturating_sub(1) };
+        (0..self.beads).map(|i| f64::from(i) / f64::from(steps)).collect()
+    }
+
+    /// A bead, counted from 0.
+    fn bead(&self, index: u32, Vertex { at, depth }: Vertex) -> Feature {
         let is_end = index == 0 || (index == self.beads - 1 && !self.closed());
         Feature {
             id: format!("bead-{}", index + 1),
@@ -378,6 +386,21 @@ impl Trail {
     }
 }
 
+/// `count` shares: the corners, and the rest one by one where the gap between neighbours is widest.
+fn spread(corners: &[f64], count: usize) -> Vec<f64> {
+    let mut parts = vec![1_u32; corners.len() - 1];
+    let step = |i: usize, parts: u32| (corners[i + 1] - corners[i]) / f64::from(parts);
+    for _ in corners.len()..count {
+        let widest = (0..parts.len()).max_by(|&a, &b| step(a, parts[a]).total_cmp(&step(b, parts[b])));
+        widest.into_iter().for_each(|i| parts[i] += 1);
+    }
+    let pieces = parts.iter().enumerate();
+    let mut shares: Vec<f64> =
+        pieces.flat_map(|(i, &n)| (0..n).map(move |j| corners[i] + step(i, n) * f64::from(j))).collect();
+    shares.push(1.0);
+    shares
+}
+
 /// The point of a trail at a share of its length.
 fn vertex(track: &Track, depths: &[(f64, Depth)], share: f64) -> Vertex {
     let (x, y) = track.at(share);
@@ -387,88 +410,78 @@ fn vertex(track: &Track, depths: &[(f64, Depth)], share: f64) -> Vertex {
     Vertex { at: At { x: Mm(x), y: Mm(y) }, depth }
 }
 
-/// A path measured by its length.
-struct Track {
-    /// Corners, or fine points of a curve.
-    points: Vec<(f64, f64)>,
-    /// Length from the start to each point, mm.
-    reach: Vec<f64>,
-}
+#[cfg(test)]
+mod tests {
+    use crate::diagnostics::FileId;
+    use crate::scene::Side;
+    use crate::units::PrismDioptre;
 
-impl Track {
-    fn of(path: &TrailPath) -> Self {
-        let points = match path {
-            TrailPath::Line { from, to } => vec![(from.x.0, from.y.0), (to.x.0, to.y.0)],
-            TrailPath::Polyline { points } => points.iter().map(|at| (at.x.0, at.y.0)).collect(),
-            _ => (0..=FINE).map(|i| curve_at(path, f64::from(i) / f64::from(FINE))).collect(),
-        };
-        let mut reach = vec![0.0];
-        for pair in points.windows(2) {
-            let step = libm::hypot(pair[1].0 - pair[0].0, pair[1].1 - pair[0].1);
-            reach.push(reach[reach.len() - 1] + step);
+    use super::*;
+
+    fn at(x: f64, y: f64) -> At {
+        At { x: Mm(x), y: Mm(y) }
+    }
+
+    fn trail(path: TrailPath, beads: u32) -> Trail {
+        let pd = |amount, side| Ramp::Same(Depth::Demand(PrismDioptre(amount), side));
+        Trail {
+            path,
+            depths: vec![pd(2.0, Side::Toward), pd(1.0, Side::Away)],
+            weight: Mm(1.6),
+            beads,
+            bead_size: Size::Length(Mm(6.0)),
+            watch: true,
+            rounds: 3,
+            place: Place { file: FileId(0), start: 0, end: 0 },
         }
-        Self { points, reach }
     }
 
-    fn length(&self) -> f64 {
-        self.reach[self.reach.len() - 1]
+    fn beads(trail: &Trail) -> Vec<(f64, f64)> {
+        let features = trail.scene(1).features;
+        let places = features.iter().filter(|f| f.role == Role::Bead).map(|f| match &f.form {
+            Form::Shape { at, .. } => (at.x.0, at.y.0),
+            Form::Path { .. } => unreachable!(),
+        });
+        places.collect()
     }
 
-    /// How many steps of at most [`STEP`] make the track.
-    #[expect(
-        clippy::cast_possible_truncation,
-        reason = "a track on a page is a few metres at the most, far below the largest u32"
-    )]
-    fn steps(&self) -> u32 {
-        libm::ceil(self.length() / STEP).max(1.0) as u32
+    #[test]
+    fn beads_of_a_line_are_even_and_reach_both_ends() {
+        let line = trail(TrailPath::Line { from: at(-40.0, 10.0), to: at(40.0, -10.0) }, 5);
+        assert_eq!(beads(&line), [(-40.0, 10.0), (-20.0, 5.0), (0.0, 0.0), (20.0, -5.0), (40.0, -10.0)]);
     }
 
-    /// The shares of the length at which the corners lie.
-    fn corner_shares(&self) -> Vec<f64> {
-        self.reach.iter().map(|reach| reach / self.length()).collect()
-    }
-
-    /// Corners and depth turns, in order, each once.
-    fn stations_with(&self, depths: &[(f64, Depth)]) -> Vec<f64> {
-        let mut shares = self.corner_shares();
-        shares.extend(depths.iter().map(|&(share, _)| share));
-        shares.sort_by(f64::total_cmp);
-        shares.dedup_by(|a, b| (*a - *b).abs() < 1e-9);
-        shares
-    }
-
-    /// The point at a share of the length.
-    fn at(&self, share: f64) -> (f64, f64) {
-        let wanted = share * self.length();
-        let next = self.reach.partition_point(|&reach| reach < wanted).clamp(1, self.reach.len() - 1);
-        let (from, to) = (self.points[next - 1], self.points[next]);
-        let step = self.reach[next] - self.reach[next - 1];
-        let t = if 0.0 < step { (wanted - self.reach[next - 1]) / step } else { 0.0 };
-        (from.0 + (to.0 - from.0) * t, from.1 + (to.1 - from.1) * t)
-    }
-}
-
-/// A curved path at share `t` of its parameter, mm.
-fn curve_at(path: &TrailPath, t: f64) -> (f64, f64) {
-    use std::f64::consts::TAU;
-    match path {
-        TrailPath::Wave { from, to, waves, height } => {
-            let (dx, dy) = (to.x.0 - from.x.0, to.y.0 - from.y.0);
-            let length = libm::hypot(dx, dy);
-            let swing = height.0 / 2.0 * libm::sin(TAU * f64::from(*waves) * t);
-            // The swing stands at right angles to the line from start to end.
-            (from.x.0 + dx * t - dy / length * swing, from.y.0 + dy * t + dx / length * swing)
+    #[test]
+    fn a_polyline_has_a_bead_at_each_point() {
+        let points = vec![at(-50.0, 0.0), at(-20.0, 0.0), at(-20.0, 40.0), at(50.0, 40.0)];
+        let beads = beads(&trail(TrailPath::Polyline { points: points.clone() }, 6));
+        assert_eq!(beads.len(), 6);
+        for point in points {
+            let near = |&(x, y): &(f64, f64)| libm::hypot(x - point.x.0, y - point.y.0) < 1e-9;
+            assert!(beads.iter().any(near), "{point:?} in {beads:?}");
         }
-        TrailPath::Spiral { turns, outer, inner } => {
-            let radius = outer.0 + (inner.0 - outer.0) * t;
-            let angle = TAU * (f64::from(*turns) * t - 0.25);
-            (radius * libm::cos(angle), radius * libm::sin(angle))
-        }
-        TrailPath::Loop { width, height } => {
-            let angle = TAU * (t - 0.25);
-            (width.0 / 2.0 * libm::cos(angle), height.0 / 2.0 * libm::sin(angle))
-        }
-        TrailPath::Line { from, to } => (from.x.0 + (to.x.0 - from.x.0) * t, from.y.0 + (to.y.0 - from.y.0) * t),
-        TrailPath::Polyline { points } => points.first().map_or((0.0, 0.0), |at| (at.x.0, at.y.0)),
+    }
+
+    #[test]
+    fn beads_of_a_loop_do_not_meet() {
+        let beads = beads(&trail(TrailPath::Loop { width: Mm(100.0), height: Mm(60.0) }, 8));
+        assert_eq!(beads.len(), 8);
+        let gaps = beads.iter().zip(beads.iter().cycle().skip(1)).map(|(a, b)| libm::hypot(a.0 - b.0, a.1 - b.1));
+        assert!(gaps.fold(f64::INFINITY, f64::min) > 20.0);
+    }
+
+    #[test]
+    fn depth_runs_from_the_first_to_the_last_and_a_loop_returns() {
+        let features = trail(TrailPath::Spiral { turns: 2, outer: Mm(50.0), inner: Mm(10.0) }, 0).scene(1).features;
+        let Form::Path { vertices, closed: false, smooth: true, .. } = &features[0].form else { unreachable!() };
+        assert_eq!(vertices[0].depth, Depth::Demand(PrismDioptre(2.0), Side::Toward));
+        assert_eq!(vertices[vertices.len() - 1].depth, Depth::Demand(PrismDioptre(1.0), Side::Away));
+        let looped = trail(TrailPath::Loop { width: Mm(100.0), height: Mm(60.0) }, 0).scene(1).features;
+        let Form::Path { vertices, closed: true, .. } = &looped[0].form else { unreachable!() };
+        let middle = &vertices[vertices.len() / 2].depth;
+        let away = Depth::Demand(PrismDioptre(1.0), Side::Away);
+        let late =
+            matches!(middle, Depth::Between(ends, t) if (ends.1 == away && 0.98 < *t) || (ends.0 == away && *t < 0.02));
+        assert!(*middle == away || late, "{middle:?}");
     }
 }

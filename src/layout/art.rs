@@ -16,8 +16,8 @@ use super::sheet::Art;
 
 /// Clear space around a solid feature, mm (design choice: keeps an outline readable against lines behind it).
 const HALO: f64 = 1.2;
-/// Accuracy of flattened curves and of strokes, mm: a fortieth of a device dot at 600 ppi.
-const ACCURACY: f64 = 0.001;
+/// Accuracy of flattened curves and of strokes, mm: a tenth of a device dot at 600 ppi.
+const ACCURACY: f64 = 0.004;
 
 /// A polygon of several closed contours.
 type Contours = Vec<Vec<[f64; 2]>>;
@@ -25,9 +25,9 @@ type Contours = Vec<Vec<[f64; 2]>>;
 /// The art of a page; `middle` is the middle of the art field, page mm.
 pub fn compose(features: &[SolvedFeature], middle: Point) -> Art {
     let mut art = Art::default();
-    let solids: Vec<&SolvedFeature> = features.iter().filter(|f| f.solid).collect();
+    let solids: Vec<Solid<'_>> = features.iter().filter(|f| f.solid).map(|f| Solid::new(f, middle)).collect();
     for feature in features {
-        let hiders: Vec<&SolvedFeature> = solids.iter().copied().filter(|s| s.id != feature.id).collect();
+        let hiders: Vec<&Solid<'_>> = solids.iter().filter(|s| s.feature.id != feature.id).collect();
         if is_flat(feature) && hiders.is_empty() {
             art.flat.extend(pieces(feature, Eye::Left, middle).into_iter().map(|piece| piece.path));
             continue;
@@ -35,8 +35,8 @@ pub fn compose(features: &[SolvedFeature], middle: Point) -> Art {
         for (eye, list) in [(Eye::Left, &mut art.left), (Eye::Right, &mut art.right)] {
             if sees(feature.eyes, eye) {
                 let visible = pieces(feature, eye, middle).into_iter().flat_map(|piece| {
-                    let behind = hiders.iter().filter(|s| hides(s, feature, piece.parallax));
-                    hide(piece.path, behind.map(|s| shadow(s, eye, middle)))
+                    let behind = hiders.iter().filter(|s| hides(s.feature, feature, piece.parallax));
+                    hide(piece.path, behind.map(|s| s.shadow(eye)))
                 });
                 list.extend(visible);
             }
@@ -44,6 +44,31 @@ pub fn compose(features: &[SolvedFeature], middle: Point) -> Art {
     }
     art.overlap = overlap(&art.left, &art.right);
     art
+}
+
+/// A feature that hides what stands behind it, with the area in which each eye sees nothing behind it.
+struct Solid<'a> {
+    feature: &'a SolvedFeature,
+    left: (Rect, Contours),
+    right: (Rect, Contours),
+}
+
+impl<'a> Solid<'a> {
+    fn new(feature: &'a SolvedFeature, middle: Point) -> Self {
+        let shadow = |eye| {
+            let SolvedForm::Shape { shape, size, extent, .. } = &feature.form else { return Default::default() };
+            let path = place(feature, eye, middle) * outline::silhouette(shape, *size, *extent, HALO);
+            (path.bounding_box(), flatten(&path))
+        };
+        Self { feature, left: shadow(Eye::Left), right: shadow(Eye::Right) }
+    }
+
+    fn shadow(&self, eye: Eye) -> &(Rect, Contours) {
+        match eye {
+            Eye::Left => &self.left,
+            Eye::Right => &self.right,
+        }
+    }
 }
 
 /// A filled part of a feature and the parallax it stands at, mm.
@@ -204,18 +229,11 @@ fn round_end(path: &mut BezPath, centre: Point, from: Point, to: Point) {
     path.curve_to(top - radius * k, to + outward * k, to);
 }
 
-/// The area in which one eye sees nothing behind a solid feature: its silhouette and a halo.
-fn shadow(solid: &SolvedFeature, eye: Eye, middle: Point) -> Contours {
-    let SolvedForm::Shape { shape, size, extent, .. } = &solid.form else { return Vec::new() };
-    let silhouette = place(solid, eye, middle) * outline::silhouette(shape, *size, *extent);
-    let rim = stroke(&silhouette, HALO * 2.0);
-    flatten(&silhouette).into_iter().chain(flatten(&rim)).collect()
-}
-
 /// What is left of a path where none of the shadows covers it.
-fn hide(path: BezPath, shadows: impl Iterator<Item = Contours>) -> Vec<BezPath> {
+fn hide<'a>(path: BezPath, shadows: impl Iterator<Item = &'a (Rect, Contours)>) -> Vec<BezPath> {
     let bounds = path.bounding_box();
-    let cover: Contours = shadows.filter(|s| touches(bounds, bounds_of(s))).flatten().collect();
+    let near = shadows.filter(|(area, _)| touches(bounds, *area));
+    let cover: Contours = near.flat_map(|(_, contours)| contours.iter().cloned()).collect();
     if cover.is_empty() {
         return vec![path];
     }
@@ -263,12 +281,6 @@ fn flatten(path: &BezPath) -> Contours {
         _ => {}
     });
     contours
-}
-
-fn bounds_of(contours: &Contours) -> Rect {
-    let mut points = contours.iter().flatten().map(|&[x, y]| Point::new(x, y));
-    let first = points.next().unwrap_or_default();
-    points.fold(Rect::from_points(first, first), |bounds, p| bounds.union_pt(p))
 }
 
 fn touches(a: Rect, b: Rect) -> bool {

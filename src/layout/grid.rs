@@ -15,8 +15,6 @@ use super::text::{Align, Style};
 pub const ART_FIELD: Size = Size::new(180.0, 120.0);
 /// Distance between the baselines of body text, mm.
 pub const LEADING: f64 = 5.2;
-/// Height of the head of an exercise page, above its art, mm.
-const HEAD: f64 = 27.0;
 /// Between two columns, mm.
 pub const GUTTER: f64 = 8.0;
 
@@ -37,20 +35,21 @@ impl Grid {
     /// The grid of a page format.
     pub fn of(format: PageFormat) -> Self {
         match format {
-            PageFormat::A4 => Self::portrait(Size::new(210.0, 297.0), 12.0),
-            PageFormat::Letter => Self::portrait(Size::new(215.9, 279.4), 8.0),
+            PageFormat::A4 => Self::portrait(Size::new(210.0, 297.0), 12.0, 34.0),
+            PageFormat::Letter => Self::portrait(Size::new(215.9, 279.4), 8.0, 26.5),
             PageFormat::Wide => {
                 let size = Size::new(320.0, 180.0);
                 let safe = Rect::new(10.0, 6.0, 310.0, 176.0);
-                Self { size, safe, art: Rect::from_origin_size((safe.x0, safe.y0 + HEAD), ART_FIELD), beside: true }
+                Self { size, safe, art: Rect::from_origin_size((safe.x0, safe.y0 + 27.0), ART_FIELD), beside: true }
             }
         }
     }
 
-    fn portrait(size: Size, edge: f64) -> Self {
+    /// A portrait page with margins of `edge` at top and foot and a head of this height above the art, mm.
+    fn portrait(size: Size, edge: f64, head: f64) -> Self {
         let side = (size.width - ART_FIELD.width) / 2.0;
         let safe = Rect::new(side, edge, size.width - side, size.height - edge);
-        let art = Rect::from_origin_size((side, safe.y0 + HEAD), ART_FIELD);
+        let art = Rect::from_origin_size((side, safe.y0 + head), ART_FIELD);
         Self { size, safe, art, beside: false }
     }
 

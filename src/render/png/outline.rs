@@ -38,6 +38,14 @@ pub(super) struct Edge {
     pub(super) turn: i32,
 }
 
+impl Edge {
+    /// Whether it stands exactly upright.
+    #[allow(clippy::float_cmp, reason = "only exactly upright edges are upright")]
+    pub(super) fn is_upright(&self) -> bool {
+        self.x0 == self.x1
+    }
+}
+
 /// Appends the edges of one path that touch the rows `0..height`.
 pub(super) fn edges(
     path: &BezPath,
@@ -81,7 +89,7 @@ fn edge(a: Point, b: Point, height: f64, path: u32) -> Option<Edge> {
         return None;
     }
     let level = p.y == q.y;
-    if level && (p.x == q.x || p.y == p.y.floor()) {
+    if level && (p.x == q.x || p.y == real(index(p.y))) {
         return None;
     }
     Some(Edge { x0: p.x, y0: p.y, x1: q.x, y1: q.y, path, turn: if level { 0 } else { turn } })

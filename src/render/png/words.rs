@@ -8,7 +8,8 @@ use kurbo::{Point, Vec2};
 
 use super::glyphs::{self, Bitmap, Cache};
 use super::outline::{self, NotFinite, ToPixels, index, real};
-use super::sweep::{Levels, Pad, Sweep};
+use super::pad::{Levels, Pad};
+use super::sweep::Sweep;
 use crate::layout::fonts;
 use crate::layout::sheet::{Fill, TextRun, Tone};
 
@@ -67,7 +68,7 @@ impl Words {
         for glyph in &run.glyphs {
             let at = Point::new((pen + glyph.offset.0) * scale, (run.origin.y + glyph.offset.1) * scale);
             pen += glyph.advance;
-            if size <= glyphs::MAX_SIZE {
+            if size.abs() <= glyphs::MAX_SIZE {
                 let (bitmap, (x, y)) = cache.place(run.face, size, glyph.id, at)?;
                 self.add_glyph(bitmap, (x + bitmap.left, y + bitmap.top), run.tone, height);
             } else {
@@ -113,13 +114,14 @@ impl Words {
     pub(super) fn row(&mut self, y: usize, cache: &Cache, pad: &mut Pad, out: &mut [u8]) -> Range<usize> {
         self.advance(y);
         let Self { items, live, pool, cover, .. } = self;
-        let (mut start, mut end) = (usize::MAX, 0);
+        let (mut start, mut end) = (out.len(), 0);
         for &i in live.iter() {
             let item = &items[i as usize];
             let drawn = match &item.mark {
                 Mark::Shape(shape) => {
-                    pool[*shape].row(y, pad, cover, Levels::FULL);
-                    stamp(out, cover, 0, item.tone)
+                    let marked = pool[*shape].row(y, pad, cover, Levels::FULL);
+                    let left = i64::try_from(marked.start).unwrap_or(0);
+                    stamp(out, &cover[marked], left, item.tone)
                 }
                 Mark::Glyph(bitmap, (left, top)) => {
                     let row = y.checked_add_signed(-isize::try_from(*top).unwrap_or(0)).unwrap_or(0);
@@ -167,7 +169,8 @@ fn stamp(out: &mut [u8], cover: &[u8], left: i64, tone: u8) -> Range<usize> {
 
 /// The strength of a pixel of strength `below` of which a share of `cover` / 255 takes the strength `tone`.
 fn over(below: u8, tone: u8, cover: u8) -> u8 {
-    let (below, tone, cover) = (u32::from(below), u32::from(tone), u32::from(cover));
+    let (below, tone, cover) = (u16::from(below), u16::from(tone), u16::from(cover));
+    // At most 255 * 255 + 127, so 16 bits hold it, and the result is at most 255.
     ((below * (255 - cover) + tone * cover + 127) / 255).to_le_bytes()[0]
 }
 

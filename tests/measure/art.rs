@@ -7,7 +7,7 @@ use super::edition::Corners;
 use super::outline::Area;
 use super::page::{EYES, Eye, Feature, Form, Page};
 use super::place::{self, CLEAR, Measured};
-use super::seen::{Picture, Plane, View};
+use super::seen::{Picture, Seen, View};
 
 /// How far anything may stand from where the report has it, mm: the promise of the design for all three formats.
 pub(super) const TOLERANCE: f64 = 0.05;
@@ -27,6 +27,7 @@ pub(super) struct Findings {
     pub(super) places: Vec<(String, Option<Measured>, Option<Measured>)>,
     /// The farthest from the report, mm.
     pub(super) place: Worst,
+    pub(super) letters: Worst,
     pub(super) size: Worst,
     pub(super) parallax: Worst,
     pub(super) outline: Worst,
@@ -64,6 +65,7 @@ impl fmt::Display for Worst {
 impl fmt::Display for Findings {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         writeln!(f, "  place    {}", self.place)?;
+        writeln!(f, "  letters  {}", self.letters)?;
         writeln!(f, "  size     {}", self.size)?;
         writeln!(f, "  parallax {}", self.parallax)?;
         writeln!(f, "  outline  {}", self.outline)?;
@@ -93,27 +95,27 @@ pub(super) fn bounds(page: &Page) -> Corners {
 impl Findings {
     /// Measures all that the report lists on a page.
     pub(super) fn look_at(&mut self, page: &Page, picture: &Picture, view: &View) {
-        let planes = EYES.map(|eye| picture.seen(view, eye));
+        let eyes = EYES.map(|eye| picture.seen(view, eye));
         for feature in &page.features {
             let name = format!("{}/{}", page.id, feature.id);
             match feature.form {
                 Form::Line { closed, weight, .. } => {
-                    for (eye, plane) in EYES.into_iter().zip(&planes).filter(|(eye, _)| feature.is_for(*eye)) {
-                        self.follow(page, feature, eye, plane, closed, weight, &name);
+                    for (eye, seen) in EYES.into_iter().zip(&eyes).filter(|(eye, _)| feature.is_for(*eye)) {
+                        self.follow(page, feature, eye, seen, closed, weight, &name);
                     }
                 }
-                Form::Shape(..) | Form::Text => self.find(page, feature, &planes, &name),
+                Form::Shape(..) | Form::Text => self.find(page, feature, &eyes, &name),
             }
-            for (eye, plane) in EYES.into_iter().zip(&planes).filter(|(eye, _)| !feature.is_for(*eye)) {
-                self.miss(page, feature, eye, plane, &name);
+            for (eye, seen) in EYES.into_iter().zip(&eyes).filter(|(eye, _)| !feature.is_for(*eye)) {
+                self.miss(page, feature, eye, seen, &name);
             }
         }
     }
 
     /// A shape or letters: the place in each eye, and the parallax between the two.
-    fn find(&mut self, page: &Page, feature: &Feature, planes: &[Plane; 2], name: &str) {
+    fn find(&mut self, page: &Page, feature: &Feature, eyes: &[Seen<'_>; 2], name: &str) {
         let found = [0, 1].map(|i| {
-            let (eye, plane) = (EYES[i], &planes[i]);
+            let (eye, seen) = (EYES[i], &eyes[i]);
             if !feature.is_for(eye) {
                 return None;
             }
@@ -121,9 +123,9 @@ impl Findings {
             let at = feature.half_image(eye);
             let found = match feature.form {
                 Form::Shape(shape, weight) => {
-                    place::outline(plane, &shape.samples(feature.size, weight), at, feature.longer(), &others)
+                    place::outline(seen, &shape.samples(feature.size, weight), at, feature.longer(), &others)
                 }
-                Form::Text | Form::Line { .. } => place::letters(plane, at, feature.size, &others),
+                Form::Text | Form::Line { .. } => place::letters(seen, at, feature.size, &others),
             };
             match found {
                 Some(found) => self.compare(feature, eye, &found, &format!("{name} {eye:?}")),
@@ -141,7 +143,7 @@ impl Findings {
         let should = feature.half_image(eye);
         for axis in 0..2 {
             let off = (found.at[axis] - should[axis]).abs();
-            self.place.add(off, name);
+            if matches!(feature.form, Form::Text) { &mut self.letters } else { &mut self.place }.add(off, name);
             self.hold(off, name, "place");
         }
         self.size.add(found.longer.abs(), name);
@@ -175,7 +177,7 @@ impl Findings {
         page: &Page,
         feature: &Feature,
         eye: Eye,
-        plane: &Plane,
+        seen: &Seen<'_>,
         closed: bool,
         weight: f64,
         name: &str,
@@ -184,7 +186,7 @@ impl Findings {
         let places = crossings(&feature.line(eye), closed);
         let mut used = 0;
         for &(at, direction) in &places {
-            let Some(crossed) = place::line(plane, at, direction, weight, &others) else { continue };
+            let Some(crossed) = place::line(seen, at, direction, weight, &others) else { continue };
             used += 1;
             let name = format!("{name} {eye:?} at {:.1}, {:.1}", at[0], at[1]);
             self.line.add(crossed.off.abs(), &name);
@@ -200,16 +202,16 @@ impl Findings {
     }
 
     /// A mark of the other eye: where it stands, this eye sees nothing but what is its own.
-    fn miss(&mut self, page: &Page, feature: &Feature, eye: Eye, plane: &Plane, name: &str) {
+    fn miss(&mut self, page: &Page, feature: &Feature, eye: Eye, seen: &Seen<'_>, name: &str) {
         let other = if eye == Eye::Left { Eye::Right } else { Eye::Left };
         let own: Vec<Area> = page.features.iter().filter(|f| f.is_for(eye)).flat_map(|f| f.ink(eye)).collect();
         let [at, half] = [feature.half_image(other), feature.size.map(|s| s / 2.0)];
-        let [columns, rows] = plane.dots([at[0] - half[0], at[1] - half[1]], [at[0] + half[0], at[1] + half[1]]);
+        let [columns, rows] = seen.dots([at[0] - half[0], at[1] - half[1]], [at[0] + half[0], at[1] + half[1]]);
         let mut dots = 0;
         for (x, y) in rows.flat_map(|y| columns.clone().map(move |x| (x, y))) {
-            if !own.iter().any(|area| area.holds(plane.middle(x, y), CLEAR)) {
+            if !own.iter().any(|area| area.holds(seen.middle(x, y), CLEAR)) {
                 dots += 1;
-                self.ghost = self.ghost.max(plane.ink(x, y));
+                self.ghost = self.ghost.max(seen.ink(x, y));
             }
         }
         self.ghost_dots += dots;

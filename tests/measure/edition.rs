@@ -141,16 +141,15 @@ impl Edition {
     /// A part of a page from its PNG file, whose size must be that of the page.
     fn png(&self, page: &Page, part: &Part) -> Picture {
         let file = fs::File::open(self.file(page, "png")).unwrap();
-        let mut reader = png::Decoder::new(std::io::BufReader::new(file)).read_info().unwrap();
-        let mut indices = vec![0; reader.output_buffer_size().unwrap()];
-        let info = reader.next_frame(&mut indices).unwrap();
-        assert_eq!((info.color_type, info.bit_depth), (png::ColorType::Indexed, png::BitDepth::Eight));
+        let mut decoder = png::Decoder::new(std::io::BufReader::new(file));
+        decoder.set_transformations(png::Transformations::EXPAND);
+        let mut reader = decoder.read_info().unwrap();
+        let mut bytes = vec![0; reader.output_buffer_size().unwrap()];
+        let info = reader.next_frame(&mut bytes).unwrap();
         assert_eq!([info.width, info.height], page.size.map(|mm| dots(mm, PPI).round() as u32), "{}", page.id);
-        let palette = reader.info().palette.as_ref().unwrap();
-        picture(PPI, part, |x, y| {
-            let index = 3 * usize::from(indices[(y * info.width + x) as usize]);
-            [palette[index], palette[index + 1], palette[index + 2]]
-        })
+        let (dot, row) = (info.color_type.samples(), info.line_size);
+        let start = part[1].start as usize * row + part[0].start as usize * dot;
+        Picture { bytes, dot, row, start, ..part_of(PPI, part) }
     }
 
     /// A part of a page from its SVG file, rasterised by resvg.
@@ -167,12 +166,9 @@ impl Edition {
             .post_translate(-(columns.start as f32), -(rows.start as f32));
         let mut pixmap = tiny_skia::Pixmap::new(columns.len() as u32, rows.len() as u32).unwrap();
         resvg::render(&tree, transform, &mut pixmap.as_mut());
-        let pixels = pixmap.pixels();
-        picture(VECTOR_PPI, part, |x, y| {
-            let pixel = pixels[(y - rows.start) as usize * columns.len() + (x - columns.start) as usize];
-            assert_eq!(pixel.alpha(), 255, "the ground must be painted");
-            [pixel.red(), pixel.green(), pixel.blue()]
-        })
+        let bytes = pixmap.take();
+        assert!(bytes.chunks_exact(4).all(|dot| dot[3] == 255), "the ground must be painted");
+        Picture { bytes, dot: 4, row: 4 * columns.len(), ..part_of(VECTOR_PPI, part) }
     }
 
     /// A part of a page of the PDF file, rasterised by poppler.
@@ -180,19 +176,16 @@ impl Edition {
         self.check_pdf_size(page);
         let [columns, rows] = part;
         let [width, height] = [columns.len(), rows.len()];
-        let dots = self.poppler("pdftoppm", page, |command| {
+        let bytes = self.poppler("pdftoppm", page, |command| {
             let values = [VECTOR_PPI, columns.start, rows.start, width as u32, height as u32];
             for (option, value) in ["-r", "-x", "-y", "-W", "-H"].into_iter().zip(values) {
                 command.args([option, &value.to_string()]);
             }
         });
         let head = format!("P6\n{width} {height}\n255\n");
-        let dots = dots.strip_prefix(head.as_bytes()).expect("a part of this size");
-        assert_eq!(dots.len(), 3 * width * height);
-        picture(VECTOR_PPI, part, |x, y| {
-            let at = 3 * ((y - rows.start) as usize * width + (x - columns.start) as usize);
-            [dots[at], dots[at + 1], dots[at + 2]]
-        })
+        assert!(bytes.starts_with(head.as_bytes()), "a part of this size");
+        assert_eq!(bytes.len(), head.len() + 3 * width * height);
+        Picture { bytes, dot: 3, row: 3 * width, start: head.len(), ..part_of(VECTOR_PPI, part) }
     }
 
     /// The size of a page of the PDF file: `Page    6 size: 595.276 x 841.89 pts (A4)`.
@@ -219,9 +212,10 @@ impl Edition {
     }
 }
 
-fn picture(ppi: u32, [columns, rows]: &Part, dot: impl Fn(u32, u32) -> [u8; 3]) -> Picture {
-    let rgb = rows.clone().flat_map(|y| columns.clone().map(move |x| (x, y))).map(|(x, y)| dot(x, y)).collect();
-    Picture { ppi: f64::from(ppi), origin: [columns.start, rows.start], width: columns.len(), height: rows.len(), rgb }
+/// A picture of a part without its bytes.
+fn part_of(ppi: u32, [columns, rows]: &Part) -> Picture {
+    let (origin, size) = ([columns.start, rows.start], [columns.len(), rows.len()]);
+    Picture { ppi: f64::from(ppi), origin, size, bytes: Vec::new(), dot: 0, row: 0, start: 0 }
 }
 
 fn dots(mm: f64, ppi: u32) -> f64 {

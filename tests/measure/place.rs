@@ -12,7 +12,7 @@
 //! **A line** is crossed at right angles: the sum of ink is its width and the centre of the ink its place.
 
 use super::outline::{Area, Sample};
-use super::seen::Plane;
+use super::seen::Seen;
 
 /// How deep on both sides of an edge ink is summed up, mm.
 const DEPTH: f64 = 0.35;
@@ -30,8 +30,6 @@ pub(super) struct Measured {
     pub(super) longer: f64,
     /// The farthest that a place of the outline lies from where the report has it, mm.
     pub(super) farthest: f64,
-    /// The share of the places that could be used.
-    pub(super) used: f64,
 }
 
 /// The share of an outline that must be free for a measure.
@@ -42,7 +40,7 @@ const FACING: f64 = 0.05;
 
 /// Finds an outline that should stand about `at`, the longer side of its box as given. `None`: too much of it is not free.
 pub(super) fn outline(
-    plane: &Plane,
+    seen: &Seen<'_>,
     samples: &[Sample],
     at: [f64; 2],
     longer: f64,
@@ -57,7 +55,7 @@ pub(super) fn outline(
         if [-DEPTH, 0.0, DEPTH].into_iter().any(|t| near(on_normal(t))) {
             continue;
         }
-        let farther_out = across(plane, on_normal, DEPTH).0 - DEPTH;
+        let farther_out = across(seen, on_normal, DEPTH).0 - DEPTH;
         farthest = farthest.max(farther_out.abs());
         let ([x, y], [nx, ny]) = (sample.at, sample.normal);
         // A shape that grows moves each of its sides by the side's distance from the middle.
@@ -65,17 +63,17 @@ pub(super) fn outline(
     }
     let used = fit.count / samples.len() as f64;
     let [dx, dy, half_longer] = fit.solve().filter(|_| ENOUGH <= used)?;
-    Some(Measured { at: [at[0] + dx, at[1] + dy], longer: 2.0 * half_longer, farthest, used })
+    Some(Measured { at: [at[0] + dx, at[1] + dy], longer: 2.0 * half_longer, farthest })
 }
 
 /// The sum of ink along a normal from `-depth` to `depth`, mm, and its centre, if there is any.
-fn across(plane: &Plane, on_normal: impl Fn(f64) -> [f64; 2], depth: f64) -> (f64, Option<f64>) {
+fn across(seen: &Seen<'_>, on_normal: impl Fn(f64) -> [f64; 2], depth: f64) -> (f64, Option<f64>) {
     let steps = (2.0 * depth / STEP).round();
     let step = 2.0 * depth / steps;
     let (mut sum, mut moment) = (0.0, 0.0);
     for i in 0..steps as usize {
         let t = -depth + step * (i as f64 + 0.5);
-        let ink = plane.share(on_normal(t)) * step;
+        let ink = seen.share(on_normal(t)) * step;
         sum += ink;
         moment += ink * t;
     }
@@ -133,7 +131,7 @@ const AROUND: f64 = 0.6;
 const INTO: f64 = 1.5;
 
 /// Finds a box of letters that should stand about `at` with this size. `None`: it is not free.
-pub(super) fn letters(plane: &Plane, at: [f64; 2], size: [f64; 2], others: &[Area]) -> Option<Measured> {
+pub(super) fn letters(seen: &Seen<'_>, at: [f64; 2], size: [f64; 2], others: &[Area]) -> Option<Measured> {
     let [half_width, half_height] = size.map(|s| s / 2.0 + AROUND);
     let meets = |area: &Area| {
         let steps = |half: f64| (0..=20).map(move |i| half * (f64::from(i) / 10.0 - 1.0));
@@ -149,11 +147,11 @@ pub(super) fn letters(plane: &Plane, at: [f64; 2], size: [f64; 2], others: &[Are
             let mut start = at;
             start[axis] += sign * (half + AROUND);
             // Whole rows of dots inside of the box.
-            let count = (2.0 * across / plane.dot()).floor() as usize;
+            let count = (2.0 * across / seen.dot()).floor() as usize;
             let edges = (0..count).filter_map(|i| {
                 let mut from = start;
-                from[1 - axis] += -across + (i as f64 + 0.5) * plane.dot();
-                edge(plane, from, axis, -sign, AROUND + INTO)
+                from[1 - axis] += -across + (i as f64 + 0.5) * seen.dot();
+                edge(seen, from, axis, -sign, AROUND + INTO)
             });
             // The outermost edge: the first that is met on the way in.
             sides[axis][side] = edges.reduce(if sign < 0.0 { f64::min } else { f64::max })?;
@@ -167,7 +165,7 @@ pub(super) fn letters(plane: &Plane, at: [f64; 2], size: [f64; 2], others: &[Are
         (sides[axis][side] - should).abs()
     };
     let farthest = off(0, 0).max(off(0, 1)).max(off(1, 0)).max(off(1, 1));
-    Some(Measured { at: found, longer, farthest, used: 1.0 })
+    Some(Measured { at: found, longer, farthest })
 }
 
 /// Full ink, with room for the colour arithmetic of foreign renderers.
@@ -175,18 +173,18 @@ const FULL: u8 = 250;
 
 /// Walks along a row (`axis` 0) or column (1) of dots from a bare place until full ink; gives where the ink begins on
 /// that axis, page mm. `None`: there is no full ink within `reach` mm.
-pub(super) fn edge(plane: &Plane, from: [f64; 2], axis: usize, sign: f64, reach: f64) -> Option<f64> {
-    let mut dot = plane.dot_at(from);
-    let start = plane.middle(dot[0], dot[1])[axis] - sign * plane.dot() / 2.0;
+pub(super) fn edge(seen: &Seen<'_>, from: [f64; 2], axis: usize, sign: f64, reach: f64) -> Option<f64> {
+    let mut dot = seen.dot_at(from);
+    let start = seen.middle(dot[0], dot[1])[axis] - sign * seen.dot() / 2.0;
     let mut bare = 0.0;
-    for _ in 0..(reach / plane.dot()).ceil() as usize {
-        let ink = plane.ink(dot[0], dot[1]);
+    for _ in 0..(reach / seen.dot()).ceil() as usize {
+        let ink = seen.ink(dot[0], dot[1]);
         if FULL <= ink {
             return Some(start + sign * bare);
         }
-        bare += (1.0 - f64::from(ink) / 255.0) * plane.dot();
+        bare += (1.0 - f64::from(ink) / 255.0) * seen.dot();
         dot[axis] = if sign < 0.0 { dot[axis].checked_sub(1)? } else { dot[axis] + 1 };
-        if plane.size()[axis] <= dot[axis] {
+        if seen.size()[axis] <= dot[axis] {
             return None;
         }
     }
@@ -206,7 +204,13 @@ pub(super) struct Crossed {
 const BESIDE: f64 = 0.4;
 
 /// Crosses a line at `at`, which runs in `direction` and should be `weight` wide. `None`: another feature is near.
-pub(super) fn line(plane: &Plane, at: [f64; 2], direction: [f64; 2], weight: f64, others: &[Area]) -> Option<Crossed> {
+pub(super) fn line(
+    seen: &Seen<'_>,
+    at: [f64; 2],
+    direction: [f64; 2],
+    weight: f64,
+    others: &[Area],
+) -> Option<Crossed> {
     let length = direction[0].hypot(direction[1]);
     let on_normal = |t: f64| [at[0] + direction[1] / length * t, at[1] - direction[0] / length * t];
     let depth = weight / 2.0 + BESIDE;
@@ -214,7 +218,7 @@ pub(super) fn line(plane: &Plane, at: [f64; 2], direction: [f64; 2], weight: f64
     if [-1.0, -0.5, 0.0, 0.5, 1.0].into_iter().any(|share| near(on_normal(share * depth))) {
         return None;
     }
-    let (width, middle) = across(plane, on_normal, depth);
+    let (width, middle) = across(seen, on_normal, depth);
     // Where there is no ink at all, the line is as far off as was looked.
     Some(Crossed { off: middle.unwrap_or(depth), width })
 }

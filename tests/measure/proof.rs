@@ -54,15 +54,22 @@ fn picture(view: &View, left: &[f64], right: &[f64]) -> Picture {
         let code = |share: f64, ground: u8| (f64::from(ground) + share * (255.0 - 2.0 * f64::from(ground))).round();
         [(red, 0), (rest, 1), (rest, 2)].map(|(share, channel)| code(*share, view.ground[channel]) as u8)
     };
-    let rgb = left.iter().zip(right).map(dot).collect();
-    Picture { ppi: 300.0, origin: ORIGIN, width: SIDE, height: SIDE, rgb }
+    let bytes = left.iter().zip(right).flat_map(dot).collect();
+    Picture { ppi: 300.0, origin: ORIGIN, size: [SIDE; 2], bytes, dot: 3, row: 3 * SIDE, start: 0 }
+}
+
+/// A circle as drawn, about as true as the dots allow: sides within 0.001 mm of it.
+fn round([w, h]: [f64; 2]) -> Vec<[f64; 2]> {
+    let corner = |i: usize| (std::f64::consts::TAU * i as f64 / 400.0).sin_cos();
+    (0..400).map(corner).map(|(sin, cos)| [cos * w / 2.0, sin * h / 2.0]).collect()
 }
 
 /// A shape about `at`, with a hole that leaves lines of `weight`.
 fn drawn(shape: Shape, at: [f64; 2], size: [f64; 2], weight: f64) -> Vec<Vec<[f64; 2]>> {
+    let outlines = |size| if shape == Shape::Round { vec![round(size)] } else { shape.outlines(size, weight) };
     let smaller = size.map(|s| s - 4.0 * weight);
-    let hole = matches!(shape, Shape::Round | Shape::Square | Shape::Diamond).then(|| shape.outlines(smaller, weight));
-    let outlines = shape.outlines(size, weight).into_iter().chain(hole.into_iter().flatten());
+    let hole = matches!(shape, Shape::Round | Shape::Square | Shape::Diamond).then(|| outlines(smaller));
+    let outlines = outlines(size).into_iter().chain(hole.into_iter().flatten());
     outlines.map(|outline| outline.iter().map(|p| [p[0] + at[0], p[1] + at[1]]).collect()).collect()
 }
 
@@ -89,8 +96,8 @@ fn known_places_are_found_for_each_eye() {
             for off in [[0.0, 0.0], [0.05, 0.0], [-0.03, 0.05], [0.1, -0.1]] {
                 let reported = [at[0] - off[0], at[1] - off[1]];
                 let samples = shape.samples(size, 2.0);
-                let plane = picture.seen(&view, eye);
-                let found = place::outline(&plane, &samples, reported, size[0], &[]).expect("nothing is in the way");
+                let seen = picture.seen(&view, eye);
+                let found = place::outline(&seen, &samples, reported, size[0], &[]).expect("nothing is in the way");
                 let wrong = (found.at[0] - at[0]).hypot(found.at[1] - at[1]);
                 assert!(wrong < NEAR, "{shape:?} {eye:?} off by {off:?}: {wrong} mm");
                 assert!(found.longer.abs() < NEAR, "{shape:?} {eye:?}: {} mm", found.longer);
@@ -105,8 +112,9 @@ fn known_places_are_found_for_each_eye() {
 fn a_shape_of_another_size_is_told() {
     for (shape, size) in SHAPES {
         let ink = cover(&drawn(shape, [30.6, 22.4], size.map(|s| s * 1.01), 2.02));
-        let plane = picture(&VIEWS[0], &ink, &ink).seen(&VIEWS[0], Eye::Left);
-        let found = place::outline(&plane, &shape.samples(size, 2.0), [30.6, 22.4], size[0], &[]).unwrap();
+        let picture = picture(&VIEWS[0], &ink, &ink);
+        let seen = picture.seen(&VIEWS[0], Eye::Left);
+        let found = place::outline(&seen, &shape.samples(size, 2.0), [30.6, 22.4], size[0], &[]).unwrap();
         assert!((found.longer - 0.01 * size[0]).abs() < 2.0 * NEAR, "{shape:?}: {}", found.longer);
     }
 }
@@ -120,16 +128,17 @@ fn what_lies_near_does_not_disturb() {
     // As much ink as covers either of the two.
     let (ring, bar) = (cover(&drawn(Shape::Round, at, size, 2.0)), cover(std::slice::from_ref(&moved)));
     let ink: Vec<_> = ring.iter().zip(&bar).map(|(a, b)| a.max(*b)).collect();
-    let plane = picture(&VIEWS[2], &ink, &vec![0.0; ink.len()]).seen(&VIEWS[2], Eye::Left);
+    let picture = picture(&VIEWS[2], &ink, &vec![0.0; ink.len()]);
+    let seen = picture.seen(&VIEWS[2], Eye::Left);
     let samples = Shape::Round.samples(size, 2.0);
     let area = Area::closed(&moved, [0.0, 0.0], f64::INFINITY, 0.0);
-    let masked = place::outline(&plane, &samples, at, size[0], &[area]).unwrap();
+    let masked = place::outline(&seen, &samples, at, size[0], &[area]).unwrap();
     assert!((masked.at[0] - at[0]).hypot(masked.at[1] - at[1]) < NEAR && masked.farthest < NEAR, "{masked:?}");
-    let bare = place::outline(&plane, &samples, at, size[0], &[]).unwrap();
+    let bare = place::outline(&seen, &samples, at, size[0], &[]).unwrap();
     assert!(0.1 < bare.farthest, "{bare:?}");
     // Covered on most of its outline, it is not measured at all.
     let wall = Area::line(vec![[at[0], at[1] - 20.0], [at[0], at[1] + 20.0]], false, 7.5);
-    assert!(place::outline(&plane, &samples, at, size[0], &[wall]).is_none());
+    assert!(place::outline(&seen, &samples, at, size[0], &[wall]).is_none());
 }
 
 #[test]
@@ -138,8 +147,8 @@ fn an_eye_sees_nothing_of_the_other_eyes_mark() {
     let none = vec![0.0; ink.len()];
     for view in VIEWS {
         let most = |picture: &Picture, eye| {
-            let plane = picture.seen(&view, eye);
-            (0..SIDE * SIDE).map(|i| plane.ink(i % SIDE, i / SIDE)).max().unwrap()
+            let seen = picture.seen(&view, eye);
+            (0..SIDE * SIDE).map(|i| seen.ink(i % SIDE, i / SIDE)).max().unwrap()
         };
         let (for_left, for_right) = (picture(&view, &ink, &none), picture(&view, &none, &ink));
         assert_eq!((most(&for_left, Eye::Left), most(&for_left, Eye::Right)), (255, 0), "{view:?}");
@@ -165,11 +174,12 @@ fn boxes_of_letters_are_found() {
         .map(|&[x0, y0, x1, y1]| vec![corner(x0, y0), corner(x1, y0), corner(x1, y1), corner(x0, y1)])
         .collect();
     let ink = cover(&polygons);
-    let plane = picture(&VIEWS[1], &ink, &ink).seen(&VIEWS[1], Eye::Right);
-    let found = place::letters(&plane, [at[0] + 0.04, at[1] - 0.03], [12.0, 6.0], &[]).unwrap();
+    let picture = picture(&VIEWS[1], &ink, &ink);
+    let seen = picture.seen(&VIEWS[1], Eye::Right);
+    let found = place::letters(&seen, [at[0] + 0.04, at[1] - 0.03], [12.0, 6.0], &[]).unwrap();
     assert!((found.at[0] - at[0]).hypot(found.at[1] - at[1]) < NEAR && found.longer.abs() < NEAR, "{found:?}");
     let near = Area::line(vec![corner(6.5, -4.0), corner(6.5, 4.0)], false, 0.2);
-    assert!(place::letters(&plane, at, [12.0, 6.0], &[near]).is_none());
+    assert!(place::letters(&seen, at, [12.0, 6.0], &[near]).is_none());
 }
 
 #[test]
@@ -180,11 +190,12 @@ fn a_line_is_crossed_at_its_middle() {
     let place = |s: f64, t: f64| [at[0] + along[0] * s + out[0] * t, at[1] + along[1] * s + out[1] * t];
     let band = vec![place(-9.0, -0.8), place(9.0, -0.8), place(9.0, 0.8), place(-9.0, 0.8)];
     let ink = cover(&[band]);
-    let plane = picture(&VIEWS[3], &ink, &ink).seen(&VIEWS[3], Eye::Left);
+    let picture = picture(&VIEWS[3], &ink, &ink);
+    let seen = picture.seen(&VIEWS[3], Eye::Left);
     for off in [0.0, 0.04, -0.08] {
-        let crossed = place::line(&plane, place(2.0, -off), along, 1.6, &[]).unwrap();
+        let crossed = place::line(&seen, place(2.0, -off), along, 1.6, &[]).unwrap();
         assert!((crossed.off - off).abs() < NEAR && (crossed.width - 1.6).abs() < NEAR, "{off}: {crossed:?}");
     }
-    let bare = place::line(&plane, place(2.0, 5.0), along, 1.6, &[]).unwrap();
+    let bare = place::line(&seen, place(2.0, 5.0), along, 1.6, &[]).unwrap();
     assert!(1.0 < bare.off, "{bare:?}");
 }

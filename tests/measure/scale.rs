@@ -5,7 +5,7 @@
 
 use super::page::EYES;
 use super::place::edge;
-use super::seen::{Picture, Plane, View};
+use super::seen::{Picture, Seen, View};
 
 /// What was found, mm.
 #[derive(Debug)]
@@ -18,7 +18,7 @@ pub(super) struct Scale {
     pub(super) card: [f64; 2],
 }
 
-/// A rectangle of full ink: its low and high corner, page mm, to the nearest dot.
+/// A rectangle of full ink: its low and high corner, page mm, to the nearest look.
 #[derive(Debug, Clone, Copy)]
 struct Block {
     low: [f64; 2],
@@ -51,19 +51,19 @@ pub(super) fn measure(picture: &Picture, view: &View) -> Scale {
     left
 }
 
-fn seen(plane: &Plane) -> Scale {
-    let blocks = long_blocks(plane);
+fn seen(seen: &Seen<'_>) -> Scale {
+    let blocks = long_blocks(seen);
     // A bar has a body, an outline only lines.
     let bar = the_one(&blocks, |b| 1.0 < b.height() && (b.length() - 100.0).abs() < ABOUT);
     let lines = |low: f64, high: f64| {
         let is_it = |b: &&Block| b.height() < 1.0 && low < b.length() && b.length() < high;
         let found: Vec<_> = blocks.iter().filter(is_it).collect();
         assert_eq!(found.len(), 2, "upper and lower line of {low} to {high} mm in {blocks:?}");
-        outline(plane, found[0], found[1])
+        outline(seen, found[0], found[1])
     };
     let middle = (bar.low[1] + bar.high[1]) / 2.0;
     Scale {
-        bar: across(plane, 0, [bar.low[0], bar.high[0]], middle),
+        bar: across(seen, 0, [bar.low[0], bar.high[0]], middle),
         square: lines(50.0 - ABOUT, 50.0 + ABOUT),
         // Lines between round corners.
         card: lines(85.60 - 2.0 * CORNER, 85.60),
@@ -77,46 +77,50 @@ fn the_one(blocks: &[Block], is_it: impl Fn(&Block) -> bool) -> Block {
 }
 
 /// Width and height of a rectangle with this upper and lower line, from outer edge to outer edge.
-fn outline(plane: &Plane, upper: &Block, lower: &Block) -> [f64; 2] {
+fn outline(seen: &Seen<'_>, upper: &Block, lower: &Block) -> [f64; 2] {
     let [column, row] = [(upper.low[0] + upper.high[0]) / 2.0, (upper.low[1] + lower.high[1]) / 2.0];
     // The sides may lie beyond the ends of the lines, by the radius of a corner.
     let sides = [upper.low[0] - CORNER, upper.high[0] + CORNER];
-    [across(plane, 0, sides, row), across(plane, 1, [upper.low[1], lower.high[1]], column)]
+    [across(seen, 0, sides, row), across(seen, 1, [upper.low[1], lower.high[1]], column)]
 }
 
 /// From the outer edge near one end to the outer edge near the other, along a row (axis 0) or a column (1).
-fn across(plane: &Plane, axis: usize, [low, high]: [f64; 2], beside: f64) -> f64 {
+fn across(seen: &Seen<'_>, axis: usize, [low, high]: [f64; 2], beside: f64) -> f64 {
     let end = |at: f64, sign: f64| {
         let mut from = [beside; 2];
         from[axis] = at - sign * OUTSIDE;
-        edge(plane, from, axis, sign, 2.0 * CORNER).unwrap_or_else(|| panic!("no edge near {from:?}"))
+        edge(seen, from, axis, sign, 2.0 * CORNER).unwrap_or_else(|| panic!("no edge near {from:?}"))
     };
     end(high, -1.0) - end(low, 1.0)
 }
 
-/// All rectangles of full ink that are longer than 40 mm: rows of dots with such a run, one below the other.
-fn long_blocks(plane: &Plane) -> Vec<Block> {
-    let [width, height] = plane.size();
+/// From look to look along a row and from row to row, mm: far finer than what is looked for, coarser than a dot.
+const LOOK: [f64; 2] = [0.4, 0.1];
+
+/// All rectangles of full ink that are longer than 40 mm: rows with such a run, one below the other.
+fn long_blocks(seen: &Seen<'_>) -> Vec<Block> {
+    let [width, height] = seen.size();
+    let step = LOOK.map(|mm| (mm / seen.dot()).floor() as usize);
     let mut blocks: Vec<Block> = Vec::new();
-    for y in 0..height {
+    for y in (0..height).step_by(step[1]) {
         let mut start = None;
-        for x in 0..=width {
-            if x < width && 128 <= plane.ink(x, y) {
+        for x in (0..width).step_by(step[0]) {
+            if 128 <= seen.ink(x, y) {
                 start.get_or_insert(x);
-            } else if let Some(first) = start.take().filter(|first| 40.0 <= (x - first) as f64 * plane.dot()) {
-                add(&mut blocks, plane, first, x - 1, y);
+            } else if let Some(first) = start.take() {
+                let run = Block { low: seen.middle(first, y), high: seen.middle(x - step[0], y) };
+                if 40.0 <= run.length() {
+                    add(&mut blocks, run, 1.5 * step[1] as f64 * seen.dot());
+                }
             }
         }
     }
     blocks
 }
 
-/// Adds a run of dots to the block that it continues, or begins a block.
-fn add(blocks: &mut Vec<Block>, plane: &Plane, first: usize, last: usize, y: usize) {
-    let half = plane.dot() / 2.0;
-    let ([x0, y0], [x1, _]) = (plane.middle(first, y), plane.middle(last, y));
-    let run = Block { low: [x0 - half, y0 - half], high: [x1 + half, y0 + half] };
-    let continues = |b: &&mut Block| (b.high[1] - run.low[1]).abs() < half && b.low[0] < x1 && x0 < b.high[0];
+/// Adds a run to the block that it continues, not farther below it than `near`, or begins a block.
+fn add(blocks: &mut Vec<Block>, run: Block, near: f64) {
+    let continues = |b: &&mut Block| run.low[1] - b.high[1] < near && b.low[0] < run.high[0] && run.low[0] < b.high[0];
     match blocks.iter_mut().find(continues) {
         Some(block) => {
             block.high = [block.high[0].max(run.high[0]), run.high[1]];

@@ -26,60 +26,60 @@ pub(super) struct View {
     pub(super) ground: [u8; 3],
 }
 
-/// A part of a page in colour, row by row.
-#[derive(Debug, Clone)]
+/// A part of a page in colour, as another program gave it.
+#[derive(Debug)]
 pub(super) struct Picture {
     pub(super) ppi: f64,
     /// Dots between the corner of the page and the corner of this part.
     pub(super) origin: [u32; 2],
-    pub(super) width: usize,
-    pub(super) height: usize,
-    pub(super) rgb: Vec<[u8; 3]>,
+    /// Columns and rows.
+    pub(super) size: [usize; 2],
+    pub(super) bytes: Vec<u8>,
+    /// Bytes a dot: one of grey, or red, green, blue and perhaps more. Bytes a row. Bytes before the first dot.
+    pub(super) dot: usize,
+    pub(super) row: usize,
+    pub(super) start: usize,
 }
 
-/// Ink as one eye sees it: 0 is ground, 255 is full ink.
-#[derive(Debug, Clone)]
-pub(super) struct Plane {
+/// A part of a page as one eye sees it.
+#[derive(Debug)]
+pub(super) struct Seen<'a> {
+    picture: &'a Picture,
     /// Dots a millimetre.
     scale: f64,
     /// The corner of this part, page mm.
     origin: [f64; 2],
-    width: usize,
-    height: usize,
-    ink: Vec<u8>,
+    ground: [u8; 3],
+    /// The first and the last channel that the filter passes.
+    channels: [usize; 2],
 }
 
 impl Picture {
     /// The page behind the filter of one eye.
-    pub(super) fn seen(&self, view: &View, eye: Eye) -> Plane {
+    pub(super) fn seen(&self, view: &View, eye: Eye) -> Seen<'_> {
         let filter = match eye {
             Eye::Left => view.left,
             Eye::Right => view.right,
         };
         let channels = match filter {
-            Filter::Red => 0..1,
-            Filter::Cyan => 1..3,
+            Filter::Red => [0, 0],
+            Filter::Cyan => [1, 2],
         };
-        let differs = |dot: &[u8; 3]| channels.clone().map(|c| dot[c].abs_diff(view.ground[c])).max().unwrap();
         let scale = self.ppi / INCH;
-        Plane {
-            scale,
-            origin: self.origin.map(|dots| f64::from(dots) / scale),
-            width: self.width,
-            height: self.height,
-            ink: self.rgb.iter().map(differs).collect(),
-        }
+        let origin = self.origin.map(|dots| f64::from(dots) / scale);
+        Seen { picture: self, scale, origin, ground: view.ground, channels }
     }
 }
 
-impl Plane {
+impl Seen<'_> {
     /// The side of a dot, mm.
     pub(super) fn dot(&self) -> f64 {
         1.0 / self.scale
     }
 
+    /// Columns and rows.
     pub(super) fn size(&self) -> [usize; 2] {
-        [self.width, self.height]
+        self.picture.size
     }
 
     /// The middle of a dot, page mm.
@@ -87,10 +87,17 @@ impl Plane {
         [self.origin[0] + (x as f64 + 0.5) / self.scale, self.origin[1] + (y as f64 + 0.5) / self.scale]
     }
 
-    /// Ink of a dot, 0 to 255. Outside of the part there is nothing to see, and asking for it is a mistake.
+    /// Ink of a dot: 0 is ground, 255 is full ink. Outside of the part there is nothing to see, and asking for it is a
+    /// mistake.
     pub(super) fn ink(&self, x: usize, y: usize) -> u8 {
-        assert!(x < self.width && y < self.height, "dot {x}, {y} of {} × {}", self.width, self.height);
-        self.ink[y * self.width + x]
+        let Picture { size: [width, height], bytes, dot, row, start, .. } = self.picture;
+        assert!(x < *width && y < *height, "dot {x}, {y} of {width} × {height}");
+        let at = start + y * row + x * dot;
+        let [first, last] = self.channels;
+        if *dot == 1 {
+            return bytes[at].abs_diff(self.ground[first]);
+        }
+        bytes[at + first].abs_diff(self.ground[first]).max(bytes[at + last].abs_diff(self.ground[last]))
     }
 
     /// The dot that holds a place.
@@ -102,11 +109,12 @@ impl Plane {
 
     /// The dots of a box, page mm, that lie in this part: from the first to one past the last.
     pub(super) fn dots(&self, low: [f64; 2], high: [f64; 2]) -> [std::ops::Range<usize>; 2] {
-        let range = |axis: usize, most: usize| {
-            let place = |mm: f64| ((mm - self.origin[axis]) * self.scale).round().clamp(0.0, most as f64) as usize;
+        let range = |axis: usize| {
+            let most = self.size()[axis] as f64;
+            let place = |mm: f64| ((mm - self.origin[axis]) * self.scale).round().clamp(0.0, most) as usize;
             place(low[axis])..place(high[axis])
         };
-        [range(0, self.width), range(1, self.height)]
+        [range(0), range(1)]
     }
 
     /// The share of ink at a place, from 0 to 1, between the middles of the four dots around it.

@@ -12,6 +12,9 @@ use super::seen::{Picture, Seen, View};
 /// How far anything may stand from where the report has it, mm: the promise of the design for all three formats.
 pub(super) const TOLERANCE: f64 = 0.05;
 
+/// How far an edge may be off before all that is known is that it is not there, mm: edges are looked for 0.35 mm deep.
+const LOST: f64 = 0.3;
+
 /// What was found on some pages.
 #[derive(Default)]
 pub(super) struct Findings {
@@ -140,12 +143,15 @@ impl Findings {
     }
 
     fn compare(&mut self, feature: &Feature, eye: Eye, found: &Measured, name: &str) {
-        let should = feature.half_image(eye);
-        for axis in 0..2 {
-            let off = (found.at[axis] - should[axis]).abs();
-            if matches!(feature.form, Form::Text) { &mut self.letters } else { &mut self.place }.add(off, name);
-            self.hold(off, name, "place");
+        if LOST < found.farthest {
+            self.complaints.push(format!("{name}: is not where the report has it"));
+            return;
         }
+        let should = feature.half_image(eye);
+        let place = if matches!(feature.form, Form::Text) { &mut self.letters } else { &mut self.place };
+        let off = [0, 1].map(|axis| (found.at[axis] - should[axis]).abs());
+        place.add(off[0].max(off[1]), name);
+        self.hold(off[0].max(off[1]), name, "place");
         self.size.add(found.longer.abs(), name);
         self.hold(found.longer.abs(), name, "size");
         self.outline.add(found.farthest, name);

@@ -147,12 +147,13 @@ fn feature(entry: &Value, spec: Option<&Table>, distance: f64) -> Feature {
             None => Form::Shape(on_glasses_check(&id), 4.0),
         },
         "bead" => Form::Shape(Shape::Round, size[0]),
-        "watch" if id.ends_with("-bar") => Form::Shape(Shape::Bar, size[0]),
-        "watch" if id.ends_with("-wedge") => Form::Shape(Shape::Triangle, size[0]),
+        // The bar is for the left eye and the wedge for the right, alone.
+        "watch" if id.ends_with("-bar") && eyes == [Eye::Left] => Form::Shape(Shape::Bar, size[0]),
+        "watch" if id.ends_with("-wedge") && eyes == [Eye::Right] => Form::Shape(Shape::Triangle, size[0]),
         "lock" => Form::Shape(Shape::Brackets, FRAME_WEIGHT),
         "number" => Form::Text,
         "trail" | "guide" => line(entry, size, spec),
-        other => panic!("`{id}`: no shape is known for the role `{other}`"),
+        other => panic!("`{id}` for {eyes:?}: no shape is known for the role `{other}`"),
     };
     let solid = role == "bead" || (role == "target" && nest);
     Feature { id, role, eyes, at: pair(&entry["at_mm"]), size, parallax: number(&entry["parallax_mm"]), form, solid }

@@ -36,7 +36,7 @@ impl Set {
             id: id.to_owned(),
             page,
             ground,
-            glasses: Glasses { left: Filter::Cyan, right: Filter::Red },
+            glasses: Glasses::ideal(Filter::Cyan, Filter::Red),
             ppi: Ppi(72),
             formats: ALL,
         };

@@ -75,7 +75,7 @@ mod tests {
             id: "a4".into(),
             page: PageFormat::A4,
             ground: Ground::White,
-            glasses: Glasses { left: Filter::Cyan, right: Filter::Red },
+            glasses: Glasses::ideal(Filter::Cyan, Filter::Red),
             ppi: Ppi(300),
             formats,
         }

@@ -147,7 +147,7 @@ struct Finding<'a> {
 impl<'a> EditionPart<'a> {
     fn new(edition: &'a Edition, laid: &LaidOut) -> Self {
         let size = laid.sheets.first().map_or([0.0; 2], |sheet| [sheet.size.width, sheet.size.height]);
-        let Inks { left, right, both, ground, text } = inks(edition.glasses, edition.ground);
+        let Inks { left, right, both, ground, text } = inks(&edition.glasses, edition.ground);
         Self {
             id: &edition.id,
             page_mm: size.map(fine),

@@ -145,7 +145,7 @@ pub fn read_set(reader: &mut Reader<'_>) -> SetRead {
     let head = head.and_then(|t| read_head(reader, &t));
     let viewer = document.table(reader, &VIEWER).and_then(|t| read_viewer(reader, t));
     let glasses = document.table(reader, &GLASSES).and_then(|t| read_glasses(reader, t));
-    let editions = read_editions(reader, &document, glasses);
+    let editions = read_editions(reader, &document, glasses.as_ref());
     let set = assemble(head, viewer, editions);
     SetRead { set, exercises }
 }
@@ -224,10 +224,10 @@ fn read_glasses(reader: &mut Reader<'_>, mut table: Table<'_>) -> Option<Glasses
         reader.push(problem);
         return None;
     }
-    Some(Glasses { left: left?, right: right? })
+    Some(Glasses::ideal(left?, right?))
 }
 
-fn read_editions(reader: &mut Reader<'_>, document: &Document<'_>, glasses: Option<Glasses>) -> Option<Vec<Edition>> {
+fn read_editions(reader: &mut Reader<'_>, document: &Document<'_>, glasses: Option<&Glasses>) -> Option<Vec<Edition>> {
     if !document.has("edition") {
         document.table(reader, &EDITION);
         return None;
@@ -251,7 +251,7 @@ fn read_editions(reader: &mut Reader<'_>, document: &Document<'_>, glasses: Opti
 fn read_edition(
     reader: &mut Reader<'_>,
     mut table: Table<'_>,
-    glasses: Option<Glasses>,
+    glasses: Option<&Glasses>,
     names: &mut BTreeMap<String, Place>,
 ) -> Option<Edition> {
     table.check_keys(reader);
@@ -263,7 +263,7 @@ fn read_edition(
     let own = table.inline_table(reader, "glasses");
     let glasses = match own? {
         Some(own) => read_glasses(reader, own),
-        None => glasses,
+        None => glasses.cloned(),
     };
     let formats = read_formats(reader, &table);
     Some(Edition { id: id?, page: page?, ground: ground?, glasses: glasses?, ppi: ppi?, formats: formats? })

@@ -31,7 +31,7 @@ pub fn finish(
         description: draft.description,
         outline_level: draft.outline_level,
         size: grid.size,
-        inks: colour::inks(book.edition.glasses, book.edition.ground),
+        inks: colour::inks(&book.edition.glasses, book.edition.ground),
         nodes,
     };
     (sheet, draft.placed)

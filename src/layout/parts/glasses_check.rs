@@ -86,7 +86,7 @@ fn text(
     let mut sections = vec![section(composer.heading("What you should see", width), [table])];
     let turned = format!(
         "Bar and wedge changed places? The glasses are the wrong way round: {} belongs before the left eye.",
-        words::filter(book.edition.glasses.left)
+        book.edition.glasses.left.name()
     );
     let fix = [
         turned.as_str(),

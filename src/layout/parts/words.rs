@@ -1,6 +1,5 @@
 //! The fixed English words of the book parts. Short sentences, plain words, no promises.
 
-use crate::colour::Filter;
 use crate::spec::{Edition, SetSpec};
 use crate::units::plain;
 
@@ -9,17 +8,9 @@ pub(crate) const STOP: &str = "Stop at once if you feel pain, headache, sickness
     or double after 5 to 10 minutes of rest, looking far away. If it lasts until the next day or comes back twice, put \
     the book away and ask your eye-care professional.";
 
-/// The filter before an eye, in plain words.
-pub(crate) fn filter(filter: Filter) -> &'static str {
-    match filter {
-        Filter::Red => "red",
-        Filter::Cyan => "cyan",
-    }
-}
-
 /// How the glasses are worn: "cyan left, red right".
 pub(crate) fn glasses(edition: &Edition) -> String {
-    format!("{} left, {} right", filter(edition.glasses.left), filter(edition.glasses.right))
+    format!("{} left, {} right", edition.glasses.left.name(), edition.glasses.right.name())
 }
 
 /// The viewing distance: "40 cm".

@@ -11,6 +11,7 @@ use crate::solve::{SolvedFeature, solve};
 use crate::spec::{Edition, SetSpec};
 use crate::units::{Mm, Ppi};
 
+use super::inked::Inked;
 use super::load::Loaded;
 
 /// A set with everything that is known of its pages, and every problem found so far.
@@ -67,9 +68,10 @@ impl Prepared {
 
 impl Book<'_> {
     /// Lays out one edition of the book, or says what does not fit in it.
-    pub fn lay_out(&self, edition: &Edition) -> Result<LaidOut, Vec<Diagnostic>> {
+    pub fn lay_out(&self, edition: &Edition, inked: &Inked) -> Result<LaidOut, Vec<Diagnostic>> {
         let pages: Vec<_> = self.pages.iter().map(|p| BookPage { page: &p.page, solved: &p.features }).collect();
-        let laid = layout::lay_out(&layout::Book { set: self.set, edition, pages: &pages });
+        let Inked { plan, views } = inked;
+        let laid = layout::lay_out(&layout::Book { set: self.set, edition, plan, views, pages: &pages });
         laid.map_err(|problems| problems.into_iter().map(|problem| in_edition(problem, edition)).collect())
     }
 }

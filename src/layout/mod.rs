@@ -17,6 +17,7 @@ use kurbo::{Point, Size};
 
 pub use crate::outline::fonts;
 
+use crate::colour::{InkPlan, Views};
 use crate::diagnostics::Diagnostic;
 use crate::exercise;
 use crate::solve::SolvedFeature;
@@ -34,6 +35,10 @@ pub struct Book<'a> {
     pub set: &'a SetSpec,
     /// The edition.
     pub edition: &'a Edition,
+    /// Its inks, with what each eye sees of them.
+    pub plan: &'a InkPlan,
+    /// What each eye sees of any colour of its medium.
+    pub views: &'a Views,
     /// Its exercise pages in the order of the book.
     pub pages: &'a [BookPage<'a>],
 }

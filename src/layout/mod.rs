@@ -9,6 +9,7 @@ pub mod compose;
 pub mod grid;
 pub mod parts;
 pub mod sheet;
+pub mod swatch;
 pub mod text;
 
 use std::cell::RefCell;

@@ -21,4 +21,5 @@ mod readme;
 mod references;
 mod render_png;
 mod render_vector;
+mod seen;
 mod spec_reference;

@@ -142,19 +142,18 @@ fn overprint(a: &Spectrum, b: &Spectrum, paper: &Spectrum) -> Spectrum {
 }
 
 impl Cmyk {
-    /// The plain separation of a page colour: black takes what all three channels lack, and the other inks the rest of
-    /// the sheet's light. A pure cyan has no magenta and no black.
+    /// The plain separation of a page colour: black takes what all three channels lack, the other inks what is left.
+    /// A pure cyan has no magenta and no black.
     ///
     /// ```text
-    /// k = 1 - max(r, g, b),  c = (1 - r - k) / (1 - k), m and y likewise, on code values 0 to 1
+    /// k = 1 - max(r, g, b),  c = 1 - r - k, m and y likewise, on code values 0 to 1
     /// ```
     ///
-    /// Source: design choice, the common conversion; drivers differ.
+    /// Source: `[ISO32000]`, conversion from DeviceRGB to DeviceCMYK, all black taken out; drivers differ.
     pub fn of(colour: Srgb8) -> Self {
         let [r, g, b] = colour.0.map(|value| f64::from(value) / 255.0);
         let most = r.max(g).max(b);
-        let ink = |light: f64| if 0.0 < most { (most - light) / most } else { 0.0 };
-        Self { c: ink(r), m: ink(g), y: ink(b), k: 1.0 - most }
+        Self { c: most - r, m: most - g, y: most - b, k: 1.0 - most }
     }
 
     /// How much of the sheet each combination of inks covers, when tints grow and fall on each other by chance.

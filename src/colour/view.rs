@@ -65,6 +65,12 @@ impl Views {
 }
 
 impl View {
+    /// The shortcut for a screen: the luminance of red, green and blue at full drive behind the filter, as shares of
+    /// the screen's white without it.
+    pub fn from_channels(seen: [f64; 3]) -> Self {
+        Self(Model::Screen(seen))
+    }
+
     /// The luminance of a page colour to this eye, as a share of the medium's white without a filter.
     ///
     /// ```text
@@ -97,11 +103,18 @@ impl View {
     /// The colour on the straight way from one to another at which this eye sees a share of the step, 0 to 1; the
     /// nearest of those that eight bits hold. For tints, for dimmed marks, and for the patches of a ghost page.
     pub fn toward(&self, from: Srgb8, to: Srgb8, share: f64) -> Srgb8 {
+        self.tints(from, to, &[share]).next().unwrap_or(from)
+    }
+
+    /// As [`toward`](View::toward), for many shares of one way.
+    pub(super) fn tints(&self, from: Srgb8, to: Srgb8, shares: &[f64]) -> impl Iterator<Item = Srgb8> {
+        let way: Vec<_> = (0..=255).map(|step| on_the_way(from, to, step)).map(|c| (c, self.luminance(c))).collect();
         let (start, end) = (self.luminance(from), self.luminance(to));
-        let wanted = start + (end - start) * share;
-        let way = (0..=255_u32).map(|step| on_the_way(from, to, step));
-        let off = |colour: &Srgb8| (self.luminance(*colour) - wanted).abs();
-        way.min_by(|a, b| off(a).total_cmp(&off(b))).unwrap_or(from)
+        shares.iter().filter_map(move |share| {
+            let wanted = start + (end - start) * share;
+            let off = |(_, seen): &(Srgb8, f64)| (seen - wanted).abs();
+            way.iter().min_by(|a, b| off(a).total_cmp(&off(b))).map(|(colour, _)| *colour)
+        })
     }
 }
 

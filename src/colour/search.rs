@@ -3,7 +3,7 @@
 use super::eye_map::{channels, mark};
 use super::judge::{GHOST_REFUSE, GHOST_WARN, IMBALANCE_WARN};
 use super::null::{Plane, Wanted};
-use super::plan::Wishes;
+use super::plan::{Pins, Wishes};
 use super::print::without_blue;
 use super::view::{Medium, Views};
 use super::{Glasses, Ground, Inks, Srgb8, inks};
@@ -78,32 +78,39 @@ impl<'a> Question<'a> {
 
     /// The best answer to the wishes.
     pub(super) fn best(&self, wishes: &Wishes) -> Inks {
-        let (lefts, rights) = (self.marks(0, wishes.pins.left), self.marks(1, wishes.pins.right));
         let plain = self.mark(wishes.pins.ground.unwrap_or(self.ground.colour()));
         let tinted = wishes.tinted_ground && wishes.pins.ground.is_none();
+        let pairs = self.pairs(&wishes.pins);
         let mut best: Option<(Score, [Mark; 3])> = None;
-        for left in &lefts {
-            for right in &rights {
-                self.keep(wishes, [*left, *right, plain], &mut best);
-            }
+        for [left, right] in &pairs {
+            self.keep(wishes, [*left, *right, plain], &mut best);
         }
         if tinted && best.is_none_or(|(score, _): (Score, _)| score.faint || 0 < score.limits) {
-            self.tinted(wishes, [&lefts, &rights], &mut best);
+            self.tinted(wishes, &pairs, &mut best);
         }
         self.finished(wishes, best)
     }
 
+    /// Every pair of marks to try, the fullest first. The brighter eye's marks lead, so that glasses worn the other way
+    /// round get the same inks.
+    fn pairs(&self, pins: &Pins) -> Vec<[Mark; 2]> {
+        let (lefts, rights) = (self.marks(0, pins.left), self.marks(1, pins.right));
+        if self.views.left.white() < self.views.right.white() {
+            rights.iter().flat_map(|right| lefts.iter().map(|left| [*left, *right])).collect()
+        } else {
+            lefts.iter().flat_map(|left| rights.iter().map(|right| [*left, *right])).collect()
+        }
+    }
+
     /// Tries the ground that hides the ghosts of each pair of marks, where a perfect one would be the best so far.
-    fn tinted(&self, wishes: &Wishes, [lefts, rights]: [&[Mark]; 2], best: &mut Option<(Score, [Mark; 3])>) {
+    fn tinted(&self, wishes: &Wishes, pairs: &[[Mark; 2]], best: &mut Option<(Score, [Mark; 3])>) {
         let Some(plane) = Plane::new(self.views, channels(self.glasses), self.ground) else { return };
-        for left in lefts {
-            for right in rights {
-                let perfect = Mark { colour: self.ground.colour(), seen: [right.seen[0], left.seen[1]] };
-                let bound = self.score(wishes, [*left, *right, perfect]);
-                if best.is_none_or(|(before, _)| bound.better_than(&before)) {
-                    let wanted = Wanted { left: perfect.seen[0], right: perfect.seen[1] };
-                    self.keep(wishes, [*left, *right, self.mark(plane.nearest(wanted))], best);
-                }
+        for [left, right] in pairs {
+            let perfect = Mark { colour: self.ground.colour(), seen: [right.seen[0], left.seen[1]] };
+            let bound = self.score(wishes, [*left, *right, perfect]);
+            if best.is_none_or(|(before, _)| bound.better_than(&before)) {
+                let wanted = Wanted { left: perfect.seen[0], right: perfect.seen[1] };
+                self.keep(wishes, [*left, *right, self.mark(plane.nearest(wanted))], best);
             }
         }
     }

@@ -371,6 +371,12 @@ fn a_folder_that_is_not_ours_is_left_alone() {
     let done = go(&Set::new(), &request(dir.path()));
     assert!(matches!(&done, Err(Error::Foreign(path)) if *path == folder), "{done:?}");
     assert_eq!(tree(dir.path()).keys().collect::<Vec<_>>(), ["slipway/a4/holiday.jpg"]);
+    // Pages of a run without its report are ours all the same.
+    fs::remove_file(folder.join("holiday.jpg")).unwrap();
+    fs::create_dir(folder.join("svg")).unwrap();
+    fs::write(folder.join("svg").join("099-old.svg"), "<svg").unwrap();
+    go(&Set::new(), &request(dir.path())).unwrap();
+    assert!(!folder.join("svg").join("099-old.svg").exists());
 }
 
 #[test]

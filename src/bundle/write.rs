@@ -202,3 +202,54 @@ fn remove_if_empty(folder: &Path) {
     // Fails where something is in it, and then it stays.
     drop(fs::remove_dir(folder));
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// An edition that is in place, and one that waits to replace it.
+    fn waiting(out: &Path) -> Output {
+        for text in ["old", "new"] {
+            let mut output = Output::open(out, "slipway").unwrap();
+            let stage = output.stage("a4", true).unwrap();
+            stage.write("svg/001-cover.svg", text.as_bytes()).unwrap();
+            stage.write(REPORT, text.as_bytes()).unwrap();
+            if text == "new" {
+                return output;
+            }
+            output.commit().unwrap();
+        }
+        unreachable!("the second text returns")
+    }
+
+    fn cover(out: &Path) -> String {
+        fs::read_to_string(out.join("slipway/a4/svg/001-cover.svg")).unwrap()
+    }
+
+    #[test]
+    fn a_new_edition_takes_the_place_of_the_old() {
+        let dir = tempfile::tempdir().unwrap();
+        waiting(dir.path()).commit().unwrap();
+        assert_eq!(cover(dir.path()), "new");
+    }
+
+    #[test]
+    fn an_edition_that_waits_changes_nothing() {
+        let dir = tempfile::tempdir().unwrap();
+        let output = waiting(dir.path());
+        assert_eq!(cover(dir.path()), "old");
+        drop(output);
+        assert_eq!(cover(dir.path()), "old");
+        assert_eq!(fs::read_dir(dir.path().join("slipway")).unwrap().count(), 1);
+    }
+
+    /// The second of the two renames fails, for the new edition is gone.
+    #[test]
+    fn the_old_edition_comes_back_where_the_new_one_cannot_be_put_in_place() {
+        let dir = tempfile::tempdir().unwrap();
+        let output = waiting(dir.path());
+        fs::remove_dir_all(dir.path().join("slipway").join(STAGING)).unwrap();
+        assert!(matches!(output.commit(), Err(Error::Io { .. })));
+        assert_eq!(cover(dir.path()), "old");
+    }
+}

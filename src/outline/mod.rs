@@ -50,14 +50,14 @@ pub fn path(shape: &Shape, size: f64, extent: (f64, f64), weight: f64) -> BezPat
     }
 }
 
-/// The area a shape hides when it stands before something, without its holes: its outer outline.
-pub fn silhouette(shape: &Shape, size: f64, extent: (f64, f64)) -> BezPath {
+/// The area a shape hides when it stands before something: its outer outline without holes, moved out by `halo` mm.
+pub fn silhouette(shape: &Shape, size: f64, extent: (f64, f64), halo: f64) -> BezPath {
     match shape {
-        Shape::Ring | Shape::Disc => circle(size / 2.0),
-        Shape::Square | Shape::Diamond | Shape::Star | Shape::Triangle | Shape::Wedge => {
-            banded(shape, size, f64::INFINITY)
+        Shape::Ring | Shape::Disc => circle(size / 2.0 + halo),
+        Shape::Square | Shape::Diamond | Shape::Star | Shape::Triangle | Shape::Wedge => grown(shape, size, halo),
+        Shape::Cross | Shape::Bar | Shape::Brackets | Shape::Text(_) => {
+            rectangle(extent.0 / 2.0 + halo, extent.1 / 2.0 + halo)
         }
-        Shape::Cross | Shape::Bar | Shape::Brackets | Shape::Text(_) => rectangle(extent.0 / 2.0, extent.1 / 2.0),
     }
 }
 
@@ -156,23 +156,32 @@ fn corners(shape: &Shape) -> Vec<Point> {
 }
 
 /// A straight-sided shape as a band of width `weight` inside its outer outline; solid where the band fills it.
-///
-/// All sides of these shapes lie at the same distance from their centre, so the inner edge of the band is the same
-/// figure made smaller about that centre.
 fn banded(shape: &Shape, size: f64, weight: f64) -> BezPath {
+    let mut path = grown(shape, size, 0.0);
+    if weight < side_distance(shape, size) {
+        path.extend(grown(shape, size, -weight).reverse_subpaths());
+    }
+    path
+}
+
+/// The outer outline of a straight-sided shape with its sides moved out by `by` mm (in, where negative).
+///
+/// All sides of these shapes lie at the same distance from their centre, so the moved outline is the same figure made
+/// larger about that centre.
+fn grown(shape: &Shape, size: f64, by: f64) -> BezPath {
     let unit = corners(shape);
     let bounds = bounds_of(&unit);
     let scale = size / bounds.width().max(bounds.height());
+    let factor = 1.0 + by / side_distance(shape, size);
     let middle = bounds.center().to_vec2();
-    let at_scale = |factor: f64| unit.iter().map(|p| ((p.to_vec2() * factor - middle) * scale).to_point()).collect();
-    let outer: Vec<Point> = at_scale(1.0);
-    let mut path = polygon(outer);
-    let side_distance = distance_to_line(unit[0], unit[1]) * scale;
-    if weight < side_distance {
-        let inner: Vec<Point> = at_scale(1.0 - weight / side_distance);
-        path.extend(polygon(inner).reverse_subpaths());
-    }
-    path
+    polygon(unit.iter().map(|p| ((p.to_vec2() * factor - middle) * scale).to_point()))
+}
+
+/// How far the sides of a straight-sided shape lie from the centre of its inscribed circle, mm.
+fn side_distance(shape: &Shape, size: f64) -> f64 {
+    let unit = corners(shape);
+    let bounds = bounds_of(&unit);
+    distance_to_line(unit[0], unit[1]) * size / bounds.width().max(bounds.height())
 }
 
 /// Distance from the origin to the line through two points.

@@ -26,10 +26,10 @@ fn main() {
     let all = std::thread::available_parallelism().map_or(1, usize::from);
     for jobs in [1, all] {
         for format in ["pdf", "svg", "png", "pdf,svg,png"] {
-            let (cpu, wall) = (0..=rounds).map(|_| run(out.path(), format, jobs)).skip(1).fold(
-                (f64::INFINITY, f64::INFINITY),
-                |best, (cpu, wall)| (best.0.min(cpu), best.1.min(wall)),
-            );
+            let (cpu, wall) = (0..=rounds)
+                .map(|_| run(out.path(), format, jobs))
+                .skip(1)
+                .fold((f64::INFINITY, f64::INFINITY), |best, (cpu, wall)| (best.0.min(cpu), best.1.min(wall)));
             let (pages, bytes) = count(out.path());
             let pages = f64::from(pages);
             println!("{format:<14}{jobs:>6}{:>14.2}{:>14.2}{:>12.0}", cpu / pages, wall / pages, bytes as f64 / pages);

@@ -27,7 +27,9 @@ pub fn compose(features: &[SolvedFeature], middle: Point) -> Art {
     let mut art = Art::default();
     let solids: Vec<Solid<'_>> = features.iter().filter(|f| f.solid).map(|f| Solid::new(f, middle)).collect();
     for feature in features {
-        let seen = |eye| sees(feature.eyes, eye).then(|| visible(feature, eye, middle, &solids)).unwrap_or_default();
+        let seen = |eye| {
+            if sees(feature.eyes, eye) { visible(feature, eye, middle, &solids) } else { Visible::default() }
+        };
         let (left, right) = (seen(Eye::Left), seen(Eye::Right));
         if is_flat(feature) && !left.cut && !right.cut {
             art.flat.extend(left.paths);

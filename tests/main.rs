@@ -6,6 +6,7 @@
     clippy::disallowed_methods,
     clippy::disallowed_types,
     clippy::float_cmp,
+    clippy::cast_possible_truncation,
     reason = "tests may unwrap, write files of their own and compare with literals"
 )]
 

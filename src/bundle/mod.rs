@@ -2,7 +2,7 @@
 //!
 //! This is the only room that reads or writes files. It computes no offset, picks no colour and draws nothing: it calls
 //! the rooms that do, in order, and carries their results. Nothing is written while any file of any set has an error,
-//! and what an earlier run wrote survives every failure (see [`write`]).
+//! and what an earlier run wrote survives every failure (see [`mod@write`]).
 
 mod document;
 pub mod error;

@@ -40,11 +40,11 @@ impl Default for Packer {
 }
 
 impl Packer {
-    /// Begins a page of rows of this many pixels.
-    pub(super) fn start(&mut self, width: usize) -> Result<()> {
+    /// Begins a page of lines of this many bytes.
+    pub(super) fn start(&mut self, line: usize) -> Result<()> {
         self.zlib.reset(Vec::with_capacity(1 << 17))?;
         self.same.clear();
-        self.same.resize(width + 1, 0);
+        self.same.resize(line, 0);
         self.same[0] = UP;
         Ok(())
     }
@@ -63,6 +63,11 @@ impl Packer {
     pub(super) fn finish(&mut self) -> Result<Vec<u8>> {
         self.zlib.reset(Vec::new())
     }
+}
+
+/// Bytes of a row: its filter type and its indices.
+pub(super) fn line_len(width: usize, palette: &Palette) -> usize {
+    1 + if palette.is_small() { width.div_ceil(2) } else { width }
 }
 
 /// What stands before the pixels in the file.
@@ -84,7 +89,7 @@ pub(super) fn container(head: &Head, data: &[u8]) -> std::result::Result<Vec<u8>
     let side = |pixels: usize| u32::try_from(pixels).unwrap_or(u32::MAX);
     let mut encoder = png::Encoder::new(&mut out, side(head.width), side(head.height));
     encoder.set_color(png::ColorType::Indexed);
-    encoder.set_depth(png::BitDepth::Eight);
+    encoder.set_depth(if head.palette.is_small() { png::BitDepth::Four } else { png::BitDepth::Eight });
     encoder.set_palette(Cow::Owned(head.palette.bytes()));
     encoder.set_source_srgb(png::SrgbRenderingIntent::RelativeColorimetric);
     encoder.set_source_gamma(png::ScaledFloat::from_scaled(SRGB_GAMMA));

@@ -7,7 +7,8 @@ use std::collections::BTreeMap;
 use kurbo::{Affine, Point, Rect, Shape, Vec2};
 
 use super::outline::{self, NotFinite, ToPixels, index, real};
-use super::sweep::{Levels, Pad, Sweep};
+use super::pad::{Levels, Pad};
+use super::sweep::Sweep;
 use crate::layout::fonts;
 use crate::layout::sheet::Face;
 
@@ -16,6 +17,9 @@ const PHASES: i64 = 4;
 
 /// Bytes of coverage kept from one page to the next; beyond it the cache starts anew.
 const KEPT: usize = 4 << 20;
+
+/// Grades of the coverage of a glyph: as many as a page of words alone can show.
+const GRADES: Levels = Levels { steps: 15, unit: 17 };
 
 /// Glyphs of the size of more pixels than this are drawn as plain outlines.
 pub(super) const MAX_SIZE: f64 = 256.0;
@@ -104,7 +108,7 @@ impl Cache {
         self.sweep.rewind(height);
         self.coverage.resize(start + width * height, 0);
         for (y, row) in self.coverage[start..].chunks_exact_mut(width.max(1)).enumerate() {
-            self.sweep.row(y, &mut self.pad, row, Levels::FULL);
+            self.sweep.row(y, &mut self.pad, row, GRADES);
         }
         Ok(Bitmap { start, width, height, left: whole(left), top: whole(top) })
     }

@@ -1,15 +1,20 @@
-//! PNG pages: one index of 8 bits a pixel into a palette of exact mixes of the edition's inks.
+//! PNG pages: one index a pixel into a palette of exact mixes of the edition's inks.
+//!
+//! Words and furniture win over art wherever both stand; the overlap regions of the vector formats are not needed, for
+//! overlap follows from the two coverages of each pixel.
 //!
 //! A page is made row by row and no page-sized buffer exists: the coverage of the left eye's art, of the right eye's
-//! art and of the words is found for one row of pixels ([`sweep`], [`words`]), packed into palette indices
-//! ([`palette`]) and handed to the compressor ([`file`]). Memory therefore does not grow with the resolution, nor with
+//! art and of the words is found for one row of pixels (`sweep`, `words`), packed into palette indices
+//! (`palette`) and handed to the compressor (`file`). Memory therefore does not grow with the resolution, nor with
 //! the number of pages.
 //!
 //! Nothing here may pick a colour, move a mark or know why it stands where it does.
 
+mod cover;
 mod file;
 mod glyphs;
 mod outline;
+mod pad;
 mod page;
 mod palette;
 mod sweep;
@@ -91,8 +96,8 @@ pub fn png(sheet: &Sheet, ppi: Ppi, scratch: &mut Scratch) -> Result<Vec<u8>, Pn
     let Scratch { page, rows, glyphs, packer } = scratch;
     page.load(sheet, ppi, (width, height), glyphs)
         .map_err(|outline::NotFinite| PngError::Coordinate { sheet: sheet.id.clone() })?;
-    let palette = palette::Palette::new(&sheet.inks);
-    packer.start(width).map_err(write_error)?;
+    let palette = palette::Palette::new(&sheet.inks, page.has_art());
+    packer.start(file::line_len(width, &palette)).map_err(write_error)?;
     page.draw(rows, glyphs, &palette, packer).map_err(write_error)?;
     let data = packer.finish().map_err(write_error)?;
     let head = file::Head { width, height, ppi, palette: &palette, title: &sheet.title };

@@ -5,8 +5,9 @@ use kurbo::{BezPath, Vec2};
 use super::file::{self, Packer};
 use super::glyphs::Cache;
 use super::outline::{self, NotFinite, ToPixels, real};
+use super::pad::Pad;
 use super::palette::{self, Palette};
-use super::sweep::{Pad, Sweep};
+use super::sweep::Sweep;
 use super::words::Words;
 use crate::layout::sheet::{Art, Node, Sheet};
 use crate::units::{Mm, Ppi};
@@ -79,6 +80,11 @@ impl Page {
         add(&mut self.right, &art.flat)
     }
 
+    /// Whether it has art, and so not words alone.
+    pub(super) fn has_art(&self) -> bool {
+        !(self.left.rows().is_empty() && self.right.rows().is_empty())
+    }
+
     /// Sends all rows to the packer.
     pub(super) fn draw(
         &mut self,
@@ -87,10 +93,14 @@ impl Page {
         palette: &Palette,
         packer: &mut Packer,
     ) -> std::io::Result<()> {
-        rows.resize(self.width);
+        rows.resize(self.width, file::line_len(self.width, palette));
         let mut y = 0;
         while y < self.height {
-            self.row(y, rows, cache, palette);
+            if palette.is_small() {
+                self.row_of_words(y, rows, cache, palette);
+            } else {
+                self.row(y, rows, cache, palette);
+            }
             packer.row(&rows.line)?;
             let next = self.same_until(y).min(self.height);
             packer.repeat(next - y - 1)?;
@@ -99,18 +109,33 @@ impl Page {
         Ok(())
     }
 
-    /// Leaves the palette indices of row `y` in `rows.line`.
+    /// Leaves the palette indices of row `y` in `rows.line`, one a byte.
     fn row(&mut self, y: usize, rows: &mut Rows, cache: &Cache, palette: &Palette) {
         let Rows { line, right, words, pad } = rows;
         let line = &mut line[1..];
         line.fill(0);
         self.left.row(y, pad, line, palette::LEFT);
-        let marked = self.right.row(y, pad, right, palette::RIGHT);
+        let marked = self.right.row(y, pad, &mut right[..self.width], palette::RIGHT);
         line[marked.clone()].iter_mut().zip(&right[marked]).for_each(|(index, right)| *index += right);
-        let inked = self.words.row(y, cache, pad, words);
-        for (index, strength) in line[inked.clone()].iter_mut().zip(&mut words[inked]) {
-            *index = palette.text_over(*index, std::mem::take(strength));
+        let inked = self.words.row(y, cache, pad, &mut words[..self.width]);
+        for (index, &strength) in line[inked.clone()].iter_mut().zip(&words[inked.clone()]) {
+            *index = if *index == 0 { palette.text(strength) } else { palette.text_over(*index, strength) };
         }
+        words[inked].fill(0);
+    }
+
+    /// Leaves the palette indices of row `y` in `rows.line`, two a byte.
+    fn row_of_words(&mut self, y: usize, rows: &mut Rows, cache: &Cache, palette: &Palette) {
+        let Rows { line, words, pad, .. } = rows;
+        let line = &mut line[1..];
+        line.fill(0);
+        let inked = self.words.row(y, cache, pad, &mut words[..self.width]);
+        let (start, end) = (inked.start / 2, inked.end.div_ceil(2));
+        let pairs = words[2 * start..].chunks_exact(2);
+        for (byte, pair) in line[start..end.max(start)].iter_mut().zip(pairs) {
+            *byte = palette.text(pair[0]) << 4 | palette.text(pair[1]);
+        }
+        words[inked].fill(0);
     }
 
     fn same_until(&self, y: usize) -> usize {
@@ -119,13 +144,14 @@ impl Page {
 }
 
 impl Rows {
-    fn resize(&mut self, width: usize) {
+    fn resize(&mut self, width: usize, line: usize) {
         self.line.clear();
-        self.line.resize(width + 1, 0);
+        self.line.resize(line, 0);
         self.line[0] = file::NONE;
         for row in [&mut self.right, &mut self.words] {
             row.clear();
-            row.resize(width, 0);
+            // A whole number of pairs, for indices that go two a byte.
+            row.resize(width.next_multiple_of(2), 0);
         }
     }
 }

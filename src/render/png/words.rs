@@ -8,7 +8,8 @@ use kurbo::{Point, Vec2};
 
 use super::glyphs::{self, Bitmap, Cache};
 use super::outline::{self, NotFinite, ToPixels, index, real};
-use super::sweep::{Levels, Pad, Sweep};
+use super::pad::{Levels, Pad};
+use super::sweep::Sweep;
 use crate::layout::fonts;
 use crate::layout::sheet::{Fill, TextRun, Tone};
 
@@ -67,7 +68,7 @@ impl Words {
         for glyph in &run.glyphs {
             let at = Point::new((pen + glyph.offset.0) * scale, (run.origin.y + glyph.offset.1) * scale);
             pen += glyph.advance;
-            if size <= glyphs::MAX_SIZE {
+            if size.abs() <= glyphs::MAX_SIZE {
                 let (bitmap, (x, y)) = cache.place(run.face, size, glyph.id, at)?;
                 self.add_glyph(bitmap, (x + bitmap.left, y + bitmap.top), run.tone, height);
             } else {
@@ -113,7 +114,7 @@ impl Words {
     pub(super) fn row(&mut self, y: usize, cache: &Cache, pad: &mut Pad, out: &mut [u8]) -> Range<usize> {
         self.advance(y);
         let Self { items, live, pool, cover, .. } = self;
-        let (mut start, mut end) = (usize::MAX, 0);
+        let (mut start, mut end) = (out.len(), 0);
         for &i in live.iter() {
             let item = &items[i as usize];
             let drawn = match &item.mark {

@@ -3,6 +3,8 @@
 //! A page colour is separated into cyan, magenta, yellow and black the plain way; a printer driver may do it otherwise,
 //! and another ink set has other solids. So a forecast for a print is an estimate, and the ghost page measures it.
 
+use std::sync::Arc;
+
 use super::data::solids::{FOGRA39L, FOGRA39L_GAIN};
 use super::reflectance::smoothest;
 use super::{Lamp, Spectrum, Srgb8, Xyz};
@@ -48,7 +50,7 @@ pub struct Solids {
 #[derive(Debug, Clone, PartialEq)]
 pub struct Print {
     /// Indexed by the sum of 1 for C, 2 for M, 4 for Y, 8 for K.
-    overprints: [Spectrum; OVERPRINTS],
+    overprints: Arc<[Spectrum; OVERPRINTS]>,
     gain: [f64; 4],
     lamp: Spectrum,
 }
@@ -101,7 +103,7 @@ impl Print {
         let black = [0, 1, 2, 3, 4, 5, 6, 7].map(|i: usize| if i == 0 { k.clone() } else { over(&plain[i], &k) });
         let [p0, p1, p2, p3, p4, p5, p6, p7] = plain;
         let [b0, b1, b2, b3, b4, b5, b6, b7] = black;
-        let overprints = [p0, p1, p2, p3, p4, p5, p6, p7, b0, b1, b2, b3, b4, b5, b6, b7];
+        let overprints = Arc::new([p0, p1, p2, p3, p4, p5, p6, p7, b0, b1, b2, b3, b4, b5, b6, b7]);
         Ok(Self { overprints, gain: solids.gain, lamp: lamp.clone() })
     }
 

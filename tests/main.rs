@@ -14,6 +14,7 @@ mod architecture;
 mod bad_specs;
 mod bundle;
 mod cli;
+mod colour;
 mod demo_set;
 mod oracles;
 mod reading;

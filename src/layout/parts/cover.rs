@@ -36,7 +36,8 @@ pub(crate) fn drafts(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>) 
     }
     let exercises = book.pages.len();
     let facts = format!(
-        "Practice pages for two-eyed seeing, with red and cyan glasses. {exercises} exercise pages, made for {} from your eyes.",
+        "Practice pages for two-eyed seeing, with {} glasses. {exercises} exercise pages, made for {} from your eyes.",
+        words::pair(book.edition),
         words::distance(set)
     );
     column.add(composer.paragraph(&facts, width * 0.85), LEADING);

@@ -13,12 +13,41 @@ pub(crate) fn glasses(edition: &Edition) -> String {
     format!("{} left, {} right", edition.glasses.left.name(), edition.glasses.right.name())
 }
 
+/// The two filters, whichever way round: "red and cyan".
+pub(crate) fn pair(edition: &Edition) -> String {
+    let glasses = &edition.glasses;
+    let (first, second) = if glasses.left.colour() < glasses.right.colour() {
+        (&glasses.left, &glasses.right)
+    } else {
+        (&glasses.right, &glasses.left)
+    };
+    format!("{} and {}", first.name(), second.name())
+}
+
 /// The viewing distance: "40 cm".
 pub(crate) fn distance(set: &SetSpec) -> String {
     format!("{} cm", plain(set.viewer.distance.0 / 10.0, 1))
 }
 
+/// Whether its colours are printed, and not shown on a screen.
+pub(crate) fn printed(edition: &Edition) -> bool {
+    on_paper(edition) || edition.colour.source.is_print()
+}
+
 /// Whether the edition is a sheet of paper, and not a screen page.
 pub(crate) fn on_paper(edition: &Edition) -> bool {
     edition.page != crate::spec::PageFormat::Wide
+}
+
+/// What the colours of an edition are seen through and on: "Cyan left, red right; white ground; screen `lcd`."
+pub(crate) fn seen_on(edition: &Edition) -> String {
+    let medium = edition.colour.source.words().replace('`', "");
+    sentence(&format!("{}; {} ground; {medium}", glasses(edition), edition.ground.name()))
+}
+
+/// A message as a sentence: with a capital letter and a full stop.
+pub(crate) fn sentence(message: &str) -> String {
+    let mut letters = message.chars();
+    let first: String = letters.next().into_iter().flat_map(char::to_uppercase).collect();
+    format!("{first}{}.", letters.as_str())
 }

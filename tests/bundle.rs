@@ -10,12 +10,13 @@ use depthpress::bundle::error::Error;
 use depthpress::bundle::prepare::{Book, SolvedPage};
 use depthpress::bundle::run::{Request, Step, Written, run};
 use depthpress::colour::{Filter, Glasses, Ground};
+use depthpress::diagnostics::{FileId, Place};
 use depthpress::exercise::Page;
 use depthpress::exercise::words::Words;
 use depthpress::optics::Viewer;
 use depthpress::scene::{At, Companions, Depth, Eyes, Feature, Form, Role, Scaling, Scene, Shape, Side, Size, Vertex};
 use depthpress::solve::solve;
-use depthpress::spec::{Edition, Formats, Language, PageFormat, SetSpec};
+use depthpress::spec::{Colours, Edition, Formats, Language, PageFormat, SetSpec};
 use depthpress::units::{Mm, Ppi};
 use serde_json::Value;
 use tempfile::TempDir;
@@ -37,8 +38,10 @@ impl Set {
             page,
             ground,
             glasses: Glasses::ideal(Filter::Cyan, Filter::Red),
+            colour: Colours::default(),
             ppi: Ppi(72),
             formats: ALL,
+            place: Place::start_of(FileId(0)),
         };
         let spec = SetSpec {
             id: "slipway".to_owned(),
@@ -49,6 +52,7 @@ impl Set {
             date: "2026-05-04".to_owned(),
             language: Language::En,
             viewer: VIEWER,
+            gate: None,
             editions: vec![
                 edition("a4", PageFormat::A4, Ground::White),
                 edition("screen", PageFormat::Wide, Ground::Black),

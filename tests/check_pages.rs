@@ -6,7 +6,7 @@ use depthpress::colour::{
 };
 use depthpress::diagnostics::{Diagnostics, Sources};
 use depthpress::layout::grid::Grid;
-use depthpress::layout::sheet::{Node, Role, Sheet, TextRun};
+use depthpress::layout::sheet::{Node, Role, Sheet, TextRun, words as words_of};
 use depthpress::layout::{self, Book, LaidOut, swatch};
 use depthpress::render::pdf::{PdfBook, pdf};
 use depthpress::render::png::{Scratch, png};
@@ -100,7 +100,7 @@ fn screen(name: NamedScreen) -> (Medium, MediumSource) {
 fn print() -> (Medium, MediumSource) {
     let lamp = Lamp::D50;
     let print = Print::new(&Solids::fogra39l(), &lamp.spectrum()).unwrap();
-    (Medium::Print(print), MediumSource::Print { solids: "fogra39l".to_owned(), lamp: lamp.name().to_owned() })
+    (Medium::Print(print), MediumSource::Print { solids: "fogra39l".to_owned(), lamp })
 }
 
 fn cases() -> Vec<Case> {
@@ -204,7 +204,7 @@ fn the_check_pages_can_be_written_and_end_in_a_decision() {
         let sheets = case.sheets();
         for sheet in &sheets {
             png(sheet, Ppi(96), &mut Scratch::default()).unwrap();
-            let words = depthpress::layout::sheet::words(&sheet.nodes);
+            let words = words_of(&sheet.nodes);
             if ["glasses-check", "ghost-check"].contains(&sheet.id.as_str()) {
                 assert!(["Go", "Fix", "Ask"].iter().all(|word| words.contains(word)), "{words}");
             }
@@ -220,7 +220,7 @@ fn the_printed_table_is_the_reported_one() {
     for case in cases() {
         let laid = layout::lay_out(&case.book()).unwrap();
         let page = laid.sheets.iter().find(|sheet| sheet.id == "ghost-check").unwrap();
-        let words = depthpress::layout::sheet::words(&page.nodes);
+        let words = words_of(&page.nodes);
         for (eye, name) in [(Eye::Left, "Left eye"), (Eye::Right, "Right eye")] {
             let row: Vec<String> = laid
                 .ghost

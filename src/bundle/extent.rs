@@ -64,7 +64,8 @@ pub const REPORT: &str = "report.json";
 mod tests {
     use super::*;
     use crate::colour::{Filter, Glasses, Ground};
-    use crate::spec::PageFormat;
+    use crate::diagnostics::{FileId, Place};
+    use crate::spec::{Colours, PageFormat};
     use crate::units::Ppi;
 
     const ALL: Formats = Formats { pdf: true, svg: true, png: true };
@@ -76,8 +77,10 @@ mod tests {
             page: PageFormat::A4,
             ground: Ground::White,
             glasses: Glasses::ideal(Filter::Cyan, Filter::Red),
+            colour: Colours::default(),
             ppi: Ppi(300),
             formats,
+            place: Place::start_of(FileId(0)),
         }
     }
 

@@ -168,6 +168,12 @@ impl Glasses {
         Self { left: FilterModel::Ideal(left), right: FilterModel::Ideal(right) }
     }
 
+    /// The two colours in one order, however the glasses are worn: red before cyan.
+    pub fn pair(&self) -> [Filter; 2] {
+        let (left, right) = (self.left.colour(), self.right.colour());
+        if right < left { [right, left] } else { [left, right] }
+    }
+
     /// Whether the two filters differ. Glasses with the same filter twice separate nothing.
     pub fn separate(&self) -> bool {
         self.left != self.right

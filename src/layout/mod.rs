@@ -40,9 +40,9 @@ pub struct Book<'a> {
     pub set: &'a SetSpec,
     /// The edition.
     pub edition: &'a Edition,
-    /// Its inks.
+    /// Its inks, with what each eye sees of them.
     pub plan: &'a InkPlan,
-    /// What each eye sees of its pages.
+    /// What each eye sees of any colour of its medium.
     pub views: &'a Views,
     /// Its exercise pages in the order of the book.
     pub pages: &'a [BookPage<'a>],

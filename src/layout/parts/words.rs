@@ -13,17 +13,6 @@ pub(crate) fn glasses(edition: &Edition) -> String {
     format!("{} left, {} right", edition.glasses.left.name(), edition.glasses.right.name())
 }
 
-/// The two filters, whichever way round: "red and cyan".
-pub(crate) fn pair(edition: &Edition) -> String {
-    let glasses = &edition.glasses;
-    let (first, second) = if glasses.left.colour() < glasses.right.colour() {
-        (&glasses.left, &glasses.right)
-    } else {
-        (&glasses.right, &glasses.left)
-    };
-    format!("{} and {}", first.name(), second.name())
-}
-
 /// The viewing distance: "40 cm".
 pub(crate) fn distance(set: &SetSpec) -> String {
     format!("{} cm", plain(set.viewer.distance.0 / 10.0, 1))

@@ -1,5 +1,7 @@
 //! The pages about glasses, ghosts and inks: nothing on them overlaps or leaves the page, in any edition.
 
+use std::sync::LazyLock;
+
 use depthpress::colour::{
     Filter, FilterModel, Glasses, Ground, InkPlan, Lamp, Medium, NamedScreen, Print, Screen, Solids, Views, Wishes,
     solve_inks,
@@ -65,6 +67,12 @@ impl Case {
         Self { edition: Edition { page, ground, glasses, colour, ..of_set }, set, plan, views }
     }
 
+    /// The same on another page.
+    fn on(&self, page: PageFormat) -> Self {
+        let edition = Edition { page, ..self.edition.clone() };
+        Self { set: self.set.clone(), edition, plan: self.plan.clone(), views: self.views.clone() }
+    }
+
     fn book(&self) -> Book<'_> {
         Book { set: &self.set, edition: &self.edition, plan: &self.plan, views: &self.views, pages: &[] }
     }
@@ -103,23 +111,26 @@ fn print() -> (Medium, MediumSource) {
     (Medium::Print(print), MediumSource::Print { solids: "fogra39l".to_owned(), lamp })
 }
 
-fn cases() -> Vec<Case> {
-    let ideal = || Glasses::ideal(Filter::Cyan, Filter::Red);
-    let mut cases = Vec::new();
-    for page in [PageFormat::A4, PageFormat::Letter, PageFormat::Wide] {
+/// Every page format and ground with some glasses and media; solved once.
+fn cases() -> &'static [Case] {
+    static CASES: LazyLock<Vec<Case>> = LazyLock::new(|| {
+        let ideal = Glasses::ideal;
+        let mut cases = Vec::new();
         for ground in [Ground::White, Ground::Black] {
-            cases.push(Case::new(page, ground, ideal(), screen(NamedScreen::Lcd)));
-            cases.push(Case::new(page, ground, leaking(0.04, 0.12), screen(NamedScreen::Crt)));
-            cases.push(Case::new(page, ground, Glasses::ideal(Filter::Magenta, Filter::Green), print()));
-            cases.push(Case::new(
-                page,
-                ground,
-                Glasses::ideal(Filter::Amber, Filter::Blue),
-                screen(NamedScreen::Ideal),
-            ));
+            for (glasses, medium) in [
+                (ideal(Filter::Cyan, Filter::Red), screen(NamedScreen::Lcd)),
+                (leaking(0.04, 0.12), screen(NamedScreen::Crt)),
+                (ideal(Filter::Magenta, Filter::Green), print()),
+                (ideal(Filter::Amber, Filter::Blue), screen(NamedScreen::Ideal)),
+            ] {
+                let case = Case::new(PageFormat::A4, ground, glasses, medium);
+                cases.extend([PageFormat::Letter, PageFormat::Wide].map(|page| case.on(page)));
+                cases.push(case);
+            }
         }
-    }
-    cases
+        cases
+    });
+    &CASES
 }
 
 /// The areas of a sheet that must stay apart, with what they are.
@@ -134,7 +145,8 @@ struct Areas {
 /// The area of a run: from the top of its capitals to the foot of its descenders, a little less on all sides, since
 /// lines may touch.
 fn area(run: &TextRun) -> Rect {
-    let width: f64 = run.glyphs.iter().map(|glyph| glyph.advance).sum();
+    let seen = run.text.trim_end().len();
+    let width: f64 = run.glyphs.iter().filter(|glyph| glyph.range.start < seen).map(|glyph| glyph.advance).sum();
     let (top, foot) = (run.origin.y - 0.72 * run.size, run.origin.y + 0.22 * run.size);
     Rect::new(run.origin.x, top, run.origin.x + width, foot).inset(-0.1)
 }

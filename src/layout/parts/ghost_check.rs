@@ -3,8 +3,8 @@
 
 use kurbo::{Affine, BezPath, Point, Rect, Shape as _};
 
-use crate::colour::judge::{GHOST_REFUSE, GHOST_WARN};
-use crate::colour::{FilterModel, Ground};
+use crate::colour::Ground;
+use crate::colour::judge::GHOST_WARN;
 use crate::layout::compose::{Composer, Piece, RULE, flow, outline_box};
 use crate::layout::ghost::{self, GhostPatch};
 use crate::layout::grid::{CAPTION, GUTTER, Grid, LEADING};
@@ -31,7 +31,7 @@ pub(crate) fn drafts(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>) 
     composer.sheet = "ghost-check".to_owned();
     let lead = "A ghost is a trace of the other eye’s mark. It shows where filter, colours and light do not match.";
     let (mut nodes, top) = opening(composer, grid, TITLE, lead);
-    let all = ghost::patches(&book.edition.glasses, book.views, book.edition.ground);
+    let all = ghost::of(book);
     let (left, right): (Vec<GhostPatch>, Vec<GhostPatch>) = all.iter().partition(|patch| patch.eye == Eye::Left);
     let mut head = rows(composer, grid, &left, &right);
     head.stack(table(composer, &left, &right, grid.safe.width()), 3.0);
@@ -43,7 +43,7 @@ pub(crate) fn drafts(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>) 
     Draft {
         id: "ghost-check".to_owned(),
         title: TITLE.to_owned(),
-        description: "Ten numbered patches for each eye, to find how much of the other eye's marks shows.".to_owned(),
+        description: "Numbered patches for each eye, to find how much of the other eye's marks shows.".to_owned(),
         outline_level: 0,
         nodes,
         footer: String::new(),
@@ -70,11 +70,11 @@ fn row(composer: &mut Composer<'_>, eye: Eye, patches: &[GhostPatch], width: f64
     let (heading, alt) = match eye {
         Eye::Left => (
             "Left eye open, right eye closed",
-            "Ten numbered patches. On each stands a wedge for the right eye. To the left eye it fades on one of them.",
+            "Numbered patches. On each stands a wedge for the right eye. To the left eye it fades on one of them.",
         ),
         Eye::Right => (
             "Right eye open, left eye closed",
-            "Ten numbered patches. On each stands a bar for the left eye. To the right eye it fades on one of them.",
+            "Numbered patches. On each stands a bar for the left eye. To the right eye it fades on one of them.",
         ),
     };
     let step = (width + GAP) / patches.len().max(1) as f64;
@@ -125,9 +125,9 @@ fn table(composer: &mut Composer<'_>, left: &[GhostPatch], right: &[GhostPatch],
         std::iter::once("Number".to_owned()).chain(left.iter().map(|patch| patch.number.to_string())).collect();
     let head: Vec<&str> = numbers.iter().map(String::as_str).collect();
     let leaks = |name: &str, row: &[GhostPatch]| -> Vec<String> {
-        std::iter::once(name.to_owned()).chain(row.iter().map(|patch| percent(patch.leak))).collect()
+        std::iter::once(name.to_owned()).chain(row.iter().map(|patch| plain(patch.leak * 100.0, 1))).collect()
     };
-    composer.table(&head, &[leaks("Left eye", left), leaks("Right eye", right)], &widths, &CAPTION)
+    composer.table(&head, &[leaks("Left eye, %", left), leaks("Right eye, %", right)], &widths, &CAPTION)
 }
 
 fn percent(share: f64) -> String {
@@ -148,7 +148,7 @@ fn text(composer: &mut Composer<'_>, book: &Book<'_>, patches: &[GhostPatch], wi
     let hint = composer.lines(hint(book.edition.ground), &CAPTION, width).role(Role::Paragraph);
     let steps = composer.steps(&steps, width);
     sections.push(section(composer.heading("How to look", width), [steps, hint]));
-    for (name, words) in [("Go", go(book, patches)), ("Fix", fix(book, patches)), ("Ask", ask(patches))] {
+    for (name, words) in [("Go", go(patches)), ("Fix", fix(book)), ("Ask", ask().to_owned())] {
         sections.push(section(composer.heading(name, width), [composer.paragraph(&words, width)]));
     }
     let note = composer.paragraph(&note(book, patches), width);
@@ -170,50 +170,37 @@ fn hint(ground: Ground) -> &'static str {
     }
 }
 
-/// The highest number that stands, for both eyes, for no more than this leak.
-fn last_within(patches: &[GhostPatch], limit: f64) -> u32 {
-    let past = patches.iter().filter(|patch| limit < patch.leak).map(|patch| patch.number);
-    past.min().map_or(10, |first| first - 1)
+/// The numbers of an eye with which the pages show little ghost: "1 to 3"; `None` if there are none.
+fn fitting(patches: &[GhostPatch], eye: Eye) -> Option<String> {
+    let fits = |patch: &&GhostPatch| patch.eye == eye && patch.ghost <= GHOST_WARN;
+    let numbers = || patches.iter().filter(fits).map(|patch| patch.number);
+    let (first, last) = (numbers().min()?, numbers().max()?);
+    Some(if first == last { first.to_string() } else { format!("{first} to {last}") })
 }
 
-fn go(book: &Book<'_>, patches: &[GhostPatch]) -> String {
-    let last = last_within(patches, GHOST_WARN);
-    let go = format!("Both numbers are 1 to {last}: little or no ghost. Go on to the next page.");
-    let glasses = &book.edition.glasses;
-    match (made_for(patches, Eye::Left, &glasses.left), made_for(patches, Eye::Right, &glasses.right)) {
-        (None, None) => go,
-        (left, right) => {
-            let left = left.map_or(String::new(), |number| format!(" left {number}"));
-            let right = right.map_or(String::new(), |number| format!(" right {number}"));
-            format!("{go} These pages are inked for{left}{right}: that number, or one beside it, is a go too.")
-        }
+fn go(patches: &[GhostPatch]) -> String {
+    match (fitting(patches, Eye::Left), fitting(patches, Eye::Right)) {
+        (Some(left), Some(right)) => format!(
+            "Your number is {left} for the left eye and {right} for the right: these pages show you little or no ghost. Go on \
+             to the next page."
+        ),
+        _ => "With no number is the ghost weak on these pages: whoever made them accepted a strong one. See below."
+            .to_owned(),
     }
 }
 
-/// The number for which the pages are inked, where they are inked for one.
-fn made_for(patches: &[GhostPatch], eye: Eye, filter: &FilterModel) -> Option<u32> {
-    let leak = filter.leak()?;
-    let off = |patch: &GhostPatch| (patch.leak - leak).abs();
-    let row = patches.iter().filter(|patch| patch.eye == eye);
-    row.min_by(|a, b| off(a).total_cmp(&off(b))).map(|patch| patch.number)
-}
-
-fn fix(book: &Book<'_>, patches: &[GhostPatch]) -> String {
-    let (from, to) = (last_within(patches, GHOST_WARN) + 1, last_within(patches, GHOST_REFUSE));
+fn fix(book: &Book<'_>) -> String {
     let way = if words::printed(book.edition) {
         "Print again in colour and best quality, on matt paper. Try another lamp."
     } else {
         "Switch off night colours, lower the brightness, wipe screen and filters. Look at the screen straight on."
     };
-    format!("A number is {from} to {to}: the ghost may show. {way} Then look again.")
+    format!("Another number: a ghost may show. {way} Then look again.")
 }
 
-fn ask(patches: &[GhostPatch]) -> String {
-    let from = last_within(patches, GHOST_REFUSE) + 1;
-    format!(
-        "Still {from} or more, or the mark fades on no number? Do not practise with these pages. Ask whoever made them for \
-         pages inked for your numbers."
-    )
+fn ask() -> &'static str {
+    "Still another number, or the mark fades on none? Do not practise with these pages. Ask whoever made them for pages inked \
+     for your numbers."
 }
 
 /// What goes into the spec, with an example from this very table.

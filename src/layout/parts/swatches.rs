@@ -2,6 +2,7 @@
 
 use kurbo::{Rect, Shape as _};
 
+use crate::colour::judge::IMBALANCE_WARN;
 use crate::colour::srgb::encode;
 use crate::colour::{Cmyk, EyeReport, Ghost, InkPlan, Inks, Srgb8, View};
 use crate::layout::compose::{Column, Composer, Piece, RULE, outline_box};
@@ -175,8 +176,9 @@ fn verdict(composer: &mut Composer<'_>, plan: &InkPlan, width: f64) -> Piece {
         Ghost::Refused => ("Fix", "The ghost is over 15 %. These glasses do not part the two marks on this medium."),
     };
     let words = format!(
-        "{words} The two eyes’ brightness differs {} to 1. Words stand off the ground {} to 1.",
+        "{words} The two eyes’ brightness differs {} to 1{}. Words stand off the ground {} to 1.",
         plain(plan.imbalance, 1),
+        if IMBALANCE_WARN < plan.imbalance { ", more than the 2 to 1 to aim for" } else { "" },
         plain(plan.text_contrast, 1)
     );
     section(composer.heading(name, width), [composer.paragraph(&words, width)])

@@ -1,6 +1,6 @@
 //! The fixed English words of the book parts. Short sentences, plain words, no promises.
 
-use crate::spec::{Edition, SetSpec};
+use crate::spec::{Edition, MediumSource, SetSpec};
 use crate::units::plain;
 
 /// The stop rule: the same words on every exercise page.
@@ -18,9 +18,13 @@ pub(crate) fn distance(set: &SetSpec) -> String {
     format!("{} cm", plain(set.viewer.distance.0 / 10.0, 1))
 }
 
-/// Whether its colours are printed, and not shown on a screen.
+/// Whether its colours are printed, and not shown on a screen. Where nothing is said, a sheet of paper is printed.
 pub(crate) fn printed(edition: &Edition) -> bool {
-    on_paper(edition) || edition.colour.source.is_print()
+    match edition.colour.source {
+        MediumSource::Print { .. } => true,
+        MediumSource::Screen(_) => false,
+        MediumSource::Unsaid => on_paper(edition),
+    }
 }
 
 /// Whether the edition is a sheet of paper, and not a screen page.

@@ -5,7 +5,7 @@
 
 use serde::Serialize;
 
-use crate::colour::{Cmyk, EyeReport, FilterModel, Ghost, InkPlan};
+use crate::colour::{Cmyk, EyeReport, FilterModel, Ghost, InkPlan, Inks};
 use crate::spec::{Edition, MediumSource};
 
 use super::report::fine;
@@ -87,6 +87,29 @@ struct RecipesPart {
 struct AcceptedPart<'a> {
     limit: f64,
     reason: &'a str,
+}
+
+/// The inks, as `#rrggbb`.
+#[derive(Debug, Serialize)]
+pub struct InksPart {
+    left: String,
+    right: String,
+    both: String,
+    ground: String,
+    text: String,
+}
+
+impl InksPart {
+    /// These inks.
+    pub fn new(inks: &Inks) -> Self {
+        Self {
+            left: inks.left.hex(),
+            right: inks.right.hex(),
+            both: inks.both.hex(),
+            ground: inks.ground.hex(),
+            text: inks.text.hex(),
+        }
+    }
 }
 
 impl<'a> ColourPart<'a> {

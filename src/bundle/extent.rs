@@ -57,6 +57,9 @@ pub fn pdf_file(set_id: &str) -> String {
     format!("{set_id}.pdf")
 }
 
+/// The folder of the swatches, below the folder of the edition.
+pub const INKS: &str = "inks";
+
 /// The report, below the folder of the edition.
 pub const REPORT: &str = "report.json";
 

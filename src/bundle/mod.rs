@@ -14,4 +14,5 @@ pub mod load;
 pub mod prepare;
 pub mod report;
 pub mod run;
+pub mod swatch;
 pub mod write;

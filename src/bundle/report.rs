@@ -6,7 +6,6 @@
 
 use serde::Serialize;
 
-use crate::colour::Inks;
 use crate::diagnostics::{Diagnostic, Severity};
 use crate::layout::sheet::Sheet;
 use crate::layout::{LaidOut, Placed};
@@ -16,7 +15,7 @@ use crate::solve::{SolvedForm, Stand};
 use crate::spec::{Edition, MediumSource};
 use crate::units::Mm;
 
-use super::colour_report::ColourPart;
+use super::colour_report::{ColourPart, InksPart};
 use super::extent::Extent;
 use super::inked::Inked;
 use super::json;
@@ -97,15 +96,6 @@ struct GlassesPart {
 }
 
 #[derive(Serialize)]
-struct InksPart {
-    left: String,
-    right: String,
-    both: String,
-    ground: String,
-    text: String,
-}
-
-#[derive(Serialize)]
 struct ViewerPart {
     distance_mm: f64,
     ipd_mm: f64,
@@ -162,20 +152,13 @@ struct Finding<'a> {
 impl<'a> EditionPart<'a> {
     fn new(edition: &'a Edition, inked: &Inked, laid: &LaidOut) -> Self {
         let size = laid.sheets.first().map_or([0.0; 2], |sheet| [sheet.size.width, sheet.size.height]);
-        let Inks { left, right, both, ground, text } = inked.plan.inks;
         Self {
             id: &edition.id,
             page_mm: size.map(fine),
             ground: edition.ground.name(),
             ppi: edition.ppi.0,
             glasses: GlassesPart { left: edition.glasses.left.name(), right: edition.glasses.right.name() },
-            inks: InksPart {
-                left: left.hex(),
-                right: right.hex(),
-                both: both.hex(),
-                ground: ground.hex(),
-                text: text.hex(),
-            },
+            inks: InksPart::new(&inked.plan.inks),
             colour: ColourPart::new(edition, &inked.plan),
         }
     }

@@ -97,7 +97,7 @@ fn refuse_same_set(books: &[Book<'_>]) -> Result<(), Error> {
 }
 
 /// The editions asked for, in the order of the set; all if none was.
-fn choose<'a>(set: &'a SetSpec, asked: &[String]) -> Result<Vec<&'a Edition>, Error> {
+pub(super) fn choose<'a>(set: &'a SetSpec, asked: &[String]) -> Result<Vec<&'a Edition>, Error> {
     let has = |id: &String| set.editions.iter().any(|e| e.id == *id);
     if let Some(unknown) = asked.iter().find(|id| !has(id)) {
         let known: Vec<_> = set.editions.iter().map(|e| e.id.clone()).collect();

@@ -12,12 +12,13 @@
 //! written last.
 #![expect(clippy::disallowed_methods, reason = "this is the room that writes")]
 
+use std::ffi::OsStr;
 use std::fs::{self, File, OpenOptions, TryLockError};
 use std::io::{self, Write};
 use std::path::{Path, PathBuf};
 
 use super::error::Error;
-use super::extent::REPORT;
+use super::extent::{INKS, REPORT};
 
 /// New files until they are put in place.
 const STAGING: &str = ".staging";
@@ -140,6 +141,9 @@ impl Stage {
     /// Writes one file; `name` is its path below the folder of the edition.
     pub fn write(&self, name: &str, bytes: &[u8]) -> Result<(), Error> {
         let path = self.folder.join(name);
+        if let Some(folder) = path.parent() {
+            fs::create_dir_all(folder).map_err(Error::io("make", folder))?;
+        }
         create(&path).and_then(|mut file| file.write_all(bytes)).map_err(Error::io("write", &path))
     }
 }
@@ -163,10 +167,14 @@ fn lock(folder: &Path) -> Result<Option<File>, Error> {
     }
 }
 
-/// Refuses to replace a folder that holds something but no report: no run of ours wrote it.
+/// Refuses to replace a folder that holds something but no report: no run of ours wrote it. Swatches may stand alone.
 fn refuse_foreign(target: &Path) -> Result<(), Error> {
+    let swatches = |name: &OsStr| name == INKS && target.join(INKS).join(REPORT).exists();
     let foreign = match fs::read_dir(target) {
-        Ok(mut entries) => entries.next().is_some() && !target.join(REPORT).exists(),
+        Ok(entries) => {
+            let mut entries = entries.flatten();
+            entries.any(|entry| !swatches(&entry.file_name())) && !target.join(REPORT).exists()
+        }
         Err(error) if error.kind() == io::ErrorKind::NotFound => false,
         Err(error) => return Err(Error::io("read", target)(error)),
     };

@@ -384,7 +384,7 @@ fn a_viewer_that_is_none_makes_no_rule_panic() {
         let pages = [Page { id: "page", features: &features }];
         let devices = [Device { edition: "none", ppi: Ppi(0) }];
         let field = (Mm(180.0), Mm(120.0));
-        check(&Input { viewer: &viewer, field, devices: &devices, pages: &pages, texts: &[] });
+        check(&Input { viewer: &viewer, field, devices: &devices, pages: &pages, texts: &[], editions: &[] });
     }
 }
 

@@ -4,7 +4,6 @@ use super::eye_map::{channels, mark};
 use super::judge::{GHOST_REFUSE, GHOST_WARN, IMBALANCE_WARN};
 use super::null::{Wanted, null_colour};
 use super::plan::Wishes;
-use super::print::without_blue;
 use super::view::{Medium, View, Views};
 use super::{Glasses, Ground, Inks, Srgb8, inks};
 
@@ -147,7 +146,7 @@ impl Question<'_> {
         let ground = self.ground.colour();
         let mut colours: Vec<Srgb8> = Vec::new();
         for family in families {
-            let full = self.allowed(mark(family, self.ground));
+            let full = self.medium.allowed(mark(family, self.ground));
             for share in TINTS {
                 let colour = if share < 1.0 { view.toward(ground, full, share) } else { full };
                 if !colours.contains(&colour) {
@@ -156,14 +155,6 @@ impl Question<'_> {
             }
         }
         colours.into_iter().map(|colour| self.mark(colour)).collect()
-    }
-
-    /// The colour as the medium may have it.
-    fn allowed(&self, colour: Srgb8) -> Srgb8 {
-        match self.medium {
-            Medium::Screen(_) => colour,
-            Medium::Print(_) => without_blue(colour),
-        }
     }
 
     fn mark(&self, colour: Srgb8) -> Mark {

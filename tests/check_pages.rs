@@ -16,7 +16,7 @@ use depthpress::scene::Eye;
 use depthpress::spec::reader::Reader;
 use depthpress::spec::set::read_set;
 use depthpress::spec::{Colours, Edition, MediumSource, PageFormat, SetSpec};
-use depthpress::units::Ppi;
+use depthpress::units::{Ppi, plain};
 use kurbo::{Rect, Shape};
 
 const SET: &str = r#"
@@ -238,7 +238,7 @@ fn the_printed_table_is_the_reported_one() {
                 .ghost
                 .iter()
                 .filter(|patch| patch.eye == eye)
-                .map(|patch| ((patch.leak * 1000.0).round() / 10.0).to_string())
+                .map(|patch| plain(patch.leak * 100.0, 1))
                 .collect();
             assert!(10 <= row.len());
             let printed = format!("{name} {}", row.join(" "));

@@ -100,7 +100,7 @@ fn cell(composer: &mut Composer<'_>, patch: &GhostPatch, area: Rect) -> Piece {
         outline_box(area.inset(RULE / 2.0)),
     ];
     let style = Style { face: Face::Bold, align: Align::Center, ..CAPTION };
-    let number = composer.lines(&patch.number.to_string(), &style, area.width());
+    let number = composer.lines(&format!("{} ", patch.number), &style, area.width());
     let height = area.height() + 0.8 + number.height;
     nodes.extend(number.moved(0.0, area.height() + 0.8).nodes);
     Piece { height, nodes }

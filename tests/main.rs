@@ -13,6 +13,7 @@
 mod architecture;
 mod bad_specs;
 mod bundle;
+mod check_pages;
 mod cli;
 mod colour;
 mod demo_set;

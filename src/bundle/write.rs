@@ -175,7 +175,8 @@ fn refuse_foreign(target: &Path, document: &str) -> Result<(), Error> {
         entries => entries.and_then(Iterator::collect::<io::Result<Vec<_>>>).map_err(Error::io("read", target))?,
     };
     let is = |entry: &fs::DirEntry, names: &[&str]| names.iter().any(|name| entry.file_name() == *name);
-    let ours = entries.iter().any(|e| is(e, &[REPORT])) || entries.iter().all(|e| is(e, &[document, "svg", "png", INKS]));
+    let ours =
+        entries.iter().any(|e| is(e, &[REPORT])) || entries.iter().all(|e| is(e, &[document, "svg", "png", INKS]));
     if ours { Ok(()) } else { Err(Error::Foreign(target.to_owned())) }
 }
 

@@ -117,6 +117,15 @@ impl Print {
         self.overprints.get(inks)
     }
 
+    /// The reflectance of a page colour, as the mean of its overprints.
+    ///
+    /// Source: `[Neugebauer1937]`, at each wavelength; `[Demichel1924]` for the shares.
+    pub fn surface(&self, colour: Srgb8) -> Spectrum {
+        let shares = Cmyk::of(colour).shares(self.gain);
+        let overprints = shares.iter().zip(self.overprints.iter());
+        overprints.fold(Spectrum::from_fn(|_| 0.0), |sum, (share, ink)| sum.plus(&ink.scaled(*share)))
+    }
+
     /// How much tints grow at 50 %.
     pub(super) fn gain(&self) -> [f64; 4] {
         self.gain

@@ -111,6 +111,18 @@ impl Spectrum {
         Self(self.0.iter().zip(other.0.iter()).map(|(a, b)| a * b).collect())
     }
 
+    /// The sum at each wavelength: light added to light.
+    #[must_use]
+    pub fn plus(&self, other: &Spectrum) -> Spectrum {
+        Self(self.0.iter().zip(other.0.iter()).map(|(a, b)| a + b).collect())
+    }
+
+    /// So many times the value at each wavelength.
+    #[must_use]
+    pub fn scaled(&self, factor: f64) -> Spectrum {
+        Self(self.0.iter().map(|value| value * factor).collect())
+    }
+
     /// The quotient at each wavelength; zero where the other is zero.
     #[must_use]
     pub(super) fn over(&self, other: &Spectrum) -> Spectrum {

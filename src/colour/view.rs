@@ -5,7 +5,7 @@
 
 use super::eye_map::{channels, mark};
 use super::print::{OVERPRINTS, STRAY, without_blue};
-use super::{Cmyk, FilterModel, Glasses, Ground, Print, Screen, Srgb8};
+use super::{Cmyk, FilterModel, Glasses, Ground, Inks, Print, Screen, Srgb8, inks};
 
 /// What a page is shown on. Cheap to clone.
 #[derive(Debug, Clone, PartialEq)]
@@ -61,6 +61,22 @@ impl Views {
             View(model)
         };
         Self { left: eye(&glasses.left, left, right), right: eye(&glasses.right, right, left) }
+    }
+}
+
+impl Medium {
+    /// The colour as the medium may have it: a print never has cyan and magenta on each other.
+    pub fn allowed(&self, colour: Srgb8) -> Srgb8 {
+        match self {
+            Medium::Screen(_) => colour,
+            Medium::Print(_) => without_blue(colour),
+        }
+    }
+
+    /// The full inks of the glasses as this medium has them: those that a leak is measured with.
+    pub fn full_inks(&self, glasses: &Glasses, ground: Ground) -> Inks {
+        let full = inks(glasses, ground);
+        Inks { left: self.allowed(full.left), right: self.allowed(full.right), ..full }
     }
 }
 

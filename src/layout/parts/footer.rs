@@ -20,7 +20,7 @@ pub fn finish(
     draft: Draft,
 ) -> (Sheet, Vec<Placed>) {
     let mut nodes = draft.nodes;
-    if 1 < number {
+    if draft.id != "cover" {
         nodes.push(footer(composer, grid, book, number, &draft.footer));
     }
     let sheet = Sheet {

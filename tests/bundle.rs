@@ -52,7 +52,6 @@ impl Set {
             date: "2026-05-04".to_owned(),
             language: Language::En,
             viewer: VIEWER,
-            gate: None,
             editions: vec![
                 edition("a4", PageFormat::A4, Ground::White),
                 edition("screen", PageFormat::Wide, Ground::Black),

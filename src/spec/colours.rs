@@ -1,4 +1,4 @@
-//! The colours of an edition as written: glasses, medium, inks, and who set a balance between the eyes.
+//! The colours of an edition as written: glasses, medium, inks.
 //!
 //! Files of numbers are named here and read later: see [`data`](super::data). No ink is chosen here.
 
@@ -189,7 +189,7 @@ pub const MEDIUM_KEYS: &[Field] = &[
         "solids",
         Takes::Data(&["fogra39l"]),
         "For `medium = \"print\"`: the printing inks, or measured solids: lines `paper`, `C`, `M`, `Y`, `M+Y`, `C+Y`, \
-         `C+M` and `K` with X, Y, Z under D50, 100 for white. Left out: `fogra39l`, offset on coated paper.",
+         `C+M` and `K` with X, Y, Z under D50, 100 for white; `C+Y` may be missing, and tints grow as with `fogra39l`. Left out: `fogra39l`, offset on coated paper.",
     ),
     Field::optional(
         "lamp",

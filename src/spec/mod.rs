@@ -47,8 +47,6 @@ pub struct SetSpec {
     pub language: Language,
     /// The viewer that pages are computed for.
     pub viewer: Viewer,
-    /// Who decided what a professional must decide, if anyone did.
-    pub gate: Option<String>,
     /// The editions, at least one, with unique ids.
     pub editions: Vec<Edition>,
 }

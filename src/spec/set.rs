@@ -72,14 +72,6 @@ pub const VIEWER: TableSpec = TableSpec {
     doc: "Who looks, and from where. Nothing here has a default: these numbers shape all depth.",
 };
 
-/// `[gate]`.
-pub const GATE: TableSpec = TableSpec {
-    name: "gate",
-    form: TableForm::Single,
-    groups: &[&[Field::required("set_by", Takes::Text(120), "Who decided it: the name of the eye-care professional.")]],
-    doc: "What is for a professional to decide: the `balance` of an exercise. Left out: no exercise has one.",
-};
-
 /// `[[edition]]`.
 pub const EDITION: TableSpec = TableSpec {
     name: "edition",
@@ -119,7 +111,7 @@ const EDITION_KEYS: &[Field] = &[
 const MOST_EDITIONS: usize = 20;
 
 /// The tables of `set.toml`, in the order of the reference.
-pub const TABLES: &[&TableSpec] = &[&SET, &VIEWER, &colours::GLASSES, &colours::INKS, &GATE, &EDITION];
+pub const TABLES: &[&TableSpec] = &[&SET, &VIEWER, &colours::GLASSES, &colours::INKS, &EDITION];
 
 /// What `set.toml` gives: the exercises can be read even where the rest is broken.
 #[derive(Debug, Clone)]
@@ -150,11 +142,10 @@ pub fn read_set(reader: &mut Reader<'_>) -> SetRead {
         Some(table) => read_inks(reader, table),
         None => Some(InksRead::default()),
     };
-    let gate = read_gate(reader, &document);
     let mut data = Vec::new();
     let shared = Shared { glasses, inks };
     let editions = read_editions(reader, &document, &shared, &mut data);
-    let set = assemble(head, viewer, gate, editions);
+    let set = assemble(head, viewer, editions);
     SetRead { set, exercises, data }
 }
 
@@ -164,23 +155,8 @@ struct Shared {
     inks: Option<InksRead>,
 }
 
-fn assemble(
-    head: Option<SetSpec>,
-    viewer: Option<Viewer>,
-    gate: Option<Option<String>>,
-    editions: Option<Vec<Edition>>,
-) -> Option<SetSpec> {
-    Some(SetSpec { viewer: viewer?, gate: gate?, editions: editions?, ..head? })
-}
-
-/// Who decided what a professional must decide. `None`: a problem has been pushed.
-fn read_gate(reader: &mut Reader<'_>, document: &Document<'_>) -> Option<Option<String>> {
-    if !document.has(GATE.name) {
-        return Some(None);
-    }
-    let mut table = document.optional_table(reader, &GATE)?;
-    table.check_keys(reader);
-    table.get(reader, "set_by").map(Some)
+fn assemble(head: Option<SetSpec>, viewer: Option<Viewer>, editions: Option<Vec<Edition>>) -> Option<SetSpec> {
+    Some(SetSpec { viewer: viewer?, editions: editions?, ..head? })
 }
 
 /// The list of exercises, entry by entry, so that one bad path does not hide the other files.
@@ -217,7 +193,6 @@ fn read_head(reader: &mut Reader<'_>, table: &Table<'_>) -> Option<SetSpec> {
         date: date?,
         language: language?,
         viewer: Viewer { distance, ipd, ipd_range },
-        gate: None,
         editions: Vec::new(),
     })
 }

@@ -17,6 +17,7 @@ mod check_pages;
 mod cli;
 mod colour;
 mod demo_set;
+mod inks;
 mod oracles;
 mod reading;
 mod readme;

@@ -5,7 +5,7 @@
 //!
 //! Limit: 5 % of the step from the ground to the eye's own mark, as for ghosts. Source: design choice.
 //!
-//! Way out: leave the overlap to be solved, or pin a darker (lighter) one.
+//! Way out: pin black (on black: white) for overlaps.
 
 use super::{Finding, Input, Painted, Rule, Words, finding};
 use crate::colour::judge::GHOST_WARN;
@@ -53,6 +53,6 @@ fn report(edition: &Painted<'_>, eye: &str, short: f64) -> Finding {
         plain(short * 100.0, 1),
         plain(GHOST_WARN * 100.0, 1),
     );
-    let help = format!("leave out `both` under `inks`, or pin a {side}er colour");
+    let help = format!("write `both = \"{}\"` under `inks`", edition.ground.opposite().colour().hex());
     finding("", Severity::Warning, CODE, edition.place, Words { message, label: "ghost in overlaps", help })
 }

@@ -181,6 +181,7 @@ fn pins_are_honoured_and_judged() {
     let plan = solve_inks(&glasses, &medium, Ground::White, &Wishes { pins, ..TINTED });
     assert_eq!((plan.inks.left, plan.inks.both), (hex("0000ff"), hex("202020")));
     assert_eq!([plan.left, plan.right], judge(&Views::new(&glasses, &medium), &plan.inks));
+    assert!(!plan.traded.iter().any(|trade| matches!(trade, Trade::Ink { role: Role::Left, .. })));
     let pinned = |role| plan.traded.iter().any(|t| matches!(t, Trade::Pinned { role: r, .. } if *r == role));
     assert!(pinned(Role::Left) && pinned(Role::Both) && !pinned(Role::Ground));
 

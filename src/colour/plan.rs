@@ -204,14 +204,17 @@ fn trades(question: &Question<'_>, plan: &InkPlan, wishes: &Wishes) -> Vec<Trade
         pinned(&describe(question.views, question.best(&unpinned)), plan, &wishes.pins, &mut trades);
     }
     let full = inks(question.glasses, question.ground);
-    if plan.inks.ground != full.ground {
+    if wishes.pins.ground.is_none() && plan.inks.ground != full.ground {
         trades.push(tint(question, plan, full.ground));
     }
-    let ideal = judge(question.views, &Inks { both: plan.inks.both, ..full });
-    let marks = [(Role::Left, plan.inks.left, full.left), (Role::Right, plan.inks.right, full.right)];
-    for (i, (role, _, full)) in marks.into_iter().enumerate().filter(|(_, (_, ink, full))| ink != full) {
-        let signal = [plan.left.signal, plan.right.signal][i];
-        trades.push(Trade::Ink { role, full, signal_full: ideal[i].signal, signal });
+    let [left, right] = judge(question.views, &Inks { both: plan.inks.both, ..full });
+    if wishes.pins.left.is_none() && plan.inks.left != full.left {
+        let (signal_full, signal) = (left.signal, plan.left.signal);
+        trades.push(Trade::Ink { role: Role::Left, full: full.left, signal_full, signal });
+    }
+    if wishes.pins.right.is_none() && plan.inks.right != full.right {
+        let (signal_full, signal) = (right.signal, plan.right.signal);
+        trades.push(Trade::Ink { role: Role::Right, full: full.right, signal_full, signal });
     }
     if wishes.ghost < plan.ghost() {
         let allowed = Wishes { tinted_ground: true, ..*wishes };

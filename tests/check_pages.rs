@@ -234,12 +234,8 @@ fn the_printed_table_is_the_reported_one() {
         let page = laid.sheets.iter().find(|sheet| sheet.id == "ghost-check").unwrap();
         let words = words_of(&page.nodes);
         for (eye, name) in [(Eye::Left, "Left eye, %"), (Eye::Right, "Right eye, %")] {
-            let row: Vec<String> = laid
-                .ghost
-                .iter()
-                .filter(|patch| patch.eye == eye)
-                .map(|patch| plain(patch.leak * 100.0, 1))
-                .collect();
+            let row: Vec<String> =
+                laid.ghost.iter().filter(|patch| patch.eye == eye).map(|patch| plain(patch.leak * 100.0, 1)).collect();
             assert!(10 <= row.len());
             let printed = format!("{name} {}", row.join(" "));
             assert!(words.contains(&printed), "{}: `{printed}` in `{words}`", case.name());

@@ -272,8 +272,14 @@ proptest! {
 
     /// Whatever the outlines are, a page comes out, or a tidy refusal.
     #[test]
-    fn any_outline_gives_a_page_or_an_error(path in any_path(), flat in any_path(), tone in any::<f32>()) {
-        let nodes = vec![art(vec![path.clone()], vec![flat.clone(), path.clone()], vec![flat]), fill(path, Tone(tone))];
+    fn any_outline_gives_a_page_or_an_error(
+        path in any_path(), flat in any_path(), tone in any::<f32>(), size in any_number(), at in any_point(),
+    ) {
+        let nodes = vec![
+            art(vec![path.clone()], vec![flat.clone(), path.clone()], vec![flat]),
+            fill(path, Tone(tone)),
+            words("Ebb", size, at, Tone(tone)),
+        ];
         match png(&sheet(Size::new(12.0, 9.0), SOFT, nodes), PPI, &mut Scratch::default()) {
             Ok(bytes) => { let picture = Picture::decode(&bytes); prop_assert_eq!(picture.height, 106); }
             Err(error) => prop_assert!(matches!(error, PngError::Coordinate { .. }), "{error}"),
@@ -281,15 +287,23 @@ proptest! {
     }
 }
 
-/// Paths of any shape: far out, degenerate, not closed, without a start, and at times not finite.
-fn any_path() -> impl Strategy<Value = BezPath> {
-    let number = prop_oneof![
+/// Numbers of any kind: on the page, on the borders of pixels, far out, and at times not finite.
+fn any_number() -> impl Strategy<Value = f64> + Clone {
+    prop_oneof![
         8 => -3.0..15.0f64,
         2 => (-40i32..160).prop_map(|n| f64::from(n) * PIXEL / 4.0),
         1 => -1e6..1e6f64,
-        1 => prop::sample::select(vec![0.0, -0.0, 1e-300, 7.0, 1e8, -1e8, 1e300, f64::NAN, f64::INFINITY]),
-    ];
-    let point = (number.clone(), number).prop_map(Point::from);
+        1 => prop::sample::select(vec![0.0, -0.0, 1e-300, 7.0, 1e8, -1e8, 1e300, -1e300, f64::NAN, f64::INFINITY]),
+    ]
+}
+
+fn any_point() -> impl Strategy<Value = Point> + Clone {
+    (any_number(), any_number()).prop_map(Point::from)
+}
+
+/// Paths of any shape: degenerate, not closed, without a start.
+fn any_path() -> impl Strategy<Value = BezPath> {
+    let point = any_point();
     prop::collection::vec((0..8u8, point.clone(), point.clone(), point), 0..12).prop_map(|steps| {
         let mut path = BezPath::new();
         for (kind, a, b, c) in steps {
@@ -386,6 +400,42 @@ fn glyphs_stand_at_their_place() {
         // Glyphs snap to quarters of a pixel, so each may stand up to an eighth aside in x and in y.
         assert!((glyphs.1 - fills.1).hypot() < PIXEL * 0.18, "{size}: {:?} {:?}", glyphs.1, fills.1);
     }
+}
+
+/// The same art drawn by another renderer, from SVG with the same scale.
+///
+/// That renderer takes 4 by 4 samples a pixel, so one border may differ by a quarter there and by half a level of 14 here;
+/// places must agree to 0.01 mm all the same.
+#[test]
+fn art_stands_where_another_renderer_puts_it() {
+    let (size, pixels) = (Size::new(40.64, 25.4), (480, 300));
+    let path: BezPath = ring(Point::new(17.31, 11.07), 6.0, 1.7)
+        .iter()
+        .chain(Rect::new(25.04, 5.55, 33.3, 21.22).to_path(0.1))
+        .chain(Circle::new((33.0, 8.0), 5.2).to_path(1e-4))
+        .collect();
+    let picture = Picture::of(&sheet(size, ON_WHITE, vec![art(vec![path.clone()], vec![], vec![])]));
+    assert_eq!((picture.width, picture.height), pixels);
+    let svg = format!(
+        r#"<svg xmlns="http://www.w3.org/2000/svg" width="480" height="300" viewBox="0 0 40.64 25.4"><path d="{}"/></svg>"#,
+        path.to_svg()
+    );
+    let tree = resvg::usvg::Tree::from_str(&svg, &resvg::usvg::Options::default()).unwrap();
+    let mut map = tiny_skia::Pixmap::new(480, 300).unwrap();
+    resvg::render(&tree, tiny_skia::Transform::identity(), &mut map.as_mut());
+    let (mut mass, mut moment) = (0.0, Vec2::ZERO);
+    for y in 0..picture.height {
+        for x in 0..picture.width {
+            let theirs = f64::from(map.pixels()[y * picture.width + x].alpha()) / 255.0;
+            let ours = 1.0 - f64::from(picture.at(x, y)[1]) / 255.0;
+            assert!((ours - theirs).abs() <= 0.25 + 1.0 / 28.0, "{x} {y}: {ours} {theirs}");
+            mass += theirs;
+            moment += theirs * Vec2::new(x as f64 + 0.5, y as f64 + 0.5);
+        }
+    }
+    let (our_mass, ours) = picture.mass(1, 255, 0);
+    assert!((ours - (moment / mass * PIXEL).to_point()).hypot() < 0.01);
+    assert!((our_mass / mass - 1.0).abs() < 0.005, "{our_mass} {mass}");
 }
 
 fn patch(path: BezPath, colour: [u8; 3]) -> Node {

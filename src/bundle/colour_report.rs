@@ -6,6 +6,8 @@
 use serde::Serialize;
 
 use crate::colour::{Cmyk, EyeReport, FilterModel, Ghost, InkPlan, Inks};
+use crate::layout::GhostPatch;
+use crate::scene::Eye;
 use crate::spec::{Edition, MediumSource};
 
 use super::report::fine;
@@ -33,6 +35,9 @@ pub struct ColourPart<'a> {
     /// A ghost above the limit that the author accepts.
     #[serde(skip_serializing_if = "Option::is_none")]
     accepted: Option<AcceptedPart<'a>>,
+    /// What the numbers of the ghost page stand for, where there is one.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    ghost_page: Vec<PatchPart>,
 }
 
 #[derive(Debug, Serialize)]
@@ -83,6 +88,19 @@ struct RecipesPart {
     text: [f64; 4],
 }
 
+/// The patch on which the other eye's mark vanishes to this eye, if so much leaks through its filter.
+#[derive(Debug, Serialize)]
+struct PatchPart {
+    eye: &'static str,
+    number: u32,
+    /// For `leak` in `[glasses]`, as a share of one.
+    leak: f64,
+    patch: String,
+    mark: String,
+    /// The ghost that this eye then has on the pages of the edition.
+    ghost: Option<f64>,
+}
+
 #[derive(Debug, Serialize)]
 struct AcceptedPart<'a> {
     limit: f64,
@@ -113,8 +131,8 @@ impl InksPart {
 }
 
 impl<'a> ColourPart<'a> {
-    /// The colours of an edition.
-    pub fn new(edition: &'a Edition, plan: &InkPlan) -> Self {
+    /// The colours of an edition, with the patches of its ghost page.
+    pub fn new(edition: &'a Edition, plan: &InkPlan, patches: &[GhostPatch]) -> Self {
         let colour = &edition.colour;
         let accepted = colour.accepted.as_ref();
         Self {
@@ -135,6 +153,7 @@ impl<'a> ColourPart<'a> {
                 ground: recipe(plan.recipes.ground),
                 text: recipe(plan.recipes.text),
             },
+            ghost_page: patches.iter().map(patch).collect(),
             accepted: accepted.map(|a| AcceptedPart { limit: fine(a.limit), reason: &a.reason }),
         }
     }
@@ -176,6 +195,24 @@ fn eye(report: &EyeReport) -> EyePart {
 
 fn recipe(Cmyk { c, m, y, k }: Cmyk) -> [f64; 4] {
     [c, m, y, k].map(fine)
+}
+
+fn patch(patch: &GhostPatch) -> PatchPart {
+    PatchPart {
+        eye: eye_name(patch.eye),
+        number: patch.number,
+        leak: fine(patch.leak),
+        patch: patch.patch.hex(),
+        mark: patch.mark.hex(),
+        ghost: finite(patch.ghost),
+    }
+}
+
+const fn eye_name(eye: Eye) -> &'static str {
+    match eye {
+        Eye::Left => "left",
+        Eye::Right => "right",
+    }
 }
 
 fn finite(value: f64) -> Option<f64> {

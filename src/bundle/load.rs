@@ -274,9 +274,7 @@ fn refuse_io(listed: &str, problem: &io::Error, [missing, unreadable]: &[&'stati
 
 /// Puts numbers into the editions that use them; the problems, where they do not fit.
 fn fit(set: &mut SetSpec, wanted: &DataRef, data: &Data) -> Vec<Diagnostic> {
-    let first = wanted.editions.first().and_then(|index| set.editions.get(*index));
-    let colours = first.map(|edition| [edition.glasses.left.colour(), edition.glasses.right.colour()]);
-    let mut problems = colours.map(|colours| contradictions(wanted, data, colours)).unwrap_or_default();
+    let mut problems = contradictions(wanted, data);
     problems.extend(apply(set, wanted, data).err().into_iter().flatten());
     problems
 }

@@ -159,7 +159,7 @@ impl<'a> EditionPart<'a> {
             ppi: edition.ppi.0,
             glasses: GlassesPart { left: edition.glasses.left.name(), right: edition.glasses.right.name() },
             inks: InksPart::new(&inked.plan.inks),
-            colour: ColourPart::new(edition, &inked.plan),
+            colour: ColourPart::new(edition, &inked.plan, &laid.ghost),
         }
     }
 }

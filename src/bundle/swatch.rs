@@ -65,6 +65,6 @@ fn files(set: &SetSpec, one: &Swatch<'_>, laid: &LaidOut, stage: &Stage) -> Resu
     }
     let pdf = document(set, one.edition, &laid.sheets, &laid.sheets)?;
     stage.write(&format!("{INKS}/{INKS}.pdf"), &pdf)?;
-    let report = json::to_vec(&ColourPart::new(one.edition, &one.inked.plan)).map_err(Error::Report)?;
+    let report = json::to_vec(&ColourPart::new(one.edition, &one.inked.plan, &[])).map_err(Error::Report)?;
     stage.write(&format!("{INKS}/{REPORT}"), &report)
 }

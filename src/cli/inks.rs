@@ -140,7 +140,7 @@ impl<'a> EditionPart<'a> {
             edition: &one.edition.id,
             ground: one.edition.ground.name(),
             inks: InksPart::new(&one.inked.plan.inks),
-            colour: ColourPart::new(one.edition, &one.inked.plan),
+            colour: ColourPart::new(one.edition, &one.inked.plan, &[]),
             folder: folder.map(PathBuf::as_path),
         }
     }

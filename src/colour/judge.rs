@@ -119,7 +119,7 @@ pub fn judge(views: &Views, inks: &Inks) -> [EyeReport; 2] {
 /// Infinite when one eye is dark.
 /// Source: `[PacificU1984]`, luminous flux behind the two filters.
 pub fn imbalance(left: f64, right: f64) -> f64 {
-    left.max(right) / left.min(right)
+    if left.min(right) <= 0.0 { f64::INFINITY } else { left.max(right) / left.min(right) }
 }
 
 /// The crosstalk of one eye on a screen: the light of the other eye's channels over that of its own.

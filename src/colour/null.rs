@@ -2,7 +2,7 @@
 //! that looks like the eye's own mark.
 
 use super::view::Views;
-use super::{LinearRgb, Srgb8};
+use super::{Ground, LinearRgb, Srgb8};
 
 /// Luminances wanted by the left and by the right eye.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -48,53 +48,89 @@ pub fn null_light(seen: [[f64; 3]; 2], channels: [[bool; 3]; 2], wanted: Wanted)
     })))
 }
 
-/// The page colour that comes nearest to what each eye wants, with one value for the channels of `left` and one for
-/// those of `right`; `None` when the two share a channel.
-///
-/// On a screen in closed form where the light is in the gamut. Otherwise searched: the whole plane of the two values in
-/// coarse steps, then finer around the best; the order of the search is fixed, and so is its result.
-pub fn null_colour(views: &Views, channels: [[bool; 3]; 2], wanted: Wanted) -> Option<Srgb8> {
-    if (0..3).any(|c| channels[0][c] == channels[1][c]) {
-        return None;
-    }
-    if let (Some(left), Some(right)) = (views.left.channels(), views.right.channels())
-        && let Some(colour) = null_light([left, right], channels, wanted).and_then(LinearRgb::to_srgb8)
-    {
-        return Some(colour);
-    }
-    let mut best = (f64::INFINITY, [0_u8; 2]);
-    for u in (0..=255).step_by(COARSE) {
-        for v in (0..=255).step_by(COARSE) {
-            keep_nearer(views, channels, wanted, [u, v], &mut best);
-        }
-    }
-    for step in [8, 4, 2, 1] {
-        let around = best.1;
-        for u in near(around[0], step) {
-            for v in near(around[1], step) {
-                keep_nearer(views, channels, wanted, [u, v], &mut best);
-            }
-        }
-    }
-    Some(colour(channels, best.1))
+/// The page colours with one value for the channels of the left eye and one for those of the right; a channel that is
+/// nobody's stays as in the plain ground.
+pub(super) struct Plane<'a> {
+    views: &'a Views,
+    channels: [[bool; 3]; 2],
+    plain: Srgb8,
+    /// Every value in coarse steps, with its luminance to both eyes.
+    coarse: Vec<([u8; 2], [f64; 2])>,
 }
 
-/// Steps of the first round: 18 values from 0 to 255, both ends among them.
+/// Steps of the first round of a search: 18 values from 0 to 255, both ends among them.
 const COARSE: usize = 15;
+
+impl<'a> Plane<'a> {
+    /// `None` when the two eyes share a channel.
+    pub(super) fn new(views: &'a Views, channels: [[bool; 3]; 2], ground: Ground) -> Option<Self> {
+        if (0..3).any(|c| channels[0][c] && channels[1][c]) {
+            return None;
+        }
+        let mut plane = Self { views, channels, plain: ground.colour(), coarse: Vec::new() };
+        let values = || (0..=255).step_by(COARSE);
+        plane.coarse = values().flat_map(|u| values().map(move |v| [u, v])).map(|at| (at, plane.seen(at))).collect();
+        Some(plane)
+    }
+
+    /// The colour that comes nearest to what each eye wants.
+    ///
+    /// On a screen in closed form where the light is in the gamut. Otherwise searched: the whole plane in coarse steps,
+    /// then finer around the best; the order of the search is fixed, and so is its result.
+    pub(super) fn nearest(&self, wanted: Wanted) -> Srgb8 {
+        if let Some(colour) = self.closed_form(wanted) {
+            return colour;
+        }
+        let whites = [self.views.left.white(), self.views.right.white()];
+        let off = |seen: [f64; 2]| {
+            ((seen[0] - wanted.left).abs() / whites[0]).max((seen[1] - wanted.right).abs() / whites[1])
+        };
+        let mut best = (f64::INFINITY, [0_u8; 2]);
+        let mut keep = |at, seen| {
+            if off(seen) < best.0 {
+                best = (off(seen), at);
+            }
+            best.1
+        };
+        let mut around = self.coarse.iter().fold([0; 2], |_, (at, seen)| keep(*at, *seen));
+        for step in [8, 4, 2, 1] {
+            let [u, v] = around;
+            for at in near(u, step).into_iter().flat_map(|u| near(v, step).map(|v| [u, v])) {
+                around = keep(at, self.seen(at));
+            }
+        }
+        self.colour(around)
+    }
+
+    fn closed_form(&self, wanted: Wanted) -> Option<Srgb8> {
+        let seen = [self.views.left.channels()?, self.views.right.channels()?];
+        let plain = self.plain.to_linear().0;
+        let rest = [0, 1, 2].map(|c| if self.channels[0][c] || self.channels[1][c] { 0.0 } else { plain[c] });
+        let base = |eye: usize| -> f64 { (0..3).map(|c| seen[eye][c] * rest[c]).sum() };
+        let wanted = Wanted { left: wanted.left - base(0), right: wanted.right - base(1) };
+        let LinearRgb(light) = null_light(seen, self.channels, wanted)?;
+        LinearRgb([0, 1, 2].map(|c| light[c] + rest[c])).to_srgb8()
+    }
+
+    fn colour(&self, [u, v]: [u8; 2]) -> Srgb8 {
+        let [left, right] = self.channels;
+        Srgb8([0, 1, 2].map(|c| {
+            if left[c] {
+                u
+            } else if right[c] {
+                v
+            } else {
+                self.plain.0[c]
+            }
+        }))
+    }
+
+    fn seen(&self, at: [u8; 2]) -> [f64; 2] {
+        let colour = self.colour(at);
+        [self.views.left.luminance(colour), self.views.right.luminance(colour)]
+    }
+}
 
 fn near(value: u8, step: u8) -> [u8; 3] {
     [value.saturating_sub(step), value, value.saturating_add(step)]
-}
-
-fn colour(channels: [[bool; 3]; 2], [u, v]: [u8; 2]) -> Srgb8 {
-    Srgb8([0, 1, 2].map(|c| if channels[0][c] { u } else { v }))
-}
-
-fn keep_nearer(views: &Views, channels: [[bool; 3]; 2], wanted: Wanted, at: [u8; 2], best: &mut (f64, [u8; 2])) {
-    let colour = colour(channels, at);
-    let off = |view: &super::View, wanted: f64| (view.luminance(colour) - wanted).abs() / view.white();
-    let worst = off(&views.left, wanted.left).max(off(&views.right, wanted.right));
-    if worst < best.0 {
-        *best = (worst, at);
-    }
 }

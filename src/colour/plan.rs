@@ -155,8 +155,9 @@ impl InkPlan {
 ///
 /// First come the inks of the [eye map](inks), which are exact for ideal filters. Other inks, tints of them and, where
 /// it is allowed, a tinted ground are taken only where they do better: fewer ghost limits passed (the wish, then the
-/// limits of [`Ghost`]), and among equals the stronger signal of the weaker eye. Past all limits the smaller ghost wins.
-/// A choice whose marks are faint, or much stronger for one eye than for the other, loses against any that is not.
+/// limits of [`Ghost`]), and among equals the stronger signal of the weaker eye. Past all limits the signal less the
+/// ghost counts. A choice whose marks are faint, or much stronger for one eye than for the other, loses against any
+/// that is not.
 ///
 /// Always gives a plan: when no inks separate the eyes, its numbers say so. The search is bounded and its order is
 /// fixed: the same question has the same answer everywhere.
@@ -170,7 +171,7 @@ impl InkPlan {
 /// ```
 pub fn solve_inks(glasses: &Glasses, medium: &Medium, ground: Ground, wishes: &Wishes) -> InkPlan {
     let views = Views::new(glasses, medium);
-    let question = Question { glasses, medium, views: &views, ground };
+    let question = Question::new(glasses, medium, &views, ground);
     let chosen = question.best(wishes);
     let mut plan = describe(&views, chosen);
     plan.traded = trades(&question, &plan, wishes);

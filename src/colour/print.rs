@@ -3,6 +3,8 @@
 //! A page colour is separated into cyan, magenta, yellow and black the plain way; a printer driver may do it otherwise,
 //! and another ink set has other solids. So a forecast for a print is an estimate, and the ghost page measures it.
 
+use std::sync::Arc;
+
 use super::data::solids::{FOGRA39L, FOGRA39L_GAIN};
 use super::reflectance::smoothest;
 use super::{Lamp, Spectrum, Srgb8, Xyz};
@@ -39,7 +41,8 @@ pub struct Solids {
     pub cm: Xyz,
     /// Black.
     pub k: Xyz,
-    /// How much larger than its nominal 50 % a tint of C, M, Y and K covers, as a share of the sheet.
+    /// How much larger than its nominal 50 % a tint of C, M, Y and K covers, as a share of the sheet, once light that
+    /// strays in the paper is counted apart ([`STRAY`]).
     pub gain: [f64; 4],
 }
 
@@ -47,13 +50,18 @@ pub struct Solids {
 #[derive(Debug, Clone, PartialEq)]
 pub struct Print {
     /// Indexed by the sum of 1 for C, 2 for M, 4 for Y, 8 for K.
-    overprints: [Spectrum; OVERPRINTS],
+    overprints: Arc<[Spectrum; OVERPRINTS]>,
     gain: [f64; 4],
     lamp: Spectrum,
 }
 
 /// How many combinations of four inks there are.
 pub const OVERPRINTS: usize = 16;
+
+/// The exponent of stray light: light that enters the paper between dots leaves it under dots, so tints look darker than
+/// their areas. 1 for none.
+/// Source: `[Yule1951]`; the value is the best for the cyan tints of `[FOGRA39L]` behind five filters.
+pub const STRAY: f64 = 1.4;
 
 /// Why measured solids make no print.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -95,7 +103,7 @@ impl Print {
         let black = [0, 1, 2, 3, 4, 5, 6, 7].map(|i: usize| if i == 0 { k.clone() } else { over(&plain[i], &k) });
         let [p0, p1, p2, p3, p4, p5, p6, p7] = plain;
         let [b0, b1, b2, b3, b4, b5, b6, b7] = black;
-        let overprints = [p0, p1, p2, p3, p4, p5, p6, p7, b0, b1, b2, b3, b4, b5, b6, b7];
+        let overprints = Arc::new([p0, p1, p2, p3, p4, p5, p6, p7, b0, b1, b2, b3, b4, b5, b6, b7]);
         Ok(Self { overprints, gain: solids.gain, lamp: lamp.clone() })
     }
 
@@ -114,7 +122,7 @@ impl Print {
     /// Source: `[Neugebauer1937]`, at each wavelength; `[Demichel1924]` for the shares.
     pub fn surface(&self, colour: Srgb8) -> Spectrum {
         let shares = Cmyk::of(colour).shares(self.gain);
-        let overprints = shares.iter().zip(&self.overprints);
+        let overprints = shares.iter().zip(self.overprints.iter());
         overprints.fold(Spectrum::from_fn(|_| 0.0), |sum, (share, ink)| sum.plus(&ink.scaled(*share)))
     }
 
@@ -151,19 +159,18 @@ fn overprint(a: &Spectrum, b: &Spectrum, paper: &Spectrum) -> Spectrum {
 }
 
 impl Cmyk {
-    /// The plain separation of a page colour: black takes what all three channels lack, and the other inks the rest of
-    /// the sheet's light. A pure cyan has no magenta and no black.
+    /// The plain separation of a page colour: black takes what all three channels lack, the other inks what is left.
+    /// A pure cyan has no magenta and no black.
     ///
     /// ```text
-    /// k = 1 - max(r, g, b),  c = (1 - r - k) / (1 - k), m and y likewise, on code values 0 to 1
+    /// k = 1 - max(r, g, b),  c = 1 - r - k, m and y likewise, on code values 0 to 1
     /// ```
     ///
-    /// Source: design choice, the common conversion; drivers differ.
+    /// Source: `[ISO32000]`, conversion from DeviceRGB to DeviceCMYK, all black taken out; drivers differ.
     pub fn of(colour: Srgb8) -> Self {
         let [r, g, b] = colour.0.map(|value| f64::from(value) / 255.0);
         let most = r.max(g).max(b);
-        let ink = |light: f64| if 0.0 < most { (most - light) / most } else { 0.0 };
-        Self { c: ink(r), m: ink(g), y: ink(b), k: 1.0 - most }
+        Self { c: most - r, m: most - g, y: most - b, k: 1.0 - most }
     }
 
     /// How much of the sheet each combination of inks covers, when tints grow and fall on each other by chance.
@@ -172,8 +179,8 @@ impl Cmyk {
     /// a' = a + 4 g a (1 - a);  the share of a combination is the product of a' for its inks and 1 - a' for the others
     /// ```
     ///
-    /// Source: `[Demichel1924]`, shares of overprints; `[Neugebauer1937]`, colours add by share; the growth is a
-    /// parabola with the measured value at 50 %, a design choice.
+    /// Source: `[Demichel1924]`, shares of overprints; the growth is a parabola with the measured value at 50 %, a design
+    /// choice.
     pub(super) fn shares(self, gain: [f64; 4]) -> [f64; OVERPRINTS] {
         let ordered = [self.c, self.m, self.y, self.k];
         let covers: [f64; 4] = std::array::from_fn(|i| ordered[i] + 4.0 * gain[i] * ordered[i] * (1.0 - ordered[i]));

@@ -112,5 +112,5 @@ fn eliminate(mut rows: Vec<[f64; SIZE + 1]>) -> Option<[f64; SIZE]> {
         let known: f64 = (step + 1..SIZE).map(|j| rows[step][j] * solution[j]).sum();
         solution[step] = (rows[step][SIZE] - known) / rows[step][step];
     }
-    Some(solution)
+    solution.iter().all(|value| value.is_finite()).then_some(solution)
 }

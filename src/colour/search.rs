@@ -2,21 +2,23 @@
 
 use super::eye_map::{channels, mark};
 use super::judge::{GHOST_REFUSE, GHOST_WARN, IMBALANCE_WARN};
-use super::null::{Wanted, null_colour};
-use super::plan::Wishes;
-use super::view::{Medium, View, Views};
+use super::null::{Plane, Wanted};
+use super::plan::{Pins, Wishes};
+use super::print::without_blue;
+use super::view::{Medium, Views};
 use super::{Glasses, Ground, Inks, Srgb8, inks};
 
-/// The least signal that a mark must have, a share of white behind the filter, to count as seen.
-/// Source: design choice; below a third of the range thin strokes fade.
-const LEAST_SIGNAL: f64 = 0.3;
+/// How much of the signal of the eye map's full ink a mark must keep, to count as seen.
+/// Source: design choice; a third.
+const KEPT: f64 = 1.0 / 3.0;
 
-/// How much better a signal must be to count as better: less than any step of eight bits.
-const SAME: f64 = 1e-9;
+/// How much better the signal must be for another ink or tint to be taken.
+/// Source: design choice, about the smallest step in luminance that an eye sees.
+const WORTH: f64 = 0.01;
 
 /// The tints that the search tries, as shares of the full mark to its own eye.
 /// Source: design choice; below half a mark is too faint, and finer steps change the ghost less than a print varies.
-const TINTS: [f64; 11] = [1.0, 0.95, 0.9, 0.85, 0.8, 0.75, 0.7, 0.65, 0.6, 0.55, 0.5];
+const TINTS: [f64; 10] = [0.95, 0.9, 0.85, 0.8, 0.75, 0.7, 0.65, 0.6, 0.55, 0.5];
 
 /// The marks other than that of the eye map: every choice of channels, most of them first.
 const FAMILIES: [[bool; 3]; 6] = [
@@ -30,14 +32,13 @@ const FAMILIES: [[bool; 3]; 6] = [
 
 /// What the inks are for.
 pub(super) struct Question<'a> {
-    /// The glasses as worn.
     pub(super) glasses: &'a Glasses,
-    /// What the page is shown on.
-    pub(super) medium: &'a Medium,
-    /// What the eyes see of the medium.
     pub(super) views: &'a Views,
     /// The plain ground.
     pub(super) ground: Ground,
+    print: bool,
+    /// The signal and the ghost of the eye map's full inks on the plain ground, for each eye.
+    full: [(f64, f64); 2],
 }
 
 /// How good a choice is: compared from the first field to the last.
@@ -47,10 +48,8 @@ struct Score {
     faint: bool,
     /// How many ghost limits are passed.
     limits: usize,
-    /// The worse ghost, where all limits are passed; else 0.
-    ghost: f64,
-    /// The weaker eye's signal.
-    signal: f64,
+    /// The weaker eye's signal; past all limits the signal less the ghost, of the eye for which that is less.
+    worth: f64,
 }
 
 /// A mark with its luminance to both eyes.
@@ -62,45 +61,56 @@ struct Mark {
 
 impl Score {
     fn better_than(&self, other: &Score) -> bool {
-        let this = (self.faint, self.limits);
-        let that = (other.faint, other.limits);
-        if this != that {
-            return this < that;
-        }
-        if SAME < (self.ghost - other.ghost).abs() {
-            return self.ghost < other.ghost;
-        }
-        other.signal + SAME < self.signal
+        let (this, that) = ((self.faint, self.limits), (other.faint, other.limits));
+        this < that || (this == that && other.worth + WORTH < self.worth)
     }
 }
 
-impl Question<'_> {
+impl<'a> Question<'a> {
+    pub(super) fn new(glasses: &'a Glasses, medium: &Medium, views: &'a Views, ground: Ground) -> Self {
+        let print = matches!(medium, Medium::Print(_));
+        let mut question = Self { glasses, views, ground, print, full: [(0.0, 0.0); 2] };
+        let Inks { left, right, ground, .. } = inks(glasses, ground);
+        let marks = [question.allowed(left), question.allowed(right), ground].map(|colour| question.mark(colour));
+        question.full = question.signals(marks);
+        question
+    }
+
     /// The best answer to the wishes.
     pub(super) fn best(&self, wishes: &Wishes) -> Inks {
-        let (lefts, rights) = (self.marks(0, wishes.pins.left), self.marks(1, wishes.pins.right));
         let plain = self.mark(wishes.pins.ground.unwrap_or(self.ground.colour()));
         let tinted = wishes.tinted_ground && wishes.pins.ground.is_none();
+        let pairs = self.pairs(&wishes.pins);
         let mut best: Option<(Score, [Mark; 3])> = None;
-        for left in &lefts {
-            for right in &rights {
-                self.keep(wishes, [*left, *right, plain], &mut best);
-            }
+        for [left, right] in &pairs {
+            self.keep(wishes, [*left, *right, plain], &mut best);
         }
-        if tinted && best.is_none_or(|(score, _)| score.faint || 0 < score.limits) {
-            self.tinted(wishes, [&lefts, &rights], &mut best);
+        if tinted && best.is_none_or(|(score, _): (Score, _)| score.faint || 0 < score.limits) {
+            self.tinted(wishes, &pairs, &mut best);
         }
         self.finished(wishes, best)
     }
 
-    /// Tries the ground that hides the ghosts of each pair of marks.
-    fn tinted(&self, wishes: &Wishes, [lefts, rights]: [&[Mark]; 2], best: &mut Option<(Score, [Mark; 3])>) {
-        for left in lefts.iter() {
-            for right in rights.iter() {
-                let wanted = Wanted { left: right.seen[0], right: left.seen[1] };
-                let null = null_colour(self.views, channels(self.glasses), wanted);
-                if let Some(ground) = null {
-                    self.keep(wishes, [*left, *right, self.mark(ground)], best);
-                }
+    /// Every pair of marks to try, the fullest first. The brighter eye's marks lead, so that glasses worn the other way
+    /// round get the same inks.
+    fn pairs(&self, pins: &Pins) -> Vec<[Mark; 2]> {
+        let (lefts, rights) = (self.marks(0, pins.left), self.marks(1, pins.right));
+        if self.views.left.white() < self.views.right.white() {
+            rights.iter().flat_map(|right| lefts.iter().map(|left| [*left, *right])).collect()
+        } else {
+            lefts.iter().flat_map(|left| rights.iter().map(|right| [*left, *right])).collect()
+        }
+    }
+
+    /// Tries the ground that hides the ghosts of each pair of marks, where a perfect one would be the best so far.
+    fn tinted(&self, wishes: &Wishes, pairs: &[[Mark; 2]], best: &mut Option<(Score, [Mark; 3])>) {
+        let Some(plane) = Plane::new(self.views, channels(self.glasses), self.ground) else { return };
+        for [left, right] in pairs {
+            let perfect = Mark { colour: self.ground.colour(), seen: [right.seen[0], left.seen[1]] };
+            let bound = self.score(wishes, [*left, *right, perfect]);
+            if best.is_none_or(|(before, _)| bound.better_than(&before)) {
+                let wanted = Wanted { left: perfect.seen[0], right: perfect.seen[1] };
+                self.keep(wishes, [*left, *right, self.mark(plane.nearest(wanted))], best);
             }
         }
     }
@@ -112,26 +122,31 @@ impl Question<'_> {
         }
     }
 
-    fn score(&self, wishes: &Wishes, [left, right, ground]: [Mark; 3]) -> Score {
-        let eye = |i: usize, own: Mark, other: Mark, view: &View| {
-            let step = match self.ground {
-                Ground::White => ground.seen[i] - own.seen[i],
-                Ground::Black => own.seen[i] - ground.seen[i],
-            };
-            let ghost = (other.seen[i] - ground.seen[i]).abs();
-            let shows = 0.0 < step;
-            (if shows { step / view.white() } else { 0.0 }, if shows { ghost / step } else { f64::INFINITY })
-        };
-        let (a, b) = (eye(0, left, right, &self.views.left), eye(1, right, left, &self.views.right));
-        let (signal, stronger, ghost) = (a.0.min(b.0), a.0.max(b.0), a.1.max(b.1));
+    fn score(&self, wishes: &Wishes, marks: [Mark; 3]) -> Score {
+        let eyes = self.signals(marks);
+        let full = self.full.map(|(signal, _)| signal);
+        let faint = (0..2).any(|eye| eyes[eye].0 < KEPT * full[eye]);
+        let ratio = |[a, b]: [f64; 2]| a.max(b) / a.min(b);
+        let uneven = IMBALANCE_WARN.max(ratio(full)) < ratio(eyes.map(|(signal, _)| signal));
+        let ghost = eyes.map(|(signal, ghost)| if 0.0 < signal { ghost / signal } else { f64::INFINITY });
+        let worse = ghost[0].max(ghost[1]);
         let limits = [wishes.ghost, GHOST_WARN.max(wishes.ghost), GHOST_REFUSE.max(wishes.ghost)];
-        let passed = limits.iter().filter(|limit| **limit < ghost).count();
-        Score {
-            faint: signal < LEAST_SIGNAL || IMBALANCE_WARN * signal < stronger,
-            limits: passed,
-            ghost: if passed == limits.len() { ghost } else { 0.0 },
-            signal,
-        }
+        let passed = limits.iter().filter(|limit| **limit < worse).count();
+        let worth = eyes.map(|(signal, ghost)| if passed == limits.len() { signal - ghost } else { signal });
+        Score { faint: faint || uneven, limits: passed, worth: worth[0].min(worth[1]) }
+    }
+
+    /// For each eye how far its own mark and the other's stand off the ground, in shares of white behind its filter;
+    /// the own one counts to the side that the ground asks for.
+    fn signals(&self, [left, right, ground]: [Mark; 3]) -> [(f64, f64); 2] {
+        let whites = [self.views.left.white(), self.views.right.white()];
+        [(0, left, right), (1, right, left)].map(|(eye, own, other)| {
+            let step = match self.ground {
+                Ground::White => ground.seen[eye] - own.seen[eye],
+                Ground::Black => own.seen[eye] - ground.seen[eye],
+            };
+            (step / whites[eye], (other.seen[eye] - ground.seen[eye]).abs() / whites[eye])
+        })
     }
 
     /// The marks to try for an eye: that of the eye map in full, its tints, then the other families.
@@ -146,15 +161,19 @@ impl Question<'_> {
         let ground = self.ground.colour();
         let mut colours: Vec<Srgb8> = Vec::new();
         for family in families {
-            let full = self.medium.allowed(mark(family, self.ground));
-            for share in TINTS {
-                let colour = if share < 1.0 { view.toward(ground, full, share) } else { full };
+            let full = self.allowed(mark(family, self.ground));
+            for colour in std::iter::once(full).chain(view.tints(ground, full, &TINTS)) {
                 if !colours.contains(&colour) {
                     colours.push(colour);
                 }
             }
         }
         colours.into_iter().map(|colour| self.mark(colour)).collect()
+    }
+
+    /// The colour as the medium may have it.
+    fn allowed(&self, colour: Srgb8) -> Srgb8 {
+        if self.print { without_blue(colour) } else { colour }
     }
 
     fn mark(&self, colour: Srgb8) -> Mark {
@@ -166,7 +185,8 @@ impl Question<'_> {
         let plain = inks(self.glasses, self.ground);
         let Some((_, [left, right, ground])) = best else { return plain };
         let wanted = Wanted { left: left.seen[0], right: right.seen[1] };
-        let both = wishes.pins.both.or_else(|| null_colour(self.views, channels(self.glasses), wanted));
+        let plane = || Plane::new(self.views, channels(self.glasses), self.ground);
+        let both = wishes.pins.both.or_else(|| plane().map(|plane| plane.nearest(wanted)));
         Inks {
             left: left.colour,
             right: right.colour,

@@ -2,6 +2,8 @@
 //!
 //! Nothing here knows a filter or an eye.
 
+use std::sync::OnceLock;
+
 /// A colour of the sRGB space, 8 bits a channel (IEC 61966-2-1).
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 pub struct Srgb8(pub [u8; 3]);
@@ -20,7 +22,13 @@ impl Srgb8 {
 
     /// Red, green and blue light, each 0 to 1.
     pub fn linear(self) -> [f64; 3] {
-        self.0.map(decode)
+        static LIGHT: OnceLock<[f64; 256]> = OnceLock::new();
+        let light = LIGHT.get_or_init(|| {
+            let mut light = [0.0; 256];
+            light.iter_mut().zip(0..=255).for_each(|(light, channel)| *light = decode(channel));
+            light
+        });
+        self.0.map(|channel| light[usize::from(channel)])
     }
 
     /// Relative luminance: 0 is black, 1 is white.

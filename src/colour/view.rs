@@ -4,7 +4,7 @@
 //! print. Light is counted in shares of the medium's white without a filter.
 
 use super::eye_map::{channels, mark};
-use super::print::{OVERPRINTS, without_blue};
+use super::print::{OVERPRINTS, STRAY, without_blue};
 use super::{Cmyk, FilterModel, Glasses, Ground, Inks, Print, Screen, Srgb8, inks};
 
 /// What a page is shown on. Cheap to clone.
@@ -24,8 +24,8 @@ pub struct View(Model);
 enum Model {
     /// The luminance of red, green and blue at full drive: light adds.
     Screen([f64; 3]),
-    /// The luminance of each combination of full inks: areas add.
-    Print { solids: [f64; OVERPRINTS], gain: [f64; 4] },
+    /// The luminance of each combination of full inks to the power 1 / [`STRAY`]: areas add in this measure.
+    Print { roots: [f64; OVERPRINTS], gain: [f64; 4] },
 }
 
 /// The views of the two eyes.
@@ -55,7 +55,7 @@ impl Views {
                 Medium::Print(print) => {
                     let seen = print.behind(&transmittance);
                     let solids = filter.leak().map_or(seen, |leak| leaking_print(seen, own, other, leak));
-                    Model::Print { solids, gain: print.gain() }
+                    Model::Print { roots: solids.map(|light| libm::pow(light, 1.0 / STRAY)), gain: print.gain() }
                 }
             };
             View(model)
@@ -81,18 +81,26 @@ impl Medium {
 }
 
 impl View {
+    /// The shortcut for a screen: the luminance of red, green and blue at full drive behind the filter, as shares of
+    /// the screen's white without it.
+    pub fn from_channels(seen: [f64; 3]) -> Self {
+        Self(Model::Screen(seen))
+    }
+
     /// The luminance of a page colour to this eye, as a share of the medium's white without a filter.
     ///
     /// ```text
-    /// screen: F_R r + F_G g + F_B b, decoded channels;  print: sum of L_i times the share of each overprint
+    /// screen: F_R r + F_G g + F_B b, decoded channels
+    /// print:  (sum of a_i L_i^(1/n))^n, a_i the share of each overprint, n the exponent of stray light
     /// ```
     ///
-    /// Source: `[Woods2010]` for screens; `[Neugebauer1937]` for prints.
+    /// Source: `[Woods2010]` for screens; `[Neugebauer1937]` and `[Yule1951]` for prints.
     pub fn luminance(&self, colour: Srgb8) -> f64 {
         match &self.0 {
             Model::Screen(seen) => seen.iter().zip(colour.linear()).map(|(share, light)| share * light).sum(),
-            Model::Print { solids, gain } => {
-                Cmyk::of(colour).shares(*gain).iter().zip(solids).map(|(share, light)| share * light).sum()
+            Model::Print { roots, gain } => {
+                let mean = Cmyk::of(colour).shares(*gain).iter().zip(roots).map(|(share, root)| share * root).sum();
+                libm::pow(mean, STRAY)
             }
         }
     }
@@ -113,11 +121,18 @@ impl View {
     /// The colour on the straight way from one to another at which this eye sees a share of the step, 0 to 1; the
     /// nearest of those that eight bits hold. For tints, for dimmed marks, and for the patches of a ghost page.
     pub fn toward(&self, from: Srgb8, to: Srgb8, share: f64) -> Srgb8 {
+        self.tints(from, to, &[share]).next().unwrap_or(from)
+    }
+
+    /// As [`toward`](View::toward), for many shares of one way.
+    pub(super) fn tints(&self, from: Srgb8, to: Srgb8, shares: &[f64]) -> impl Iterator<Item = Srgb8> {
+        let way: Vec<_> = (0..=255).map(|step| on_the_way(from, to, step)).map(|c| (c, self.luminance(c))).collect();
         let (start, end) = (self.luminance(from), self.luminance(to));
-        let wanted = start + (end - start) * share;
-        let way = (0..=255_u32).map(|step| on_the_way(from, to, step));
-        let off = |colour: &Srgb8| (self.luminance(*colour) - wanted).abs();
-        way.min_by(|a, b| off(a).total_cmp(&off(b))).unwrap_or(from)
+        shares.iter().filter_map(move |share| {
+            let wanted = start + (end - start) * share;
+            let off = |(_, seen): &(Srgb8, f64)| (seen - wanted).abs();
+            way.iter().min_by(|a, b| off(a).total_cmp(&off(b))).map(|(colour, _)| *colour)
+        })
     }
 }
 
@@ -138,7 +153,7 @@ fn leaking(seen: [f64; 3], shares: [f64; 3], own: [bool; 3], other: [bool; 3], l
 }
 
 /// A print's numbers for an eye known by its leak: inks of the other eye's mark alone are so dark that the full mark
-/// shows as measured; everything else as through the ideal filter.
+/// shows as measured, but none darker than black; everything else as through the ideal filter.
 fn leaking_print(seen: [f64; OVERPRINTS], own: [bool; 3], other: [bool; 3], leak: f64) -> [f64; OVERPRINTS] {
     let dark = |i: usize| seen[0] - seen[i];
     let (own, other) = (inks_of(own), inks_of(other));
@@ -146,7 +161,9 @@ fn leaking_print(seen: [f64; OVERPRINTS], own: [bool; 3], other: [bool; 3], leak
         return seen;
     }
     let factor = leak * dark(own) / dark(other);
-    std::array::from_fn(|i| if i & !other == 0 && i & own == 0 { seen[0] - factor * dark(i) } else { seen[i] })
+    std::array::from_fn(
+        |i| if i & !other == 0 && i & own == 0 { (seen[0] - factor * dark(i)).max(0.0) } else { seen[i] },
+    )
 }
 
 /// The process inks of a full mark on paper: the sum of 1 for C, 2 for M, 4 for Y.

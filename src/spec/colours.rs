@@ -202,8 +202,8 @@ pub const MEDIUM_KEYS: &[Field] = &[
 #[derive(Debug, Clone)]
 pub(super) struct GlassesRead {
     pub(super) glasses: Glasses,
-    /// The path of the transmittances, with the places of the two colour words.
-    pub(super) table: Option<(Placed<String>, [Place; 2])>,
+    /// The path of the transmittances, with the two colour words and their places.
+    pub(super) table: Option<(Placed<String>, [(Filter, Place); 2])>,
 }
 
 /// Reads glasses.
@@ -235,9 +235,9 @@ pub(super) fn read_glasses(reader: &mut Reader<'_>, mut table: Table<'_>) -> Opt
         None => FilterModel::Ideal(colour),
     };
     let glasses = Glasses { left: model(left, leak.map(|l| l[0])), right: model(right, leak.map(|l| l[1])) };
-    let places = [table.place_of(reader, "left"), table.place_of(reader, "right")];
+    let words = [(left, table.place_of(reader, "left")), (right, table.place_of(reader, "right"))];
     let file = |named: Placed<Named>| match named.value {
-        Named::File(path) => Some((Placed { value: path, place: named.place }, places)),
+        Named::File(path) => Some((Placed { value: path, place: named.place }, words)),
         Named::Word(_) => None,
     };
     Some(GlassesRead { glasses, table: transmittance?.and_then(file) })

@@ -24,8 +24,8 @@ const ALL_LIGHT: f64 = 100.0;
 /// What a file holds.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum DataKind {
-    /// Transmittances of the left and the right filter, with the places of their colour words.
-    Filters([Place; 2]),
+    /// Transmittances of the left and the right filter, with their colour words and where those stand.
+    Filters([(Filter, Place); 2]),
     /// The light of red, green and blue.
     Primaries,
     /// Measured solids, to be read by a lamp.
@@ -119,9 +119,10 @@ pub fn apply(set: &mut SetSpec, wanted: &DataRef, data: &Data) -> Result<(), Vec
     if problems.is_empty() { Ok(()) } else { Err(problems) }
 }
 
-/// What two measured filters say against the colour words of the glasses. `colours` are the words.
-pub fn contradictions(wanted: &DataRef, data: &Data, colours: [Filter; 2]) -> Vec<Diagnostic> {
-    let (Data::Filters(spectra), DataKind::Filters(places)) = (data, wanted.kind) else { return Vec::new() };
+/// What two measured filters say against the colour words of the glasses.
+pub fn contradictions(wanted: &DataRef, data: &Data) -> Vec<Diagnostic> {
+    let (Data::Filters(spectra), DataKind::Filters(words)) = (data, wanted.kind) else { return Vec::new() };
+    let (colours, places) = (words.map(|(colour, _)| colour), words.map(|(_, place)| place));
     let looks = [0, 1].map(|eye| Filter::of(&spectra[eye]));
     let turned = looks == [Some(colours[1]), Some(colours[0])];
     let eyes = [0, 1].into_iter().filter(|eye| looks[*eye] != Some(colours[*eye]));

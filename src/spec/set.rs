@@ -268,8 +268,8 @@ fn read_editions(
         }
         editions.push(read_edition(reader, table, index, shared, &mut names, data));
     }
-    if let Some((path, places)) = shared.glasses.as_ref().and_then(|glasses| glasses.table.clone()) {
-        data.push(DataRef::new(path, DataKind::Filters(places), of_set));
+    if let Some((path, words)) = shared.glasses.as_ref().and_then(|glasses| glasses.table.clone()) {
+        data.push(DataRef::new(path, DataKind::Filters(words), of_set));
     }
     if editions.is_empty() {
         return None;
@@ -317,7 +317,7 @@ fn edition_glasses(
         return shared.glasses.as_ref().map(|shared| shared.glasses.clone());
     };
     let GlassesRead { glasses, table } = read_glasses(reader, own)?;
-    data.extend(table.map(|(path, places)| DataRef::new(path, DataKind::Filters(places), vec![index])));
+    data.extend(table.map(|(path, words)| DataRef::new(path, DataKind::Filters(words), vec![index])));
     Some(glasses)
 }
 

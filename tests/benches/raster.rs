@@ -1,7 +1,7 @@
 //! What a page costs as PNG: CPU milliseconds and bytes a page, by kind of page, and the peak memory of the process.
 //!
 //! The pages are alike to a set of 24 A4 pages at 300 ppi: ring pairs, slanted traces, box outlines and random dots,
-//! six of each, with a heading, 92 words and a footer. `cargo bench --bench raster`; a number after `--` changes the
+//! six of each, with a heading, a hundred words and a footer. `cargo bench --bench raster`; a number after `--` changes the
 //! rounds, of which the least is printed, and a word keeps the pages whose name has it.
 
 #![allow(

@@ -4,7 +4,7 @@ use kurbo::{Circle, Point, Rect, Shape as _, Size, Vec2};
 
 use crate::exercise::Page;
 use crate::layout::compose::{Column, Composer, Piece, RULE, inside, outline_box};
-use crate::layout::grid::{BODY, CAPTION, Grid, LEADING, SMALL};
+use crate::layout::grid::{BODY, CAPTION, GUTTER, Grid, LEADING, SMALL};
 use crate::layout::sheet::{Fill, Furniture, Node, Role, Tone};
 use crate::layout::{Book, BookPage, Draft, Placed, alt, art};
 use crate::solve::{PathPoint, SolvedFeature, SolvedForm};
@@ -179,14 +179,15 @@ fn one_part_section(composer: &mut Composer<'_>, rows: &[(String, String)], widt
 
 /// Where to go from here, naming pages of this book.
 fn links(composer: &mut Composer<'_>, (easier, harder): (Option<&str>, Option<&str>), width: f64) -> Piece {
-    let half = width / 2.0;
+    // The second stands where the second text column starts.
+    let half = (width + GUTTER) / 2.0;
     let mut nodes = Vec::new();
     let mut height = LEADING;
     let ends = [("Easier:", easier, "this is the first page", 0.0), ("Harder:", harder, "this is the last page", half)];
     for (name, target, end, x) in ends {
-        let label = composer.lead(name, target.unwrap_or(end), &BODY, half - 2.0);
+        let label = composer.lead(name, target.unwrap_or(end), &BODY, half - GUTTER);
         height = label.height.max(height);
-        let area = Rect::new(0.0, 0.0, half - 2.0, label.height);
+        let area = Rect::new(0.0, 0.0, half - GUTTER, label.height);
         let label = match target {
             Some(id) => label.role(Role::Link { target: id.to_owned(), area, alt: format!("{name} page {id}") }),
             None => label,

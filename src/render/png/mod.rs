@@ -1,5 +1,8 @@
 //! PNG pages: one index a pixel into a palette of exact mixes of the edition's inks.
 //!
+//! Words and furniture win over art wherever both stand; the overlap regions of the vector formats are not needed, for
+//! overlap follows from the two coverages of each pixel.
+//!
 //! A page is made row by row and no page-sized buffer exists: the coverage of the left eye's art, of the right eye's
 //! art and of the words is found for one row of pixels (`sweep`, `words`), packed into palette indices
 //! (`palette`) and handed to the compressor (`file`). Memory therefore does not grow with the resolution, nor with

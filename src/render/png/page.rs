@@ -87,7 +87,7 @@ impl Page {
         add(&mut self.right, &art.flat)
     }
 
-    /// Whether it has art; words alone else.
+    /// Whether it has art, and so not words alone.
     pub(super) fn has_art(&self) -> bool {
         !(self.left.rows().is_empty() && self.right.rows().is_empty())
     }

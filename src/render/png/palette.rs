@@ -55,9 +55,8 @@ impl Palette {
         };
         // The index of full coverage for both eyes; the text entries follow it.
         let last_pair = (art + 1) * (art + 1) - 1;
-        let share = |level: u8| f64::from(level) / f64::from(art.max(1));
-        let pairs = (0..=last_pair).map(|i| pair(inks, share(i / (art + 1)), share(i % (art + 1))));
-        let text = (1..=levels).map(|i| mix(inks.ground.0, inks.text.0, f64::from(i) / f64::from(levels)));
+        let pairs = (0..=last_pair).map(|i| pair(inks, i / (art + 1), i % (art + 1), art.max(1)));
+        let text = (1..=levels).map(|level| mix(inks.ground.0, inks.text.0, level, levels));
         let mut colours: Vec<_> = pairs.chain(text).collect();
         let first_patch = colours.len();
         colours.extend(patches.iter().map(|colour| colour.0));
@@ -110,8 +109,7 @@ impl Palette {
         } else if level == 0 {
             art
         } else {
-            let share = f64::from(level) / f64::from(self.levels);
-            self.nearest(mix(self.colours[usize::from(art)], self.text.0, share))
+            self.nearest(mix(self.colours[usize::from(art)], self.text.0, level, self.levels))
         }
     }
 
@@ -129,25 +127,88 @@ fn nearest_level(strength: u8, levels: u8) -> u8 {
     ((u16::from(strength) * u16::from(levels) + 127) / 255).to_le_bytes()[0]
 }
 
-/// Colour of a pixel of which these shares are covered by the left eye's and the right eye's art.
+/// Colour of a pixel of which `a` of `all` parts are covered by the left eye's and `b` of `all` by the right eye's art.
 ///
-/// The two borders are taken as independent: the share a·b shows the overlap colour, a·(1 - b) the left ink,
-/// (1 - a)·b the right ink and (1 - a)·(1 - b) the ground.
-fn pair(inks: &Inks, a: f64, b: f64) -> [u8; 3] {
+/// The two borders are taken as independent: of `all` by `all` cells, a·b show the overlap colour, a·(all - b) the left
+/// ink, (all - a)·b the right ink and the others the ground. The colour is their mean, to the nearest code value.
+fn pair(inks: &Inks, a: u8, b: u8, all: u8) -> [u8; 3] {
     let channel = |i: usize| {
-        let [ground, left, right, both] = [inks.ground, inks.left, inks.right, inks.both].map(|c| f64::from(c.0[i]));
-        code((1.0 - a) * (1.0 - b) * ground + a * (1.0 - b) * left + (1.0 - a) * b * right + a * b * both)
+        let [a, b, all] = [a, b, all].map(u32::from);
+        let [ground, left, right, both] = [inks.ground, inks.left, inks.right, inks.both].map(|c| u32::from(c.0[i]));
+        let sum = (all - a) * (all - b) * ground + a * (all - b) * left + (all - a) * b * right + a * b * both;
+        quotient(sum, all * all)
     };
     [channel(0), channel(1), channel(2)]
 }
 
-fn mix(from: [u8; 3], to: [u8; 3], share: f64) -> [u8; 3] {
-    let channel = |i: usize| code((1.0 - share) * f64::from(from[i]) + share * f64::from(to[i]));
+/// `level` of `levels` parts of the way from one colour to another.
+fn mix(from: [u8; 3], to: [u8; 3], level: u8, levels: u8) -> [u8; 3] {
+    let channel = |i: usize| {
+        let [from, to, level, levels] = [from[i], to[i], level, levels].map(u32::from);
+        quotient((levels - level) * from + level * to, levels)
+    };
     [channel(0), channel(1), channel(2)]
 }
 
-/// The nearest code value.
-#[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "a mix of code values lies within 0..=255")]
-fn code(value: f64) -> u8 {
-    (value + 0.5) as u8
+/// A mean of code values, to the nearest; halves go up.
+fn quotient(sum: u32, parts: u32) -> u8 {
+    // At most 255, which one byte holds.
+    ((2 * sum + parts) / (2 * parts)).to_le_bytes()[0]
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    const SOFT: Inks = Inks {
+        left: Srgb8([250, 96, 81]),
+        right: Srgb8([60, 201, 219]),
+        both: Srgb8([48, 52, 60]),
+        ground: Srgb8([241, 244, 239]),
+        text: Srgb8([20, 21, 22]),
+    };
+
+    /// The bilinear mix of the four colours, in floating point.
+    #[test]
+    fn pairs_are_the_mean_of_the_areas() {
+        let palette = Palette::new(&SOFT, true, &[]);
+        for (a, b) in (0..=14u8).flat_map(|a| (0..=14u8).map(move |b| (a, b))) {
+            let found = palette.colours[usize::from(a * 15 + b)];
+            let (a, b) = (f64::from(a) / 14.0, f64::from(b) / 14.0);
+            for (i, channel) in found.into_iter().enumerate() {
+                let [ground, left, right, both] =
+                    [SOFT.ground, SOFT.left, SOFT.right, SOFT.both].map(|ink| f64::from(ink.0[i]));
+                let (with, without) = (left + (both - left) * b, ground + (right - ground) * b);
+                let expected = without + (with - without) * a;
+                assert!((f64::from(channel) - expected).abs() < 0.5 + 1e-9, "{a} {b}: {channel} {expected}");
+            }
+        }
+    }
+
+    #[test]
+    fn text_on_art_takes_the_nearest_colour() {
+        let palette = Palette::new(&SOFT, true, &[]);
+        let colour = |i: u8| palette.colours[usize::from(i)];
+        for art in [14 * 15, 14, 224, 7 * 15 + 3] {
+            assert_eq!(palette.text_over(art, 0), art);
+            assert_eq!(colour(palette.text_over(art, 255)), SOFT.text.0);
+            for strength in [60u8, 130, 200] {
+                let found = colour(palette.text_over(art, strength));
+                let wanted = mix(colour(art), SOFT.text.0, strength, 255);
+                let apart =
+                    |c: [u8; 3]| c.iter().zip(wanted).map(|(a, b)| u32::from(a.abs_diff(b)).pow(2)).sum::<u32>();
+                let on_ground = colour(palette.text(strength));
+                assert!(apart(found) <= apart(on_ground) && apart(found) <= apart(colour(art)), "{art} {strength}");
+            }
+        }
+    }
+
+    #[test]
+    fn words_alone_need_sixteen_colours() {
+        let palette = Palette::new(&SOFT, false, &[]);
+        assert!(palette.is_small());
+        assert_eq!(palette.bytes().len(), 48);
+        assert_eq!((palette.colours[0], palette.colours[15]), (SOFT.ground.0, SOFT.text.0));
+        assert_eq!((palette.text(0), palette.text(255)), (0, 15));
+    }
 }

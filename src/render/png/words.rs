@@ -68,7 +68,7 @@ impl Words {
         for glyph in &run.glyphs {
             let at = Point::new((pen + glyph.offset.0) * scale, (run.origin.y + glyph.offset.1) * scale);
             pen += glyph.advance;
-            if size <= glyphs::MAX_SIZE {
+            if size.abs() <= glyphs::MAX_SIZE {
                 let (bitmap, (x, y)) = cache.place(run.face, size, glyph.id, at)?;
                 self.add_glyph(bitmap, (x + bitmap.left, y + bitmap.top), run.tone, height);
             } else {

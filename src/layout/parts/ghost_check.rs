@@ -151,8 +151,9 @@ fn text(composer: &mut Composer<'_>, book: &Book<'_>, patches: &[GhostPatch], wi
     for (name, words) in [("Go", go(patches)), ("Fix", fix(book)), ("Ask", ask().to_owned())] {
         sections.push(section(composer.heading(name, width), [composer.paragraph(&words, width)]));
     }
-    let note = composer.paragraph(&note(book, patches), width);
-    sections.push(section(composer.heading("For whoever makes the pages", width), [note]));
+    let (note, line) = note(book, patches);
+    let note = [composer.paragraph(&note, width), composer.paragraph(&line, width)];
+    sections.push(section(composer.heading("For whoever makes the pages", width), note));
     sections
 }
 
@@ -203,8 +204,8 @@ fn ask() -> &'static str {
      for your numbers."
 }
 
-/// What goes into the spec, with an example from this very table.
-fn note(book: &Book<'_>, patches: &[GhostPatch]) -> String {
+/// What goes into the spec, with an example from this very table: its words and its line.
+fn note(book: &Book<'_>, patches: &[GhostPatch]) -> (String, String) {
     let leak = |eye: Eye, number: u32| {
         let found = patches.iter().find(|patch| patch.eye == eye && patch.number == number);
         percent(found.map_or(0.0, |patch| patch.leak))
@@ -214,10 +215,7 @@ fn note(book: &Book<'_>, patches: &[GhostPatch]) -> String {
     } else {
         "Numbers hold for this screen at this brightness."
     };
-    format!(
-        "{holds} Say left 3, right 6: in set.toml, below [glasses], write leak = {{ left = \"{}\", right = \"{}\" }} and render \
-         again.",
-        leak(Eye::Left, 3),
-        leak(Eye::Right, 6)
-    )
+    let words =
+        format!("{holds} Write the per cents below [glasses] in set.toml and render again. For left 3, right 6:");
+    (words, format!("leak = {{ left = \"{}\", right = \"{}\" }}", leak(Eye::Left, 3), leak(Eye::Right, 6)))
 }

@@ -14,8 +14,8 @@ use crate::units::Mm;
 use super::marks::{Mark, figure};
 use super::{columns, opening, section, words};
 
-/// Height of the picture, mm.
-const PICTURE: f64 = 50.0;
+/// Height of the picture on portrait and on wide pages, mm.
+const PICTURE: [f64; 2] = [66.0, 50.0];
 
 const ALT: &str =
     "Left eye: a flat bar and a ring. Right eye: a ring and a wedge. Both eyes together: bar, ring and wedge.";
@@ -28,8 +28,9 @@ pub(crate) fn drafts(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>) 
     let areas = columns(grid, top);
     // Portrait pages show the picture over both columns; wide pages over the left one.
     let width = if grid.beside { areas[0].width() } else { grid.safe.width() };
-    let marks = marks(width);
-    let mut picture = figure(width, PICTURE, ALT, &marks);
+    let height = PICTURE[usize::from(grid.beside)];
+    let marks = marks(width, height);
+    let mut picture = figure(width, height, ALT, &marks);
     picture.stack(names(composer, width), 1.0);
     let below = top + picture.height + 5.0;
     nodes.extend(picture.moved(grid.safe.x0, top).nodes);
@@ -52,8 +53,8 @@ pub(crate) fn drafts(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>) 
     .into_one()
 }
 
-fn marks(width: f64) -> [Mark; 3] {
-    let y = PICTURE / 2.0;
+fn marks(width: f64, height: f64) -> [Mark; 3] {
+    let y = height / 2.0;
     let step = width / 3.0;
     let mark = |id, shape, eyes, column, weight| Mark { id, shape, eyes, at: (step * column, y), size: 36.0, weight };
     [

@@ -96,12 +96,11 @@ impl Loading {
         let mut known: BTreeMap<(&str, &str), Option<Data>> = BTreeMap::new();
         for one in wanted {
             let key = (one.path.value.as_str(), one.word());
-            if !known.contains_key(&key) {
+            let read = known.entry(key).or_insert_with(|| {
                 let file = self.read_listed(&one.path, NAMED);
-                let data = file.and_then(|file| self.parse(file, |reader| read_data(reader, one.kind)));
-                known.insert(key, data);
-            }
-            let read = known.get(&key).and_then(Option::as_ref);
+                file.and_then(|file| self.parse(file, |reader| read_data(reader, one.kind)))
+            });
+            let read = read.as_ref();
             let problems = read.and_then(|data| Some(fit(set.as_mut()?, one, data))).unwrap_or_default();
             if read.is_none() || !problems.is_empty() {
                 *set = None;

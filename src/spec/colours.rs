@@ -7,9 +7,9 @@ use std::collections::BTreeMap;
 use crate::colour::{
     Filter, FilterModel, Glasses, Lamp, Medium, NamedScreen, Pins, Print, Screen, Solids, Srgb8, Wishes,
 };
-use crate::diagnostics::{Diagnostic, Place, codes};
+use crate::diagnostics::{Diagnostic, codes};
 
-use super::data::{DataKind, DataRef};
+use super::data::{DataKind, DataRef, FilterWords};
 use super::field::{Field, TableForm, TableSpec, Takes, percent};
 use super::quantity::Share;
 use super::read::{Named, Placed};
@@ -203,7 +203,7 @@ pub const MEDIUM_KEYS: &[Field] = &[
 pub(super) struct GlassesRead {
     pub(super) glasses: Glasses,
     /// The path of the transmittances, with the two colour words and their places.
-    pub(super) table: Option<(Placed<String>, [(Filter, Place); 2])>,
+    pub(super) table: Option<(Placed<String>, FilterWords)>,
 }
 
 /// Reads glasses.

@@ -25,12 +25,15 @@ const ALL_LIGHT: f64 = 100.0;
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum DataKind {
     /// Transmittances of the left and the right filter, with their colour words and where those stand.
-    Filters([(Filter, Place); 2]),
+    Filters(FilterWords),
     /// The light of red, green and blue.
     Primaries,
     /// Measured solids, to be read by a lamp.
     Solids(Lamp),
 }
+
+/// The colour words of the left and the right filter, and where they stand.
+pub type FilterWords = [(Filter, Place); 2];
 
 /// A file that a set names, and what for.
 #[derive(Debug, Clone)]
@@ -67,7 +70,7 @@ pub enum Data {
     /// A screen.
     Primaries(Screen),
     /// Measured solids, and where each stands in the file.
-    Solids(Solids, Vec<(&'static str, Place)>),
+    Solids(Box<Solids>, Vec<(&'static str, Place)>),
 }
 
 /// Reads a file of numbers. `None`: the problems have been pushed.
@@ -356,6 +359,6 @@ impl<'r, 'd> Rows<'r, 'd> {
             k: get("K")?,
             gain: Solids::fogra39l().gain,
         };
-        Some(Data::Solids(solids, found.into_iter().map(|(name, place, _)| (name, place)).collect()))
+        Some(Data::Solids(Box::new(solids), found.into_iter().map(|(name, place, _)| (name, place)).collect()))
     }
 }

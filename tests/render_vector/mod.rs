@@ -217,7 +217,7 @@ fn svg_patches_have_their_own_colours() {
 #[test]
 fn pdf_patches_have_their_own_colours_in_a_figure() {
     let sheet = Sheet { nodes: vec![patches()], ..sheets::book(WHITE).remove(0) };
-    let bytes = pdf(&about(), &[sheet.clone()]).unwrap();
+    let bytes = pdf(&about(), std::slice::from_ref(&sheet)).unwrap();
     assert!(holds(&bytes, "/S/Figure") || holds(&bytes, "/S /Figure"));
     let content = inflated(&bytes);
     for Srgb8(colour) in [TINT, SHADE] {

@@ -117,13 +117,19 @@ impl Print {
         self.overprints.get(inks)
     }
 
-    /// The reflectance of a page colour, as the mean of its overprints.
+    /// The reflectance of a page colour: at each wavelength the mean of its overprints, with stray light.
     ///
-    /// Source: `[Neugebauer1937]`, at each wavelength; `[Demichel1924]` for the shares.
+    /// ```text
+    /// R = (sum of share times R_i ^ (1 / n)) ^ n
+    /// ```
+    ///
+    /// Source: `[Neugebauer1937]` and `[Yule1951]`, at each wavelength; `[Demichel1924]` for the shares.
     pub fn surface(&self, colour: Srgb8) -> Spectrum {
         let shares = Cmyk::of(colour).shares(self.gain);
-        let overprints = shares.iter().zip(self.overprints.iter());
-        overprints.fold(Spectrum::from_fn(|_| 0.0), |sum, (share, ink)| sum.plus(&ink.scaled(*share)))
+        let mean = shares.iter().zip(self.overprints.iter()).fold(Spectrum::from_fn(|_| 0.0), |sum, (share, ink)| {
+            sum.plus(&ink.map(|r| share * libm::pow(r, 1.0 / STRAY)))
+        });
+        mean.map(|root| libm::pow(root, STRAY))
     }
 
     /// How much tints grow at 50 %.
@@ -188,5 +194,30 @@ impl Cmyk {
             let factor = |i: usize| if combination >> i & 1 == 1 { covers[i] } else { 1.0 - covers[i] };
             (0..4).map(factor).product()
         })
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::colour::{Filter, Glasses, Medium, Views};
+
+    /// The light that a surface sends through a filter is the luminance that a view of that filter finds where full inks
+    /// stand. In tints the view counts stray light on luminances, not at each wavelength; by Minkowski's inequality that
+    /// is never less.
+    #[test]
+    fn surfaces_send_the_light_that_views_see() {
+        let lamp = Lamp::A.spectrum();
+        let print = Print::new(&Solids::fogra39l(), &lamp).unwrap();
+        let white = lamp.times(&print.surface(Srgb8::WHITE)).luminance();
+        let glasses = Glasses::ideal(Filter::Cyan, Filter::Red);
+        let view = Views::new(&glasses, &Medium::Print(print.clone())).left;
+        let sent = |colour| lamp.times(&print.surface(colour)).times(&glasses.left.transmittance()).luminance() / white;
+        for full in [[255, 255, 255], [0, 255, 255], [255, 0, 0], [0, 0, 0]].map(Srgb8) {
+            assert!((sent(full) - view.luminance(full)).abs() < 1e-9, "{full:?}");
+        }
+        for tint in [[255, 120, 90], [31, 64, 8], [250, 240, 240]].map(Srgb8) {
+            assert!(sent(tint) < view.luminance(tint) && sent(Srgb8::BLACK) < sent(tint), "{tint:?}");
+        }
     }
 }

@@ -120,7 +120,13 @@ impl Spectrum {
     /// So many times the value at each wavelength.
     #[must_use]
     pub fn scaled(&self, factor: f64) -> Spectrum {
-        Self(self.0.iter().map(|value| value * factor).collect())
+        self.map(|value| value * factor)
+    }
+
+    /// A function of the value at each wavelength.
+    #[must_use]
+    pub(super) fn map(&self, of: impl Fn(f64) -> f64) -> Spectrum {
+        Self(self.0.iter().map(|value| of(*value)).collect())
     }
 
     /// The quotient at each wavelength; zero where the other is zero.

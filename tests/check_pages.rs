@@ -181,6 +181,18 @@ fn within(inner: Rect, outer: Rect) -> bool {
 }
 
 #[test]
+fn every_sheet_of_the_books_own_has_a_name_that_no_exercise_may_take() {
+    let glasses = Glasses::ideal(Filter::Cyan, Filter::Red);
+    let case = Case::new(PageFormat::A4, Ground::White, glasses, screen(NamedScreen::Ideal));
+    let sheets = layout::lay_out(&case.book()).unwrap().sheets;
+    assert!(7 <= sheets.len());
+    for sheet in sheets {
+        assert!(layout::parts::is_own(&sheet.id), "{}", sheet.id);
+    }
+    assert!(!layout::parts::is_own("pier-lamp-2") && !layout::parts::is_own("how-2-use"));
+}
+
+#[test]
 fn nothing_overlaps_or_leaves_the_page() {
     for case in cases() {
         let safe = Grid::of(case.edition.page).safe;

@@ -10,6 +10,7 @@ use std::path::{Path, PathBuf};
 
 use crate::diagnostics::{Diagnostic, Diagnostics, FileId, Place, Sources, codes};
 use crate::exercise::{Exercise, read_exercise};
+use crate::layout::parts::is_own;
 use crate::spec::SetSpec;
 use crate::spec::data::{Data, DataRef, apply, contradictions, read_data};
 use crate::spec::read::Placed;
@@ -239,9 +240,16 @@ impl Loading {
         self.diagnostics.push(problem);
     }
 
-    /// Pages are named by exercise and level, so `rope` with two levels and an exercise `rope-2` would both make a page
+    /// The book has pages of its own, such as `cover`. Pages are named by exercise and level, so `rope` with two levels and an exercise `rope-2` would both make a page
     /// `rope-2`.
     fn check_page_ids(&mut self, exercises: &[(Exercise, Place)]) {
+        for (exercise, place) in exercises.iter().filter(|(e, _)| is_own(&e.id)) {
+            let message = format!("`{}` is the name of a page that every book has", exercise.id);
+            let problem = Diagnostic::error(codes::DUPLICATE, *place, message)
+                .with_label("the same name")
+                .with_help("rename the file");
+            self.diagnostics.push(problem);
+        }
         let by_id: BTreeMap<&str, Place> = exercises.iter().map(|(e, place)| (e.id.as_str(), *place)).collect();
         for (exercise, _) in exercises.iter().filter(|(e, _)| 1 < e.levels()) {
             for level in 1..=exercise.levels() {

@@ -31,6 +31,15 @@ type Part = fn(&mut Composer<'_>, &Grid, &Book<'_>) -> Vec<Draft>;
 const FRONT: &[Part] =
     &[cautions::drafts, how_to_use::drafts, glasses_check::drafts, ghost_check::drafts, scale_check::drafts];
 
+/// Names of the book's own sheets. A part that needs more sheets than one numbers them: `contents-2`.
+const OWN: &[&str] = &["cover", "contents", "cautions", "how-to-use", "glasses-check", "ghost-check", "scale-check"];
+
+/// Whether a page of this name would clash with a sheet of the book's own.
+pub fn is_own(id: &str) -> bool {
+    let stem = id.rsplit_once('-').filter(|(_, n)| n.bytes().all(|b| b.is_ascii_digit())).map_or(id, |(stem, _)| stem);
+    OWN.contains(&id) || OWN.contains(&stem)
+}
+
 /// Every sheet of the book.
 pub fn all(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>) -> Vec<Draft> {
     let front: Vec<Draft> = FRONT.iter().flat_map(|part| part(composer, grid, book)).collect();

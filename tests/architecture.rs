@@ -61,7 +61,7 @@ const LIBRARIES: &[(&[&str], &[&str])] = &[
     (&["i_overlay"], &["layout/"]),
     (&["annotate_snippets"], &["diagnostics/"]),
     (&["toml"], &["spec/", "exercise/mod.rs"]),
-    (&["serde"], &["bundle/report.rs", "bundle/json.rs", "cli/", "diagnostics/render.rs"]),
+    (&["serde"], &["bundle/report.rs", "bundle/colour_report.rs", "bundle/json.rs", "cli/", "diagnostics/render.rs"]),
     (&["serde_json"], &["bundle/report.rs", "bundle/json.rs", "bundle/error.rs", "cli/"]),
     (&["rayon"], &["bundle/run.rs"]),
     (&["std", "fs"], &["bundle/load.rs", "bundle/write.rs"]),

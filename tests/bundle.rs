@@ -10,12 +10,13 @@ use depthpress::bundle::error::Error;
 use depthpress::bundle::prepare::{Book, SolvedPage};
 use depthpress::bundle::run::{Request, Step, Written, run};
 use depthpress::colour::{Filter, Glasses, Ground};
+use depthpress::diagnostics::{FileId, Place};
 use depthpress::exercise::Page;
 use depthpress::exercise::words::Words;
 use depthpress::optics::Viewer;
 use depthpress::scene::{At, Companions, Depth, Eyes, Feature, Form, Role, Scaling, Scene, Shape, Side, Size, Vertex};
 use depthpress::solve::solve;
-use depthpress::spec::{Edition, Formats, Language, PageFormat, SetSpec};
+use depthpress::spec::{Colours, Edition, Formats, Language, PageFormat, SetSpec};
 use depthpress::units::{Mm, Ppi};
 use serde_json::Value;
 use tempfile::TempDir;
@@ -36,9 +37,11 @@ impl Set {
             id: id.to_owned(),
             page,
             ground,
-            glasses: Glasses { left: Filter::Cyan, right: Filter::Red },
+            glasses: Glasses::ideal(Filter::Cyan, Filter::Red),
+            colour: Colours::default(),
             ppi: Ppi(72),
             formats: ALL,
+            place: Place::start_of(FileId(0)),
         };
         let spec = SetSpec {
             id: "slipway".to_owned(),
@@ -75,8 +78,8 @@ fn page(id: &str, level: u32, parallax: f64) -> SolvedPage {
     };
     let path = |y: f64| Form::Path {
         vertices: vec![
-            Vertex { at: at(-30.0, y), depth: Depth::Page },
-            Vertex { at: at(30.0, y), depth: depth(Side::Toward) },
+            Vertex { at: at(-20.0, y), depth: Depth::Page },
+            Vertex { at: at(40.0, y), depth: depth(Side::Toward) },
         ],
         closed: false,
         smooth: false,
@@ -293,6 +296,16 @@ fn a_report_names_the_files_that_its_run_wrote() {
     assert!(!written[0].folder.join("png").exists());
 }
 
+/// The contents link to pages that an excerpt does not hold.
+#[test]
+fn an_excerpt_is_a_document_of_its_own() {
+    let dir = TempDir::new().unwrap();
+    let formats = Some(Formats { pdf: true, svg: false, png: false });
+    go(&Set::new(), &Request { formats, pages: pages(1..=3), ..request(dir.path()) }).unwrap();
+    let bytes = fs::read(dir.path().join("slipway").join("a4").join("slipway.pdf")).unwrap();
+    assert!(bytes.windows(8).any(|word| word == b"/Count 3"));
+}
+
 #[test]
 fn a_failing_run_changes_nothing() {
     let dir = TempDir::new().unwrap();
@@ -336,6 +349,22 @@ fn what_a_killed_run_left_is_put_right_by_the_next() {
     assert_eq!(names(&folder), ["a4", "screen"]);
 }
 
+/// The report vouches for pages, so it must not stand there before they do.
+#[test]
+fn a_page_that_cannot_be_replaced_leaves_the_old_report() {
+    let dir = TempDir::new().unwrap();
+    let whole = go(&Set::new(), &request(dir.path())).unwrap();
+    let page = whole[0].folder.join(&whole[0].files.iter().find(|(name, _)| name.starts_with("svg/")).unwrap().0);
+    fs::remove_file(&page).unwrap();
+    fs::create_dir(&page).unwrap();
+    let before = tree(&whole[0].folder);
+    let formats = Some(Formats { pdf: false, svg: true, png: false });
+    let done = go(&Set::new(), &Request { formats, pages: pages(1..=1), ..request(dir.path()) });
+    assert!(matches!(done, Err(Error::Io { .. })), "{done:?}");
+    assert!(before == tree(&whole[0].folder));
+    assert_eq!(names(&dir.path().join("slipway")), ["a4", "screen"]);
+}
+
 #[test]
 fn a_folder_that_is_not_ours_is_left_alone() {
     let dir = TempDir::new().unwrap();
@@ -345,6 +374,12 @@ fn a_folder_that_is_not_ours_is_left_alone() {
     let done = go(&Set::new(), &request(dir.path()));
     assert!(matches!(&done, Err(Error::Foreign(path)) if *path == folder), "{done:?}");
     assert_eq!(tree(dir.path()).keys().collect::<Vec<_>>(), ["slipway/a4/holiday.jpg"]);
+    // Pages of a run without its report are ours all the same.
+    fs::remove_file(folder.join("holiday.jpg")).unwrap();
+    fs::create_dir(folder.join("svg")).unwrap();
+    fs::write(folder.join("svg").join("099-old.svg"), "<svg").unwrap();
+    go(&Set::new(), &request(dir.path())).unwrap();
+    assert!(!folder.join("svg").join("099-old.svg").exists());
 }
 
 #[test]

@@ -269,6 +269,19 @@ fn problems_of_all_files_are_told_and_nothing_is_written() {
 }
 
 #[test]
+fn a_set_that_can_be_solved_but_not_answered_for_is_not_written() {
+    let yard = Yard::new();
+    yard.change("slipway/bollard.toml", "\"40 mm\", \"0 mm\"", "\"88 mm\", \"0 mm\"");
+    let ended = yard.run(&["render", "slipway"]);
+    assert!(ended.silent(1).contains("art field"), "{}", ended.err);
+    assert!(!yard.path("out").exists());
+    // The ladder still knows the page numbers.
+    let checked = yard.run(&["check", "slipway", "--json"]);
+    assert_eq!(checked.code, Some(1));
+    assert!(checked.json()["sets"][0]["pages"][0]["number"].is_u64(), "{}", checked.out);
+}
+
+#[test]
 fn one_bad_set_keeps_the_good_one_from_being_written() {
     let yard = Yard::new();
     fs::create_dir(yard.path("quay")).unwrap();
@@ -317,6 +330,8 @@ fn an_earlier_output_survives_a_full_disk() {
 #[test]
 fn an_earlier_output_survives_a_kill() {
     let yard = Yard::new();
+    // Quick to make, so that much of the run is writing and moving.
+    yard.change("slipway/set.toml", "ppi = 72", "ppi = 72\nformats = [\"svg\"]");
     yard.run(&["render", "slipway"]).silent(0);
     let old = yard.tree("out/slipway");
     yard.change("slipway/set.toml", "title = \"Slipway\"", "title = \"Slipway at dusk\"");

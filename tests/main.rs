@@ -13,8 +13,11 @@
 mod architecture;
 mod bad_specs;
 mod bundle;
+mod check_pages;
 mod cli;
+mod colour;
 mod demo_set;
+mod inks;
 mod measure;
 mod oracles;
 mod reading;
@@ -22,4 +25,5 @@ mod readme;
 mod references;
 mod render_png;
 mod render_vector;
+mod seen;
 mod spec_reference;

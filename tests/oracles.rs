@@ -212,10 +212,10 @@ fn the_printed_depth_step_is_ours_less_the_small_angle_error() {
 /// red; on black: what each filter darkens, hobyrne at everything2.com; both with the sign rule of Woods et al 1993.
 #[test]
 fn a_crossed_pair_has_its_colours_in_the_published_order() {
-    let glasses = Glasses { left: Filter::Red, right: Filter::Cyan };
+    let glasses = Glasses::ideal(Filter::Red, Filter::Cyan);
     let (left_eye, right_eye) = (half_x(0.0, -4.0, Eye::Left), half_x(0.0, -4.0, Eye::Right));
     let x_of = |colour: Srgb8, ground| {
-        let inks = inks(glasses, ground);
+        let inks = inks(&glasses, ground);
         if inks.left == colour {
             left_eye
         } else {

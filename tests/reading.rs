@@ -1,6 +1,6 @@
 //! Specs without fault: every word and default of the language arrives as what it means.
 
-use depthpress::colour::{Filter, Ground};
+use depthpress::colour::{Filter, Glasses, Ground};
 use depthpress::diagnostics::{Diagnostics, Sources};
 use depthpress::exercise::jump::{ArrangementForm, Stops};
 use depthpress::exercise::nest::RoomForm;
@@ -235,10 +235,10 @@ ppi = 0x60
     assert_eq!(set.viewer.ipd_range, (Mm(50.0), Mm(75.0)));
     let [a, b, c] = &set.editions[..] else { panic!() };
     assert_eq!((a.page, a.ground, a.ppi), (PageFormat::A4, Ground::White, Ppi(300)));
-    assert_eq!((a.glasses.left, a.glasses.right), (Filter::Red, Filter::Cyan));
+    assert_eq!(a.glasses, Glasses::ideal(Filter::Red, Filter::Cyan));
     assert_eq!(a.formats, Formats { pdf: true, svg: true, png: true });
     assert_eq!((b.page, b.ground, b.ppi), (PageFormat::Letter, Ground::Black, Ppi(1200)));
-    assert_eq!((b.glasses.left, b.glasses.right), (Filter::Cyan, Filter::Red));
+    assert_eq!(b.glasses, Glasses::ideal(Filter::Cyan, Filter::Red));
     assert_eq!(b.formats, Formats { pdf: false, svg: false, png: true });
     assert_eq!((c.page, c.ppi), (PageFormat::Wide, Ppi(96)));
 }

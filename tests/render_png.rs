@@ -4,7 +4,7 @@ use std::sync::Arc;
 
 use depthpress::colour::{Inks, Srgb8};
 use depthpress::layout::fonts;
-use depthpress::layout::sheet::{Art, Face, Fill, Glyph, Node, Sheet, TextRun, Tone};
+use depthpress::layout::sheet::{Art, Face, Fill, Glyph, Node, Patch, Sheet, TextRun, Tone};
 use depthpress::render::png::{PngError, Scratch, png};
 use depthpress::units::Ppi;
 use kurbo::{BezPath, Circle, Point, Rect, Shape, Size, Vec2};
@@ -436,4 +436,78 @@ fn art_stands_where_another_renderer_puts_it() {
     let (our_mass, ours) = picture.mass(1, 255, 0);
     assert!((ours - (moment / mass * PIXEL).to_point()).hypot() < 0.01);
     assert!((our_mass / mass - 1.0).abs() < 0.005, "{our_mass} {mass}");
+}
+
+fn patch(path: BezPath, colour: [u8; 3]) -> Node {
+    Node::Patch(Patch { path, colour: Srgb8(colour) })
+}
+
+/// A pixel is the patch's if at least half of it is: 1/4 pixel short on one side, 3/4 on the other.
+#[test]
+fn patches_are_exact_on_whole_pixels() {
+    let px = |pixels: f64| pixels * PIXEL;
+    let nodes = vec![
+        patch(rect(px(10.25), px(10.75), px(40.25), px(40.75)), [251, 240, 239]),
+        patch(rect(px(20.0), px(20.0), px(30.0), px(30.0)), [17, 130, 91]),
+        fill(rect(px(24.0), px(24.0), px(26.0), px(26.0)), Tone::FULL),
+    ];
+    for inks in [ON_WHITE, ON_BLACK, SOFT] {
+        let page = Picture::of(&sheet(Size::new(8.0, 8.0), inks, nodes.clone()));
+        for y in 0..60 {
+            for x in 0..60 {
+                let within = |from: usize, to: usize| (from..to).contains(&x) && (from..to).contains(&y);
+                let wanted = match (within(24, 26), within(20, 30), (10..40).contains(&x) && (11..41).contains(&y)) {
+                    (true, ..) => inks.text.0,
+                    (_, true, _) => [17, 130, 91],
+                    (.., true) => [251, 240, 239],
+                    _ => inks.ground.0,
+                };
+                assert_eq!(page.at(x, y), wanted, "{x} {y}");
+            }
+        }
+    }
+}
+
+/// Beside patches the art has two levels of coverage less; its areas and places stay.
+#[test]
+fn art_beside_patches_keeps_its_place() {
+    let centre = Point::new(12.31, 14.77);
+    let art = Art { left: vec![ring(centre, 6.0, 2.0)], ..Art::default() };
+    let nodes = vec![patch(rect(30.0, 30.0, 34.0, 34.0), ON_WHITE.ground.0), Node::Art(art)];
+    let page = Picture::of(&sheet(Size::new(40.0, 40.0), ON_WHITE, nodes));
+    let (mass, middle) = page.mass(1, 255, 0);
+    let area = std::f64::consts::PI * (7.0_f64.powi(2) - 5.0_f64.powi(2)) / PIXEL.powi(2);
+    assert!((mass / area - 1.0).abs() < 2e-3, "{mass} {area}");
+    assert!((middle - centre).hypot() < 2e-3, "{middle:?}");
+}
+
+#[test]
+fn a_page_has_room_for_so_many_colours_of_patches() {
+    let page = |count: usize| {
+        let one = |i: usize| {
+            let x = i as f64;
+            patch(rect(x, 1.0, x + 1.0, 3.0), [i as u8, 100, 200 - i as u8])
+        };
+        // The first colour comes again: it counts once.
+        let nodes = (0..count).map(one).chain([patch(rect(0.0, 4.0, 9.0, 5.0), [0, 100, 200])]).collect();
+        sheet(Size::new(60.0, 8.0), ON_WHITE, nodes)
+    };
+    let picture = Picture::of(&page(Patch::MOST));
+    for i in 0..Patch::MOST {
+        let x = ((i as f64 + 0.5) / PIXEL) as usize;
+        assert_eq!(picture.at(x, 20), [i as u8, 100, 200 - i as u8]);
+    }
+    let refused = png(&page(Patch::MOST + 1), PPI, &mut Scratch::default());
+    assert!(matches!(refused, Err(PngError::Colours { .. })));
+}
+
+/// A sheet with patches leaves nothing behind in the buffers for the next one.
+#[test]
+fn patches_do_not_stay_for_the_next_page() {
+    let plain = sheet(LETTER, ON_BLACK, vec![fill(rect(3.0, 3.0, 9.0, 9.0), Tone::FULL)]);
+    let patched = sheet(LETTER, ON_BLACK, vec![patch(rect(1.0, 1.0, 50.0, 50.0), [90, 20, 20])]);
+    let mut scratch = Scratch::default();
+    let first = png(&plain, PPI, &mut scratch).unwrap();
+    png(&patched, PPI, &mut scratch).unwrap();
+    assert_eq!(png(&plain, PPI, &mut scratch).unwrap(), first);
 }

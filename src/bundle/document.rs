@@ -2,6 +2,7 @@
 
 use std::collections::BTreeSet;
 
+use crate::colour::Filter;
 use crate::layout::sheet::{Node, Role, Sheet};
 use crate::render::pdf::{PdfBook, pdf};
 use crate::spec::{Edition, Language, SetSpec};
@@ -18,11 +19,13 @@ pub(super) fn document(set: &SetSpec, edition: &Edition, all: &[Sheet], sheets: 
 /// What the document says about itself; `None` where the date of the set is none.
 fn about(set: &SetSpec, edition: &Edition) -> Option<PdfBook> {
     let subject = set.summary.clone();
+    let [first, second] = edition.glasses.pair().map(Filter::name);
+    let glasses = format!("{first}/{second} glasses");
     Some(PdfBook {
         title: set.title.clone(),
         author: set.author.clone(),
-        subject: subject.unwrap_or_else(|| "Practice pages for two eyes and red/cyan glasses.".to_owned()),
-        keywords: ["practice pages", "anaglyph", "red/cyan glasses"].map(str::to_owned).to_vec(),
+        subject: subject.unwrap_or_else(|| format!("Practice pages for two eyes and {glasses}.")),
+        keywords: vec!["practice pages".to_owned(), "anaglyph".to_owned(), glasses],
         language: match set.language {
             Language::En => "en".to_owned(),
         },

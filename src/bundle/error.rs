@@ -107,13 +107,15 @@ impl fmt::Display for Error {
             Self::SameSet(id) => {
                 write!(
                     f,
-                    "two sets have the id `{id}` and would overwrite each other; render them one by one with different `--out`"
+                    "two sets have the id `{id}` and would overwrite each other; render them one by one with \
+                     different `--out`"
                 )
             }
             Self::Busy(path) => write!(f, "another run is writing to `{}`; wait for it to end", path.display()),
             Self::Foreign(path) => write!(
                 f,
-                "`{}` holds files but no `report.json`, so it is not ours to replace; move it away or choose another `--out`",
+                "`{}` has no `report.json` and holds other files, so it is not replaced; move it away or choose \
+                 another `--out`",
                 path.display()
             ),
             Self::Threads(reason) => write!(f, "cannot start the threads: {reason}; try a lower `--jobs`"),

@@ -57,6 +57,9 @@ pub fn pdf_file(set_id: &str) -> String {
     format!("{set_id}.pdf")
 }
 
+/// The folder of the swatches, below the folder of the edition.
+pub const INKS: &str = "inks";
+
 /// The report, below the folder of the edition.
 pub const REPORT: &str = "report.json";
 
@@ -64,7 +67,8 @@ pub const REPORT: &str = "report.json";
 mod tests {
     use super::*;
     use crate::colour::{Filter, Glasses, Ground};
-    use crate::spec::PageFormat;
+    use crate::diagnostics::{FileId, Place};
+    use crate::spec::{Colours, PageFormat};
     use crate::units::Ppi;
 
     const ALL: Formats = Formats { pdf: true, svg: true, png: true };
@@ -75,9 +79,11 @@ mod tests {
             id: "a4".into(),
             page: PageFormat::A4,
             ground: Ground::White,
-            glasses: Glasses { left: Filter::Cyan, right: Filter::Red },
+            glasses: Glasses::ideal(Filter::Cyan, Filter::Red),
+            colour: Colours::default(),
             ppi: Ppi(300),
             formats,
+            place: Place::start_of(FileId(0)),
         }
     }
 

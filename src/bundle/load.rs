@@ -10,10 +10,12 @@ use std::path::{Path, PathBuf};
 
 use crate::diagnostics::{Diagnostic, Diagnostics, FileId, Place, Sources, codes};
 use crate::exercise::{Exercise, read_exercise};
+use crate::layout::parts::is_own;
 use crate::spec::SetSpec;
+use crate::spec::data::{Data, DataRef, apply, contradictions, read_data};
 use crate::spec::read::Placed;
 use crate::spec::reader::Reader;
-use crate::spec::set::read_set;
+use crate::spec::set::{SetRead, read_set};
 use crate::spec::text::shown;
 
 /// The largest spec file that is read, in bytes (1 MiB). Design choice: a hundred times the largest exercise we know.
@@ -64,17 +66,13 @@ pub fn load(path: &Path) -> Result<Loaded, LoadError> {
     file.metadata().map_err(failed(&file))?;
     let home = file.parent().map(Path::to_owned).unwrap_or_default();
     let mut loading = Loading { home, sources: Sources::default(), diagnostics: Diagnostics::new() };
-    let (set, listed) = match loading.read_file(&file, None).map_err(failed(&file))? {
-        Some(id) => loading.parse(id, read_set_pair),
-        None => (None, Vec::new()),
+    let SetRead { mut set, exercises, data } = match loading.read_file(&file, None).map_err(failed(&file))? {
+        Some(id) => loading.parse(id, read_set),
+        None => SetRead { set: None, exercises: Vec::new(), data: Vec::new() },
     };
-    let exercises = loading.read_exercises(listed);
+    loading.read_data(&mut set, &data);
+    let exercises = loading.read_exercises(exercises);
     Ok(Loaded { set, exercises, sources: loading.sources, diagnostics: loading.diagnostics })
-}
-
-fn read_set_pair(reader: &mut Reader<'_>) -> (Option<SetSpec>, Vec<Placed<String>>) {
-    let read = read_set(reader);
-    (read.set, read.exercises)
 }
 
 /// What is known while a set is read.
@@ -93,6 +91,25 @@ impl Loading {
         read(&mut Reader::new(&self.sources, file, &mut self.diagnostics))
     }
 
+    /// Reads the files of numbers that the set names, each once, and puts them into its editions. A set that names a
+    /// file that cannot be used is none.
+    fn read_data(&mut self, set: &mut Option<SetSpec>, wanted: &[DataRef]) {
+        let mut known: BTreeMap<(&str, &str), Option<Data>> = BTreeMap::new();
+        for one in wanted {
+            let key = (one.path.value.as_str(), one.word());
+            let read = known.entry(key).or_insert_with(|| {
+                let file = self.read_listed(&one.path, NAMED);
+                file.and_then(|file| self.parse(file, |reader| read_data(reader, one.kind)))
+            });
+            let read = read.as_ref();
+            let problems = read.and_then(|data| Some(fit(set.as_mut()?, one, data))).unwrap_or_default();
+            if read.is_none() || !problems.is_empty() {
+                *set = None;
+            }
+            self.diagnostics.extend(problems);
+        }
+    }
+
     /// Reads the listed exercises in their order; each broken one leaves its problems and no exercise.
     fn read_exercises(&mut self, listed: Vec<Placed<String>>) -> Vec<Exercise> {
         let mut stems = BTreeMap::new();
@@ -103,7 +120,7 @@ impl Loading {
             if self.is_repeated(&entry, &stem, &mut stems) {
                 continue;
             }
-            let Some(file) = self.read_listed(&entry) else { continue };
+            let Some(file) = self.read_listed(&entry, LISTED) else { continue };
             exercises.extend(self.parse(file, |reader| read_exercise(reader, &stem)).map(|e| (e, entry.place)));
         }
         self.check_page_ids(&exercises);
@@ -134,18 +151,18 @@ impl Loading {
     }
 
     /// Reads a listed file, or pushes why it cannot be used, at the place where it is listed.
-    fn read_listed(&mut self, entry: &Placed<String>) -> Option<FileId> {
+    fn read_listed(&mut self, entry: &Placed<String>, else_do: &'static [&'static str; 2]) -> Option<FileId> {
         let path = self.home.join(&entry.value);
         let refusal = match self.inside(&path) {
             Ok(true) => match self.read_file(&path, Some(entry.place)) {
                 Ok(file) => return file,
-                Err(problem) => refuse_io(&entry.value, &problem),
+                Err(problem) => refuse_io(&entry.value, &problem, else_do),
             },
             Ok(false) => (
                 format!("`{}` is a link that leads out of the folder of the set", shown(&entry.value)),
                 "copy the file into the folder",
             ),
-            Err(problem) => refuse_io(&entry.value, &problem),
+            Err(problem) => refuse_io(&entry.value, &problem, else_do),
         };
         self.refuse(Some(entry.place), refusal);
         None
@@ -223,9 +240,16 @@ impl Loading {
         self.diagnostics.push(problem);
     }
 
-    /// Pages are named by exercise and level, so `rope` with two levels and an exercise `rope-2` would both make a page
+    /// The book has pages of its own, such as `cover`. Pages are named by exercise and level, so `rope` with two levels and an exercise `rope-2` would both make a page
     /// `rope-2`.
     fn check_page_ids(&mut self, exercises: &[(Exercise, Place)]) {
+        for (exercise, place) in exercises.iter().filter(|(e, _)| is_own(&e.id)) {
+            let message = format!("`{}` is the name of a page that every book has", exercise.id);
+            let problem = Diagnostic::error(codes::DUPLICATE, *place, message)
+                .with_label("the same name")
+                .with_help("rename the file");
+            self.diagnostics.push(problem);
+        }
         let by_id: BTreeMap<&str, Place> = exercises.iter().map(|(e, place)| (e.id.as_str(), *place)).collect();
         for (exercise, _) in exercises.iter().filter(|(e, _)| 1 < e.levels()) {
             for level in 1..=exercise.levels() {
@@ -241,10 +265,23 @@ impl Loading {
     }
 }
 
-fn refuse_io(listed: &str, problem: &io::Error) -> Refusal {
+/// Ways out where a listed exercise is not there, or cannot be read.
+const LISTED: &[&str; 2] =
+    &["write the file, or take it out of the list", "make the file readable, or take it out of the list"];
+/// The same for a file of numbers.
+const NAMED: &[&str; 2] = &["write the file, or leave the key out", "make the file readable, or leave the key out"];
+
+fn refuse_io(listed: &str, problem: &io::Error, [missing, unreadable]: &[&'static str; 2]) -> Refusal {
     if problem.kind() == io::ErrorKind::NotFound {
-        (format!("there is no file `{}`", shown(listed)), "write the file, or take it out of the list")
+        (format!("there is no file `{}`", shown(listed)), missing)
     } else {
-        (format!("cannot read `{}`: {problem}", shown(listed)), "make the file readable, or take it out of the list")
+        (format!("cannot read `{}`: {problem}", shown(listed)), unreadable)
     }
+}
+
+/// Puts numbers into the editions that use them; the problems, where they do not fit.
+fn fit(set: &mut SetSpec, wanted: &DataRef, data: &Data) -> Vec<Diagnostic> {
+    let mut problems = contradictions(wanted, data);
+    problems.extend(apply(set, wanted, data).err().into_iter().flatten());
+    problems
 }

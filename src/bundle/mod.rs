@@ -4,12 +4,15 @@
 //! the rooms that do, in order, and carries their results. Nothing is written while any file of any set has an error,
 //! and what an earlier run wrote survives every failure (see [`mod@write`]).
 
+pub mod colour_report;
 mod document;
 pub mod error;
 pub mod extent;
+pub mod inked;
 pub mod json;
 pub mod load;
 pub mod prepare;
 pub mod report;
 pub mod run;
+pub mod swatch;
 pub mod write;

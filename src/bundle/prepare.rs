@@ -8,9 +8,10 @@ use crate::layout::grid::ART_FIELD;
 use crate::layout::{self, BookPage, LaidOut};
 use crate::lint;
 use crate::solve::{SolvedFeature, solve};
-use crate::spec::{Edition, SetSpec};
+use crate::spec::{Edition, MediumSource, SetSpec};
 use crate::units::{Mm, Ppi};
 
+use super::inked::Inked;
 use super::load::Loaded;
 
 /// A set with everything that is known of its pages, and every problem found so far.
@@ -67,9 +68,10 @@ impl Prepared {
 
 impl Book<'_> {
     /// Lays out one edition of the book, or says what does not fit in it.
-    pub fn lay_out(&self, edition: &Edition) -> Result<LaidOut, Vec<Diagnostic>> {
+    pub fn lay_out(&self, edition: &Edition, inked: &Inked) -> Result<LaidOut, Vec<Diagnostic>> {
         let pages: Vec<_> = self.pages.iter().map(|p| BookPage { page: &p.page, solved: &p.features }).collect();
-        let laid = layout::lay_out(&layout::Book { set: self.set, edition, pages: &pages });
+        let Inked { plan, views } = inked;
+        let laid = layout::lay_out(&layout::Book { set: self.set, edition, plan, views, pages: &pages });
         laid.map_err(|problems| problems.into_iter().map(|problem| in_edition(problem, edition)).collect())
     }
 }
@@ -116,18 +118,35 @@ fn lint_pages(set: &SetSpec, exercises: &[Exercise], pages: &mut [SolvedPage], d
     let first_pages: Vec<String> = exercises.iter().map(|exercise| exercise.page_id(1)).collect();
     let mut texts = set_texts(set);
     texts.extend(exercises.iter().zip(&first_pages).flat_map(|(exercise, page)| exercise_texts(exercise, page)));
+    let inked: Vec<Inked> = set.editions.iter().map(Inked::of).collect();
+    let editions: Vec<_> = set.editions.iter().zip(&inked).map(|(edition, inked)| painted(edition, inked)).collect();
     let input = lint::Input {
         viewer: &set.viewer,
         field: (Mm(ART_FIELD.width), Mm(ART_FIELD.height)),
         devices: &devices,
         pages: &solved,
         texts: &texts,
+        editions: &editions,
     };
     for finding in lint::check(&input) {
         if let Some(page) = pages.iter_mut().find(|p| p.page.id == finding.page) {
             page.lints.push(finding.diagnostic.clone());
         }
         push_once(diagnostics, finding.diagnostic);
+    }
+}
+
+/// The inks of an edition, for the checks.
+fn painted<'a>(edition: &'a Edition, inked: &'a Inked) -> lint::Painted<'a> {
+    let colour = &edition.colour;
+    lint::Painted {
+        edition: &edition.id,
+        place: Some(edition.place),
+        ground: edition.ground,
+        plan: &inked.plan,
+        is_known: colour.source != MediumSource::Unsaid,
+        aim: colour.wishes.ghost,
+        accepted: colour.accepted.as_ref().map(|a| lint::Accepted { limit: a.limit, reason: &a.reason }),
     }
 }
 

@@ -6,17 +6,18 @@
 
 use serde::Serialize;
 
-use crate::colour::{Inks, inks};
 use crate::diagnostics::{Diagnostic, Severity};
 use crate::layout::sheet::Sheet;
 use crate::layout::{LaidOut, Placed};
 use crate::optics::Viewer;
 use crate::scene::{Eyes, Role};
 use crate::solve::{SolvedForm, Stand};
-use crate::spec::Edition;
+use crate::spec::{Edition, MediumSource};
 use crate::units::Mm;
 
+use super::colour_report::{ColourPart, InksPart};
 use super::extent::Extent;
+use super::inked::Inked;
 use super::json;
 use super::prepare::{Book, SolvedPage};
 
@@ -27,17 +28,29 @@ const SCHEMA: u32 = 1;
 pub fn report(
     book: &Book<'_>,
     edition: &Edition,
+    inked: &Inked,
     laid: &LaidOut,
     extent: &Extent,
 ) -> Result<Vec<u8>, serde_json::Error> {
+    let unsaid = unsaid_medium(edition);
     json::to_vec(&Report {
         schema: SCHEMA,
         tool: Tool { name: env!("CARGO_PKG_NAME"), version: env!("CARGO_PKG_VERSION") },
         set: SetPart { id: &book.set.id, version: &book.set.version },
-        edition: EditionPart::new(edition, laid),
+        edition: EditionPart::new(edition, inked, laid),
         viewer: ViewerPart::new(&book.set.viewer),
-        defaults: book.defaults.iter().map(Finding::new).collect(),
+        defaults: book.defaults.iter().chain(&unsaid).map(Finding::new).collect(),
         pages: pages(book.pages, laid, extent),
+    })
+}
+
+/// That the inks are those for an ideal screen, where the edition names no medium.
+fn unsaid_medium(edition: &Edition) -> Option<Diagnostic> {
+    let unsaid = edition.colour.source == MediumSource::Unsaid;
+    unsaid.then(|| {
+        let message = format!("edition `{}` names no medium: its inks are those for an ideal screen", edition.id);
+        Diagnostic::note("N-MEDIUM", edition.place, message)
+            .with_help("write `medium = \"screen\"` or `medium = \"print\"` for a forecast of the ghosts")
     })
 }
 
@@ -73,21 +86,13 @@ struct EditionPart<'a> {
     ppi: u32,
     glasses: GlassesPart,
     inks: InksPart,
+    colour: ColourPart<'a>,
 }
 
 #[derive(Serialize)]
 struct GlassesPart {
     left: &'static str,
     right: &'static str,
-}
-
-#[derive(Serialize)]
-struct InksPart {
-    left: String,
-    right: String,
-    both: String,
-    ground: String,
-    text: String,
 }
 
 #[derive(Serialize)]
@@ -145,22 +150,16 @@ struct Finding<'a> {
 }
 
 impl<'a> EditionPart<'a> {
-    fn new(edition: &'a Edition, laid: &LaidOut) -> Self {
+    fn new(edition: &'a Edition, inked: &Inked, laid: &LaidOut) -> Self {
         let size = laid.sheets.first().map_or([0.0; 2], |sheet| [sheet.size.width, sheet.size.height]);
-        let Inks { left, right, both, ground, text } = inks(edition.glasses, edition.ground);
         Self {
             id: &edition.id,
             page_mm: size.map(fine),
             ground: edition.ground.name(),
             ppi: edition.ppi.0,
             glasses: GlassesPart { left: edition.glasses.left.name(), right: edition.glasses.right.name() },
-            inks: InksPart {
-                left: left.hex(),
-                right: right.hex(),
-                both: both.hex(),
-                ground: ground.hex(),
-                text: text.hex(),
-            },
+            inks: InksPart::new(&inked.plan.inks),
+            colour: ColourPart::new(edition, &inked.plan, &laid.ghost),
         }
     }
 }
@@ -286,7 +285,7 @@ const fn severity_name(severity: Severity) -> &'static str {
 }
 
 /// Lengths and demands: 4 decimals.
-fn fine(value: f64) -> f64 {
+pub(super) fn fine(value: f64) -> f64 {
     round(value, 1e4)
 }
 

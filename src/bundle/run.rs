@@ -21,6 +21,7 @@ use crate::units::Ppi;
 use super::document::document;
 use super::error::Error;
 use super::extent::{Extent, REPORT, pdf_file};
+use super::inked::Inked;
 use super::prepare::Book;
 use super::report::report;
 use super::write::{Output, Stage};
@@ -96,7 +97,7 @@ fn refuse_same_set(books: &[Book<'_>]) -> Result<(), Error> {
 }
 
 /// The editions asked for, in the order of the set; all if none was.
-fn choose<'a>(set: &'a SetSpec, asked: &[String]) -> Result<Vec<&'a Edition>, Error> {
+pub(super) fn choose<'a>(set: &'a SetSpec, asked: &[String]) -> Result<Vec<&'a Edition>, Error> {
     let has = |id: &String| set.editions.iter().any(|e| e.id == *id);
     if let Some(unknown) = asked.iter().find(|id| !has(id)) {
         let known: Vec<_> = set.editions.iter().map(|e| e.id.clone()).collect();
@@ -116,7 +117,8 @@ struct Run<'a> {
 impl Run<'_> {
     /// Makes every file of one edition and leaves them waiting in the output.
     fn edition(&self, set: usize, book: &Book<'_>, edition: &Edition, output: &mut Output) -> Result<Written, Error> {
-        let laid = book.lay_out(edition).map_err(|diagnostics| Error::Layout { set, diagnostics })?;
+        let inked = Inked::of(edition);
+        let laid = book.lay_out(edition, &inked).map_err(|diagnostics| Error::Layout { set, diagnostics })?;
         let extent = self.extent(book, edition, &laid)?;
         let sheets = within(&laid.sheets, &extent.pages);
         let stage = output.stage(&edition.id, extent.whole)?;
@@ -130,7 +132,7 @@ impl Run<'_> {
             files.push(self.write(&stage, pdf_file(&book.set.id), &bytes)?);
         }
         files.extend(pages?.into_iter().flatten());
-        let report = report(book, edition, &laid, &extent).map_err(Error::Report)?;
+        let report = report(book, edition, &inked, &laid, &extent).map_err(Error::Report)?;
         files.push(self.write(&stage, REPORT.to_owned(), &report)?);
         Ok(Written {
             set: book.set.id.clone(),

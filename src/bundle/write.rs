@@ -17,7 +17,7 @@ use std::io::{self, Write};
 use std::path::{Path, PathBuf};
 
 use super::error::Error;
-use super::extent::REPORT;
+use super::extent::{INKS, REPORT, pdf_file};
 
 /// New files until they are put in place.
 const STAGING: &str = ".staging";
@@ -28,6 +28,8 @@ const PREVIOUS: &str = ".previous";
 #[derive(Debug)]
 pub struct Output {
     folder: PathBuf,
+    /// Name of the PDF in the folder of each edition.
+    document: String,
     /// Folders that this run made, the innermost first.
     made: Vec<PathBuf>,
     staged: Vec<Stage>,
@@ -51,7 +53,7 @@ impl Output {
         let made = folder.ancestors().take_while(missing).map(Path::to_owned).collect();
         fs::create_dir_all(&folder).map_err(Error::io("make", &folder))?;
         let lock = lock(&folder)?;
-        let output = Self { folder, made, staged: Vec::new(), _lock: lock };
+        let output = Self { folder, document: pdf_file(set_id), made, staged: Vec::new(), _lock: lock };
         output.tidy()?;
         Ok(output)
     }
@@ -60,7 +62,7 @@ impl Output {
     /// place of its own earlier version.
     pub fn stage(&mut self, edition: &str, whole: bool) -> Result<Stage, Error> {
         if whole {
-            refuse_foreign(&self.folder.join(edition))?;
+            refuse_foreign(&self.folder.join(edition), &self.document)?;
         }
         let folder = self.folder.join(STAGING).join(edition);
         for part in ["svg", "png"] {
@@ -140,6 +142,9 @@ impl Stage {
     /// Writes one file; `name` is its path below the folder of the edition.
     pub fn write(&self, name: &str, bytes: &[u8]) -> Result<(), Error> {
         let path = self.folder.join(name);
+        if let Some(folder) = path.parent() {
+            fs::create_dir_all(folder).map_err(Error::io("make", folder))?;
+        }
         create(&path).and_then(|mut file| file.write_all(bytes)).map_err(Error::io("write", &path))
     }
 }
@@ -163,14 +168,16 @@ fn lock(folder: &Path) -> Result<Option<File>, Error> {
     }
 }
 
-/// Refuses to replace a folder that holds something but no report: no run of ours wrote it.
-fn refuse_foreign(target: &Path) -> Result<(), Error> {
-    let foreign = match fs::read_dir(target) {
-        Ok(mut entries) => entries.next().is_some() && !target.join(REPORT).exists(),
-        Err(error) if error.kind() == io::ErrorKind::NotFound => false,
-        Err(error) => return Err(Error::io("read", target)(error)),
+/// Refuses to replace a folder that has no report and holds something that no run of ours puts there.
+fn refuse_foreign(target: &Path, document: &str) -> Result<(), Error> {
+    let entries = match fs::read_dir(target) {
+        Err(error) if error.kind() == io::ErrorKind::NotFound => return Ok(()),
+        entries => entries.and_then(Iterator::collect::<io::Result<Vec<_>>>).map_err(Error::io("read", target))?,
     };
-    if foreign { Err(Error::Foreign(target.to_owned())) } else { Ok(()) }
+    let is = |entry: &fs::DirEntry, names: &[&str]| names.iter().any(|name| entry.file_name() == *name);
+    let ours =
+        entries.iter().any(|e| is(e, &[REPORT])) || entries.iter().all(|e| is(e, &[document, "svg", "png", INKS]));
+    if ours { Ok(()) } else { Err(Error::Foreign(target.to_owned())) }
 }
 
 /// Moves every file below `from` to the same place below `to`, the report last.
@@ -201,4 +208,55 @@ fn remove(folder: &Path) -> Result<(), Error> {
 fn remove_if_empty(folder: &Path) {
     // Fails where something is in it, and then it stays.
     drop(fs::remove_dir(folder));
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// An edition that is in place, and one that waits to replace it.
+    fn waiting(out: &Path) -> Output {
+        for text in ["old", "new"] {
+            let mut output = Output::open(out, "slipway").unwrap();
+            let stage = output.stage("a4", true).unwrap();
+            stage.write("svg/001-cover.svg", text.as_bytes()).unwrap();
+            stage.write(REPORT, text.as_bytes()).unwrap();
+            if text == "new" {
+                return output;
+            }
+            output.commit().unwrap();
+        }
+        unreachable!("the second text returns")
+    }
+
+    fn cover(out: &Path) -> String {
+        fs::read_to_string(out.join("slipway/a4/svg/001-cover.svg")).unwrap()
+    }
+
+    #[test]
+    fn a_new_edition_takes_the_place_of_the_old() {
+        let dir = tempfile::tempdir().unwrap();
+        waiting(dir.path()).commit().unwrap();
+        assert_eq!(cover(dir.path()), "new");
+    }
+
+    #[test]
+    fn an_edition_that_waits_changes_nothing() {
+        let dir = tempfile::tempdir().unwrap();
+        let output = waiting(dir.path());
+        assert_eq!(cover(dir.path()), "old");
+        drop(output);
+        assert_eq!(cover(dir.path()), "old");
+        assert_eq!(fs::read_dir(dir.path().join("slipway")).unwrap().count(), 1);
+    }
+
+    /// The second of the two renames fails, for the new edition is gone.
+    #[test]
+    fn the_old_edition_comes_back_where_the_new_one_cannot_be_put_in_place() {
+        let dir = tempfile::tempdir().unwrap();
+        let output = waiting(dir.path());
+        fs::remove_dir_all(dir.path().join("slipway").join(STAGING)).unwrap();
+        assert!(matches!(output.commit(), Err(Error::Io { .. })));
+        assert_eq!(cover(dir.path()), "old");
+    }
 }

@@ -4,6 +4,7 @@ use std::path::PathBuf;
 
 use serde::Serialize;
 
+use crate::bundle::inked::Inked;
 use crate::bundle::prepare::Prepared;
 use crate::diagnostics::Severity;
 use crate::diagnostics::render::Record;
@@ -46,7 +47,7 @@ fn ladder(set: &mut Prepared) -> Vec<Rung> {
     let (mut numbers, mut problems) = (None, Vec::new());
     if let Some(book) = set.draft() {
         for edition in &book.set.editions {
-            match book.lay_out(edition) {
+            match book.lay_out(edition, &Inked::of(edition)) {
                 Ok(laid) => {
                     numbers
                         .get_or_insert_with(|| laid.sheets.into_iter().map(|s| (s.id, s.number)).collect::<Vec<_>>());

@@ -127,6 +127,10 @@ fn place_words([near, far]: [Option<f64>; 2]) -> String {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::exercise::Page;
+    use crate::exercise::words::Words;
+    use crate::scene::{Eyes, Scene, Shape};
+    use crate::solve::{PathPoint, SolvedFeature};
 
     #[test]
     fn demands_are_told_from_small_to_large() {
@@ -135,6 +139,42 @@ mod tests {
         assert_eq!(demand_words([-4.0, -1.0]), "1 to 4 pd away");
         assert_eq!(demand_words([-2.0, -2.0]), "2 pd away");
         assert_eq!(demand_words([-2.0, 2.0]), "2 pd away to 2 pd toward");
+    }
+
+    /// A mark may stand deeper than its target; a path goes to and fro between its ends.
+    #[test]
+    fn only_what_is_looked_at_counts() {
+        let viewer = Viewer { distance: Mm(400.0), ipd: Mm(64.0), ipd_range: (Mm(50.0), Mm(75.0)) };
+        let feature = |role, parallax: f64, form| SolvedFeature {
+            id: String::new(),
+            role,
+            eyes: Eyes::Both,
+            form,
+            at: (0.0, 0.0),
+            stand: stand(Mm(parallax), &viewer).unwrap(),
+            solid: false,
+            place: None,
+        };
+        let ring = || SolvedForm::Shape { shape: Shape::Ring, size: 20.0, weight: 1.0, extent: (20.0, 20.0) };
+        let points = [0.0, -8.0, 4.0, 0.0].map(|parallax| PathPoint { x: parallax, y: 0.0, parallax });
+        let path = || SolvedForm::Path { points: points.to_vec(), closed: false, smooth: false, weight: 1.0 };
+        let span_of = |features| {
+            let page = Page {
+                id: String::new(),
+                kind: "hold",
+                title: String::new(),
+                level: 1,
+                levels: 1,
+                scene: Scene::default(),
+                words: Words::default(),
+            };
+            rung(&SolvedPage { page, features, lints: Vec::new() }, &viewer, None).demand_pd
+        };
+        let marks = || vec![feature(Role::Lock, -12.0, ring()), feature(Role::Guide, 0.0, path())];
+        assert_eq!(span_of(marks()), None);
+        let with = |more| marks().into_iter().chain([more]).collect();
+        assert_eq!(span_of(with(feature(Role::Target, -4.0, ring()))), Some([1.0, 1.0]));
+        assert_eq!(span_of(with(feature(Role::Trail, 0.0, path()))), Some([-1.0, 2.0]));
     }
 
     #[test]

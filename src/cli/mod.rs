@@ -7,6 +7,7 @@ mod check;
 mod console;
 mod convert;
 mod findings;
+mod inks;
 mod ladder;
 mod options;
 mod render;
@@ -36,6 +37,7 @@ enum Command {
     Render(render::Args),
     Check(check::Args),
     Convert(convert::Args),
+    Inks(inks::Args),
 }
 
 /// How a command ended, if nothing stopped it.
@@ -72,6 +74,7 @@ pub fn run(args: impl IntoIterator<Item = OsString>) -> ExitCode {
         Command::Render(args) => render::run(args, &console),
         Command::Check(args) => check::run(args, &console),
         Command::Convert(args) => convert::run(args, &console),
+        Command::Inks(args) => inks::run(args, &console),
     };
     match done {
         Ok(Status::Fine) => ExitCode::SUCCESS,

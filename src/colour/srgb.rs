@@ -2,6 +2,8 @@
 //!
 //! Nothing here knows a filter or an eye.
 
+use std::sync::OnceLock;
+
 /// A colour of the sRGB space, 8 bits a channel (IEC 61966-2-1).
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 pub struct Srgb8(pub [u8; 3]);
@@ -20,7 +22,13 @@ impl Srgb8 {
 
     /// Red, green and blue light, each 0 to 1.
     pub fn linear(self) -> [f64; 3] {
-        self.0.map(decode)
+        static LIGHT: OnceLock<[f64; 256]> = OnceLock::new();
+        let light = LIGHT.get_or_init(|| {
+            let mut light = [0.0; 256];
+            light.iter_mut().zip(0..=255).for_each(|(light, channel)| *light = decode(channel));
+            light
+        });
+        self.0.map(|channel| light[usize::from(channel)])
     }
 
     /// Relative luminance: 0 is black, 1 is white.
@@ -41,6 +49,23 @@ impl Srgb8 {
         let (a, b) = (self.luminance(), other.luminance());
         (a.max(b) + 0.05) / (a.min(b) + 0.05)
     }
+}
+
+/// The 8-bit channel value nearest to a light from 0 to 1; light outside takes the nearer end.
+///
+/// ```text
+/// 12.92 l up to 0.0031308, else 1.055 l^(1/2.4) - 0.055
+/// ```
+///
+/// Source: `[SRGB]`, transfer function.
+#[expect(
+    clippy::cast_possible_truncation,
+    clippy::cast_sign_loss,
+    reason = "rounded and clamped to what eight bits hold"
+)]
+pub fn encode(light: f64) -> u8 {
+    let c = if light <= 0.003_130_8 { 12.92 * light } else { 1.055 * libm::pow(light, 1.0 / 2.4) - 0.055 };
+    (c * 255.0).round().clamp(0.0, 255.0) as u8
 }
 
 /// The light of one 8-bit channel value, 0 to 1.
@@ -64,6 +89,11 @@ mod tests {
         let light: Vec<f64> = (0..=255).map(decode).collect();
         assert!(light.windows(2).all(|pair| pair[0] < pair[1]));
         assert!(light[0].abs() < f64::EPSILON && (light[255] - 1.0).abs() < f64::EPSILON);
+    }
+
+    #[test]
+    fn every_value_survives_the_way_to_light_and_back() {
+        assert!((0..=255).all(|value| encode(decode(value)) == value));
     }
 
     #[test]

@@ -27,23 +27,44 @@ pub fn compose(features: &[SolvedFeature], middle: Point) -> Art {
     let mut art = Art::default();
     let solids: Vec<Solid<'_>> = features.iter().filter(|f| f.solid).map(|f| Solid::new(f, middle)).collect();
     for feature in features {
-        let hiders: Vec<&Solid<'_>> = solids.iter().filter(|s| s.feature.id != feature.id).collect();
-        if is_flat(feature) && hiders.is_empty() {
-            art.flat.extend(pieces(feature, Eye::Left, middle).into_iter().map(|piece| piece.path));
-            continue;
-        }
-        for (eye, list) in [(Eye::Left, &mut art.left), (Eye::Right, &mut art.right)] {
-            if sees(feature.eyes, eye) {
-                let visible = pieces(feature, eye, middle).into_iter().flat_map(|piece| {
-                    let behind = hiders.iter().filter(|s| hides(s.feature, feature, piece.parallax));
-                    hide(piece.path, behind.map(|s| s.shadow(eye)))
-                });
-                list.extend(visible);
-            }
+        let seen = |eye| {
+            if sees(feature.eyes, eye) { visible(feature, eye, middle, &solids) } else { Visible::default() }
+        };
+        let (left, right) = (seen(Eye::Left), seen(Eye::Right));
+        if is_flat(feature) && !left.cut && !right.cut {
+            art.flat.extend(left.paths);
+        } else {
+            art.left.extend(left.paths);
+            art.right.extend(right.paths);
         }
     }
     art.overlap = overlap(&art.left, &art.right);
     art
+}
+
+/// What one eye sees of a feature.
+#[derive(Default)]
+struct Visible {
+    paths: Vec<BezPath>,
+    /// Whether something before it hides a part.
+    cut: bool,
+}
+
+fn visible(feature: &SolvedFeature, eye: Eye, middle: Point, solids: &[Solid<'_>]) -> Visible {
+    let mut visible = Visible::default();
+    for piece in pieces(feature, eye, middle) {
+        let bounds = piece.path.bounding_box();
+        let before = solids.iter().filter(|solid| solid.hides(feature, piece.parallax));
+        let near = before.map(|solid| solid.shadow(eye)).filter(|(area, _)| touches(bounds, *area));
+        let cover: Contours = near.flat_map(|(_, contours)| contours.iter().cloned()).collect();
+        if cover.is_empty() {
+            visible.paths.push(piece.path);
+        } else {
+            visible.cut = true;
+            visible.paths.extend(combine(&flatten(&piece.path), &cover, OverlayRule::Difference));
+        }
+    }
+    visible
 }
 
 /// A feature that hides what stands behind it, with the area in which each eye sees nothing behind it.
@@ -57,10 +78,25 @@ impl<'a> Solid<'a> {
     fn new(feature: &'a SolvedFeature, middle: Point) -> Self {
         let shadow = |eye| {
             let SolvedForm::Shape { shape, size, extent, .. } = &feature.form else { return Default::default() };
+            if !sees(feature.eyes, eye) {
+                return Default::default();
+            }
             let path = place(feature, eye, middle) * outline::silhouette(shape, *size, *extent, HALO);
             (path.bounding_box(), flatten(&path))
         };
         Self { feature, left: shadow(Eye::Left), right: shadow(Eye::Right) }
+    }
+
+    /// Whether it hides a piece of another feature that stands at this parallax: what is farther away, and of a trail
+    /// everything, since beads and marks sit on it. A watch mark hides lines alone, never another target.
+    fn hides(&self, feature: &SolvedFeature, parallax: f64) -> bool {
+        let behind = self.feature.stand.parallax.0 < parallax;
+        match (self.feature.role, feature.role) {
+            (_, Role::Trail) => true,
+            (Role::Watch, Role::Guide) => behind,
+            (Role::Watch, _) | (_, Role::Watch) => false,
+            _ => behind && self.feature.id != feature.id,
+        }
     }
 
     fn shadow(&self, eye: Eye) -> &(Rect, Contours) {
@@ -93,11 +129,6 @@ fn is_flat(feature: &SolvedFeature) -> bool {
             SolvedForm::Shape { .. } => zero(feature.stand.parallax.0),
             SolvedForm::Path { points, .. } => points.iter().all(|p| zero(p.parallax)),
         }
-}
-
-/// A solid feature hides what stands behind it; a bead also cuts the trail it sits on.
-fn hides(solid: &SolvedFeature, feature: &SolvedFeature, parallax: f64) -> bool {
-    feature.role == Role::Trail || (feature.role != Role::Watch && solid.stand.parallax.0 < parallax)
 }
 
 /// What one eye gets of a feature.
@@ -229,17 +260,6 @@ fn round_end(path: &mut BezPath, centre: Point, from: Point, to: Point) {
     path.curve_to(top - radius * k, to + outward * k, to);
 }
 
-/// What is left of a path where none of the shadows covers it.
-fn hide<'a>(path: BezPath, shadows: impl Iterator<Item = &'a (Rect, Contours)>) -> Vec<BezPath> {
-    let bounds = path.bounding_box();
-    let near = shadows.filter(|(area, _)| touches(bounds, *area));
-    let cover: Contours = near.flat_map(|(_, contours)| contours.iter().cloned()).collect();
-    if cover.is_empty() {
-        return vec![path];
-    }
-    combine(&flatten(&path), &cover, OverlayRule::Difference)
-}
-
 /// Where areas of the two lists cover the same ground.
 pub fn overlap(left: &[BezPath], right: &[BezPath]) -> Vec<BezPath> {
     let prepare = |list: &[BezPath]| -> Vec<(Rect, Contours)> {
@@ -285,4 +305,90 @@ fn flatten(path: &BezPath) -> Contours {
 
 fn touches(a: Rect, b: Rect) -> bool {
     a.x0 < b.x1 && b.x0 < a.x1 && a.y0 < b.y1 && b.y0 < a.y1
+}
+
+#[cfg(test)]
+mod tests {
+    use crate::optics::Viewer;
+    use crate::scene::{At, Companions, Depth, Feature, Form, Scaling, Scene, Shape, Side, Size, Vertex};
+    use crate::units::Mm;
+
+    use super::*;
+
+    const VIEWER: Viewer = Viewer { distance: Mm(400.0), ipd: Mm(63.0), ipd_range: (Mm(50.0), Mm(75.0)) };
+
+    fn disc(x: f64, depth: Depth, solid: bool) -> Feature {
+        let form = Form::Shape {
+            shape: Shape::Disc,
+            at: At { x: Mm(x), y: Mm(0.0) },
+            size: Size::Length(Mm(20.0)),
+            weight: Mm(2.0),
+            depth,
+        };
+        feature(&format!("disc{x}"), Role::Target, form, solid)
+    }
+
+    fn feature(id: &str, role: Role, form: Form, solid: bool) -> Feature {
+        Feature {
+            id: id.into(),
+            role,
+            eyes: Eyes::Both,
+            form,
+            scaling: Scaling::ConstantAngle,
+            companions: Companions::default(),
+            solid,
+            place: None,
+        }
+    }
+
+    fn art_of(features: Vec<Feature>) -> Art {
+        compose(&solve::solve(&Scene { features }, &VIEWER).unwrap(), Point::new(100.0, 100.0))
+    }
+
+    fn area(paths: &[BezPath]) -> f64 {
+        paths.iter().map(|path| path.area().abs()).sum()
+    }
+
+    /// The lens that two circles of radius r share when their middles are d apart is
+    /// 2 r² acos(d / 2r) − d/2 √(4r² − d²): a textbook formula of plane geometry.
+    #[test]
+    fn the_overlap_is_what_both_half_images_cover() {
+        let (r, d) = (10.0, 8.0);
+        let art = art_of(vec![disc(0.0, Depth::Parallax(Mm(d), Side::Toward), false)]);
+        let lens = 2.0 * r * r * libm::acos(d / (2.0 * r)) - d / 2.0 * libm::sqrt(4.0 * r * r - d * d);
+        // Chords stand inside the circles by at most the accuracy, all along the edge of the lens.
+        let edge = 4.0 * r * libm::acos(d / (2.0 * r));
+        assert!((area(&art.overlap) - lens).abs() < edge * ACCURACY, "{} against {lens}", area(&art.overlap));
+        assert!(art.flat.is_empty());
+    }
+
+    #[test]
+    fn the_left_half_image_of_a_crossed_target_lies_on_the_right() {
+        let art = art_of(vec![disc(0.0, Depth::Parallax(Mm(8.0), Side::Toward), false)]);
+        assert!((art.left[0].bounding_box().center().x - 104.0).abs() < 1e-6);
+        assert!((art.right[0].bounding_box().center().x - 96.0).abs() < 1e-6);
+    }
+
+    #[test]
+    fn what_stands_on_the_page_is_drawn_once() {
+        let art = art_of(vec![disc(0.0, Depth::Page, false), disc(40.0, Depth::Page, true)]);
+        assert_eq!((art.flat.len(), art.left.len(), art.right.len(), art.overlap.len()), (2, 0, 0, 0));
+    }
+
+    #[test]
+    fn a_solid_target_hides_the_line_behind_it_and_not_the_one_before_it() {
+        let line = |depth: Depth| {
+            let vertex = |x: f64| Vertex { at: At { x: Mm(x), y: Mm(0.0) }, depth: depth.clone() };
+            let vertices = vec![vertex(-50.0), vertex(50.0)];
+            let form = Form::Path { vertices, closed: false, smooth: false, weight: Mm(1.0) };
+            feature("line", Role::Guide, form, false)
+        };
+        let left_of = |line: Feature| area(&art_of(vec![line, disc(0.0, Depth::Page, true)]).left);
+        // A bar of 100 mm by 1 mm with round ends, less the disc with its halo on both sides.
+        let whole = 100.0 + std::f64::consts::PI / 4.0;
+        let behind = left_of(line(Depth::Parallax(Mm(2.0), Side::Away)));
+        assert!((behind - (whole - (20.0 + 2.0 * HALO))).abs() < 0.1, "{behind}");
+        let before = left_of(line(Depth::Parallax(Mm(2.0), Side::Toward)));
+        assert!((before - whole).abs() < 0.01, "{before}");
+    }
 }

@@ -298,6 +298,7 @@ fn move_nodes(nodes: &mut [Node], dx: f64, dy: f64) {
             }
             Node::Text(run) => run.origin += (dx, dy),
             Node::Fill(fill) => fill.path.apply_affine(Affine::translate((dx, dy))),
+            Node::Patch(patch) => patch.path.apply_affine(Affine::translate((dx, dy))),
             Node::Art(art) => {
                 for paths in [&mut art.left, &mut art.right, &mut art.overlap, &mut art.flat] {
                     paths.iter_mut().for_each(|path: &mut BezPath| path.apply_affine(Affine::translate((dx, dy))));

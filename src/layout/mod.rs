@@ -6,9 +6,12 @@
 pub mod alt;
 pub mod art;
 pub mod compose;
+pub mod ghost;
 pub mod grid;
 pub mod parts;
+pub mod plot;
 pub mod sheet;
+pub mod swatch;
 pub mod text;
 
 use std::cell::RefCell;
@@ -17,9 +20,12 @@ use kurbo::{Point, Size};
 
 pub use crate::outline::fonts;
 
+use crate::colour::{InkPlan, Views};
 use crate::diagnostics::Diagnostic;
 use crate::exercise;
 use crate::solve::SolvedFeature;
+pub use ghost::GhostPatch;
+
 use crate::spec::{Edition, SetSpec};
 
 use compose::Composer;
@@ -34,6 +40,10 @@ pub struct Book<'a> {
     pub set: &'a SetSpec,
     /// The edition.
     pub edition: &'a Edition,
+    /// Its inks, with what each eye sees of them.
+    pub plan: &'a InkPlan,
+    /// What each eye sees of any colour of its medium.
+    pub views: &'a Views,
     /// Its exercise pages in the order of the book.
     pub pages: &'a [BookPage<'a>],
 }
@@ -54,6 +64,8 @@ pub struct LaidOut {
     pub sheets: Vec<Sheet>,
     /// For each sheet: what of it goes into the report.
     pub placed: Vec<Vec<Placed>>,
+    /// What the numbers of the ghost page stand for; empty where there is none.
+    pub ghost: Vec<GhostPatch>,
 }
 
 /// A feature as it stands on its page.
@@ -103,13 +115,20 @@ pub fn lay_out(book: &Book<'_>) -> Result<LaidOut, Vec<Diagnostic>> {
         let mut composer = Composer::new(setter);
         let grid = Grid::of(book.edition.page);
         let drafts = parts::all(&mut composer, &grid, book);
-        let mut laid_out = LaidOut { sheets: Vec::new(), placed: Vec::new() };
-        for (number, draft) in (1..).zip(drafts) {
-            composer.sheet.clone_from(&draft.id);
-            let (sheet, placed) = parts::footer::finish(&mut composer, &grid, book, number, draft);
-            laid_out.sheets.push(sheet);
-            laid_out.placed.push(placed);
-        }
+        let mut laid_out = finish(&mut composer, &grid, book, drafts);
+        laid_out.ghost = ghost::of(book);
         if composer.problems.is_empty() { Ok(laid_out) } else { Err(composer.problems) }
     })
+}
+
+/// Numbers the drafts and gives them their footers.
+fn finish(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>, drafts: Vec<Draft>) -> LaidOut {
+    let mut laid_out = LaidOut { sheets: Vec::new(), placed: Vec::new(), ghost: Vec::new() };
+    for (number, draft) in (1..).zip(drafts) {
+        composer.sheet.clone_from(&draft.id);
+        let (sheet, placed) = parts::footer::finish(composer, grid, book, number, draft);
+        laid_out.sheets.push(sheet);
+        laid_out.placed.push(placed);
+    }
+    laid_out
 }

@@ -41,6 +41,8 @@ pub enum Node {
     Text(TextRun),
     /// A filled area in the text ink: rules, boxes, symbols, solid panels.
     Fill(Fill),
+    /// A solid area in a colour of its own. Stands in a figure.
+    Patch(Patch),
     /// The art for the two eyes.
     Art(Art),
 }
@@ -147,7 +149,7 @@ fn gather(nodes: &[Node], words: &mut String) {
     for node in nodes {
         match node {
             Node::Text(run) => words.push_str(&run.text),
-            Node::Group(Role::Artifact(_), _) | Node::Fill(_) | Node::Art(_) => {}
+            Node::Group(Role::Artifact(_), _) | Node::Fill(_) | Node::Patch(_) | Node::Art(_) => {}
             Node::Group(_, inner) => {
                 if !words.is_empty() && !words.ends_with(' ') {
                     words.push(' ');
@@ -195,6 +197,23 @@ pub struct Fill {
     pub path: BezPath,
     /// Strength of the ink.
     pub tone: Tone,
+}
+
+/// A filled area in a colour that is no ink of the edition: swatches, and the patches of a ghost page. Non-zero winding.
+///
+/// A later patch covers an earlier one. Text and fills may stand on a patch, art may not: the raster renderer lays
+/// patches over art, gives them whole pixels without soft edges, and has room for [`Patch::MOST`] colours on a page.
+#[derive(Debug, Clone)]
+pub struct Patch {
+    /// The outline, mm.
+    pub path: BezPath,
+    /// Its colour.
+    pub colour: Srgb8,
+}
+
+impl Patch {
+    /// The most colours that the patches of one sheet may have.
+    pub const MOST: usize = 56;
 }
 
 /// The art of a page as filled areas, mm. Non-zero winding within each path; paths of one list may overlap.

@@ -7,10 +7,16 @@ mod art_field;
 mod claim_words;
 mod device_dot;
 mod disparity_gradient;
+mod eye_brightness;
+mod ghost;
 mod near_place;
+mod overlap;
 mod parallel_axes;
 pub mod roll;
+mod text_contrast;
+mod text_ink;
 
+use crate::colour::{Ground, InkPlan};
 use crate::diagnostics::{Diagnostic, Place, Severity};
 use crate::optics::Viewer;
 use crate::scene::Role;
@@ -30,6 +36,36 @@ pub struct Input<'a> {
     pub pages: &'a [Page<'a>],
     /// The author's own words, each once.
     pub texts: &'a [Text<'a>],
+    /// The inks of each edition.
+    pub editions: &'a [Painted<'a>],
+}
+
+/// The inks of an edition, and what was asked of them.
+#[derive(Debug, Clone, Copy)]
+pub struct Painted<'a> {
+    /// The edition.
+    pub edition: &'a str,
+    /// Its header.
+    pub place: Option<Place>,
+    /// Its plain ground.
+    pub ground: Ground,
+    /// Its inks, with what each eye is forecast to see.
+    pub plan: &'a InkPlan,
+    /// Whether the medium is named, so that the forecast is of a real one.
+    pub is_known: bool,
+    /// The ghost that the author asks to stay below.
+    pub aim: f64,
+    /// A ghost that the author accepts.
+    pub accepted: Option<Accepted<'a>>,
+}
+
+/// A ghost that the author accepts, with the reason.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Accepted<'a> {
+    /// Up to which share.
+    pub limit: f64,
+    /// Why.
+    pub reason: &'a str,
 }
 
 /// The raster of an edition.
@@ -92,6 +128,11 @@ pub const RULES: &[Rule] = &[
     device_dot::RULE,
     roll::RULE,
     claim_words::RULE,
+    ghost::RULE,
+    eye_brightness::RULE,
+    overlap::RULE,
+    text_ink::RULE,
+    text_contrast::RULE,
 ];
 
 /// The findings of all rules: words of the set first, then page by page, in the order of [`RULES`].

@@ -3,9 +3,11 @@
 use std::collections::BTreeSet;
 
 use super::*;
+use crate::colour::{Filter, Glasses, Pins, Srgb8, Wishes, solve_inks};
 use crate::optics::Viewer;
 use crate::scene::{Eyes, Shape};
 use crate::solve::{PathPoint, stand};
+use crate::spec::Colours;
 
 const VIEWER: Viewer = Viewer { distance: Mm(400.0), ipd: Mm(63.0), ipd_range: (Mm(50.0), Mm(75.0)) };
 
@@ -37,18 +39,72 @@ fn trail(points: &[(f64, f64, f64)]) -> SolvedFeature {
 fn lint_page(features: &[SolvedFeature]) -> Vec<Diagnostic> {
     let pages = [Page { id: "page", features }];
     let devices = [Device { edition: "a4", ppi: Ppi(300) }, Device { edition: "screen", ppi: Ppi(96) }];
-    let input = Input { viewer: &VIEWER, field: (Mm(180.0), Mm(120.0)), devices: &devices, pages: &pages, texts: &[] };
+    let input = Input {
+        viewer: &VIEWER,
+        field: (Mm(180.0), Mm(120.0)),
+        devices: &devices,
+        pages: &pages,
+        texts: &[],
+        editions: &[],
+    };
     check(&input).into_iter().inspect(|f| assert_eq!(f.page, "page")).map(|f| f.diagnostic).collect()
 }
 
 fn lint_text(text: &str) -> Vec<Diagnostic> {
     let texts = [Text { page: "page", text, place: place(7) }];
-    let input = Input { viewer: &VIEWER, field: (Mm(180.0), Mm(120.0)), devices: &[], pages: &[], texts: &texts };
+    let input = Input {
+        viewer: &VIEWER,
+        field: (Mm(180.0), Mm(120.0)),
+        devices: &[],
+        pages: &[],
+        texts: &texts,
+        editions: &[],
+    };
     check(&input).into_iter().map(|f| f.diagnostic).collect()
 }
 
 fn codes(found: &[Diagnostic]) -> Vec<&'static str> {
     found.iter().map(|d| d.code).collect()
+}
+
+/// What an edition with these inks gives; the medium is named.
+fn lint_plan(plan: &InkPlan, ground: Ground, accepted: Option<Accepted<'_>>) -> Vec<Diagnostic> {
+    let edition = Painted { edition: "a4", place: place(3), ground, plan, is_known: true, aim: 0.02, accepted };
+    let field = (Mm(180.0), Mm(120.0));
+    let input = Input { viewer: &VIEWER, field, devices: &[], pages: &[], texts: &[], editions: &[edition] };
+    check(&input).into_iter().inspect(|f| assert_eq!(f.page, "")).map(|f| f.diagnostic).collect()
+}
+
+/// Cyan and red ideal glasses on the ideal screen.
+fn plan(wishes: &Wishes) -> InkPlan {
+    solve_inks(&Glasses::ideal(Filter::Cyan, Filter::Red), &Colours::default().medium, Ground::White, wishes)
+}
+
+/// With this ghost for the left eye.
+fn leaking(ghost: f64) -> InkPlan {
+    let mut plan = plan(&Wishes::default());
+    plan.left.ghost = ghost;
+    plan
+}
+
+/// With worlds equally bright, but for the limit.
+fn even() -> InkPlan {
+    InkPlan { imbalance: 2.0, ..plan(&Wishes::default()) }
+}
+
+/// With overlaps so much short of the left eye's own mark.
+fn overlap_of(short: f64) -> InkPlan {
+    let mut plan = plan(&Wishes::default());
+    plan.left.overlap = plan.left.own + short * (plan.left.ground - plan.left.own);
+    plan
+}
+
+fn left_ink(ink: [u8; 3]) -> InkPlan {
+    plan(&Wishes { pins: Pins { left: Some(Srgb8(ink)), ..Pins::default() }, ..Wishes::default() })
+}
+
+fn ground(colour: [u8; 3]) -> InkPlan {
+    plan(&Wishes { pins: Pins { ground: Some(Srgb8(colour)), ..Pins::default() }, ..Wishes::default() })
 }
 
 /// For each rule: what fails it, and what barely passes it.
@@ -62,6 +118,23 @@ fn examples() -> Vec<(&'static str, Vec<Diagnostic>, Vec<Diagnostic>)> {
         ("device-dot", lint_page(&[target("a", (0.0, 0.0), -0.2)]), lint_page(&[target("a", (0.0, 0.0), -0.265)])),
         ("roll", lint_page(&[target("a", (0.0, 0.0), -13.4)]), lint_page(&[target("a", (0.0, 0.0), -13.3)])),
         ("claim-words", lint_text("It cures nothing."), lint_text("A curved quay.")),
+        ("ghost", lint_plan(&leaking(0.151), Ground::White, None), lint_plan(&leaking(0.019), Ground::White, None)),
+        ("eye-brightness", lint_plan(&leaking(0.0), Ground::White, None), lint_plan(&even(), Ground::White, None)),
+        (
+            "overlap",
+            lint_plan(&overlap_of(0.06), Ground::White, None),
+            lint_plan(&overlap_of(0.05), Ground::White, None),
+        ),
+        (
+            "text-ink",
+            lint_plan(&left_ink([20; 3]), Ground::White, None),
+            lint_plan(&left_ink([255, 0, 0]), Ground::White, None),
+        ),
+        (
+            "text-contrast",
+            lint_plan(&ground([116; 3]), Ground::White, None),
+            lint_plan(&ground([118; 3]), Ground::White, None),
+        ),
     ]
 }
 
@@ -284,7 +357,14 @@ fn findings_come_in_the_order_of_the_book() {
     let wide = [target("a", (80.0, 0.0), 0.0)];
     let pages = [Page { id: "second-in-name", features: &wide }, Page { id: "a-first-in-name", features: &wide }];
     let texts = ["a-first-in-name", "", "second-in-name"].map(|page| Text { page, text: "cure", place: None });
-    let input = Input { viewer: &VIEWER, field: (Mm(180.0), Mm(120.0)), devices: &[], pages: &pages, texts: &texts };
+    let input = Input {
+        viewer: &VIEWER,
+        field: (Mm(180.0), Mm(120.0)),
+        devices: &[],
+        pages: &pages,
+        texts: &texts,
+        editions: &[],
+    };
     let order: Vec<_> = check(&input).into_iter().map(|f| (f.page, f.diagnostic.code)).collect();
     let expected = [
         ("", "E-CLAIM"),
@@ -304,6 +384,63 @@ fn a_viewer_that_is_none_makes_no_rule_panic() {
         let pages = [Page { id: "page", features: &features }];
         let devices = [Device { edition: "none", ppi: Ppi(0) }];
         let field = (Mm(180.0), Mm(120.0));
-        check(&Input { viewer: &viewer, field, devices: &devices, pages: &pages, texts: &[] });
+        check(&Input { viewer: &viewer, field, devices: &devices, pages: &pages, texts: &[], editions: &[] });
     }
+}
+
+#[test]
+fn a_ghost_is_noted_warned_about_refused_or_accepted() {
+    let codes_of = |ghost, accepted| {
+        let found = lint_plan(&leaking(ghost), Ground::White, accepted);
+        codes(&found).into_iter().filter(|code| code.ends_with("-GHOST")).collect::<Vec<_>>()
+    };
+    let accepted = |limit| Some(Accepted { limit, reason: "only these glasses are at hand" });
+    assert_eq!(codes_of(0.02, None), [] as [&str; 0]);
+    assert_eq!(codes_of(0.021, None), ["N-GHOST"]);
+    assert_eq!(codes_of(0.05, None), ["N-GHOST"]);
+    assert_eq!(codes_of(0.051, None), ["W-GHOST"]);
+    assert_eq!(codes_of(0.15, None), ["W-GHOST"]);
+    assert_eq!(codes_of(0.2, None), ["E-GHOST"]);
+    assert_eq!(codes_of(0.2, accepted(0.19)), ["E-GHOST"]);
+    assert_eq!(codes_of(0.2, accepted(0.2)), ["W-GHOST"]);
+    assert_eq!(codes_of(f64::INFINITY, accepted(1.0)), ["E-GHOST"]);
+    let found = lint_plan(&leaking(0.2), Ground::White, accepted(0.25));
+    assert_eq!(
+        found[0].message,
+        "edition `a4`: the ghost is `20 %` to the left eye and `0 %` to the right, limit `5 %`; accepted up to `25 %`: \
+         only these glasses are at hand"
+    );
+}
+
+/// Red and cyan ideal filters pass 0.2126 and 0.7874 of an sRGB white (`[SRGB]`): 3.7 to 1.
+#[test]
+fn unequal_eyes_are_a_note_where_no_medium_is_named() {
+    let plan = plan(&Wishes::default());
+    let found = lint_plan(&plan, Ground::White, None);
+    assert_eq!(codes(&found), ["W-EYE-BRIGHTNESS"]);
+    assert_eq!(found[0].message, "edition `a4`: the left eye's world is brighter by `3.7` to 1, limit `2` to 1");
+    let edition = Painted {
+        edition: "a4",
+        place: None,
+        ground: Ground::White,
+        plan: &plan,
+        is_known: false,
+        aim: 0.02,
+        accepted: None,
+    };
+    let field = (Mm(180.0), Mm(120.0));
+    let input = Input { viewer: &VIEWER, field, devices: &[], pages: &[], texts: &[], editions: &[edition] };
+    assert_eq!(check(&input)[0].diagnostic.code, "N-EYE-BRIGHTNESS");
+}
+
+#[test]
+fn overlaps_are_held_to_the_side_of_the_ground() {
+    let found = lint_plan(&overlap_of(-0.2), Ground::White, None);
+    assert!(!codes(&found).contains(&"W-OVERLAP"), "darker than the mark is dark enough: {found:?}");
+    let found = lint_plan(&overlap_of(0.2), Ground::White, None);
+    let found = found.iter().find(|d| d.code == "W-OVERLAP").unwrap();
+    assert!(
+        found.message.ends_with("not dark enough to the left eye: `20` % short of its own mark, limit `5` %"),
+        "{found:?}"
+    );
 }

@@ -54,8 +54,8 @@ pub fn path(shape: &Shape, size: f64, extent: (f64, f64), weight: f64) -> BezPat
 pub fn silhouette(shape: &Shape, size: f64, extent: (f64, f64), halo: f64) -> BezPath {
     match shape {
         Shape::Ring | Shape::Disc => circle(size / 2.0 + halo),
-        Shape::Square | Shape::Diamond | Shape::Star | Shape::Triangle | Shape::Wedge => grown(shape, size, halo),
-        Shape::Cross | Shape::Bar | Shape::Brackets | Shape::Text(_) => {
+        Shape::Square | Shape::Diamond | Shape::Star | Shape::Triangle => grown(shape, size, halo),
+        Shape::Cross | Shape::Bar | Shape::Wedge | Shape::Brackets | Shape::Text(_) => {
             rectangle(extent.0 / 2.0 + halo, extent.1 / 2.0 + halo)
         }
     }

@@ -62,6 +62,11 @@ impl Page<'_> {
                     self.fill(colour);
                     self.path(&fill.path);
                 }
+                Node::Patch(patch) => {
+                    self.out.push_str("<path");
+                    self.fill(patch.colour);
+                    self.path(&patch.path);
+                }
                 Node::Art(art) => self.art(art),
             }
         }

@@ -67,7 +67,8 @@ fn companion(target: &SolvedFeature, name: &str, role: Role, eyes: Eyes, dy: f64
         form,
         at: (target.at.0, target.at.1 + dy),
         stand: target.stand,
-        solid: false,
+        // Lines behind a mark would make it hard to tell.
+        solid: role == Role::Watch,
         place: target.place,
     }
 }

@@ -111,6 +111,10 @@ pub enum Takes {
     Date,
     /// The path of an exercise file, from the folder of the set.
     File,
+    /// A file of numbers, by its path from the folder of the set, or one of some words.
+    Data(&'static [&'static str]),
+    /// A colour, `"#rrggbb"`.
+    Colour,
     /// `true` or `false`.
     Flag,
     /// A whole number.
@@ -137,6 +141,8 @@ pub enum Takes {
     Point(Quantity),
     /// A time.
     Time(Limits),
+    /// A share, in per cent.
+    Share(Limits),
     /// A list.
     List {
         /// What each entry takes.
@@ -172,6 +178,11 @@ pub const fn mm(min: f64, max: f64) -> Limits {
 /// Limits in degrees.
 pub const fn deg(min: f64, max: f64) -> Limits {
     limits(min, max, Unit::Deg)
+}
+
+/// Limits in per cent.
+pub const fn percent(min: f64, max: f64) -> Limits {
+    limits(min, max, Unit::Percent)
 }
 
 /// Limits in seconds.
@@ -210,6 +221,9 @@ impl Takes {
             Takes::Version => "a version `\"x.y.z\"`".to_owned(),
             Takes::Date => "a date `\"YYYY-MM-DD\"`".to_owned(),
             Takes::File => "a path ending in `.toml`".to_owned(),
+            Takes::Data([]) => "a path ending in `.csv`".to_owned(),
+            Takes::Data(words) => format!("{}, or a path ending in `.csv`", choices(words)),
+            Takes::Colour => "a colour `\"#rrggbb\"`".to_owned(),
             Takes::Flag => "`true` or `false`".to_owned(),
             Takes::Count { min, max } => format!("a whole number, {min} to {max}"),
             Takes::Choice(words) => choices(words),
@@ -220,6 +234,7 @@ impl Takes {
             Takes::Depth => "a depth".to_owned(),
             Takes::Point(reach) => format!("two lengths, each at most {} from the middle", amount(*reach)),
             Takes::Time(limits) => format!("a time, {}", limits.words()),
+            Takes::Share(limits) => format!("a share, {}", limits.words()),
             Takes::List { of, min, max } if min == max => format!("a list of {min}, each {}", of.words()),
             Takes::List { of, min, max } => format!("a list of {min} to {max}, each {}", of.words()),
             Takes::Ramp(of) => format!("{}; or a ramp", of.words()),
@@ -233,7 +248,10 @@ impl Takes {
     /// What it takes in a few words, for "`size` takes …".
     pub fn noun(&self) -> String {
         match self {
-            Takes::Text(_) | Takes::Version | Takes::Date | Takes::File => "a text in quotes".to_owned(),
+            Takes::Text(_) | Takes::Version | Takes::Date | Takes::File | Takes::Data(_) => {
+                "a text in quotes".to_owned()
+            }
+            Takes::Colour => "a colour in quotes".to_owned(),
             Takes::Id => "a name in quotes".to_owned(),
             Takes::Count { .. } => "a whole number".to_owned(),
             Takes::Length(_) => "a length in quotes".to_owned(),
@@ -241,6 +259,7 @@ impl Takes {
             Takes::Depth => "a depth in quotes".to_owned(),
             Takes::Point(_) => "a list of two lengths".to_owned(),
             Takes::Time(_) => "a time in quotes".to_owned(),
+            Takes::Share(_) => "a share in quotes".to_owned(),
             Takes::List { .. } => "a list".to_owned(),
             Takes::Ramp(of) => of.noun(),
             Takes::Flag | Takes::Choice(_) | Takes::Table(_) => self.words(),
@@ -255,6 +274,8 @@ impl Takes {
             Takes::Version => "\"1.0.0\"".to_owned(),
             Takes::Date => "\"2026-05-04\"".to_owned(),
             Takes::File => "\"mooring-rings.toml\"".to_owned(),
+            Takes::Data(words) => format!("\"{}\"", words.first().unwrap_or(&"filters/pair.csv")),
+            Takes::Colour => "\"#00ffff\"".to_owned(),
             Takes::Flag => "true".to_owned(),
             Takes::Count { min, .. } => min.to_string(),
             Takes::Choice(words) => format!("\"{}\"", words.first().unwrap_or(&"")),
@@ -262,6 +283,7 @@ impl Takes {
                 limits.example(&[(40.0, Unit::Mm), (40.0, Unit::Cm), (2.0, Unit::Mm)])
             }
             Takes::Time(limits) => limits.example(&[(10.0, Unit::S)]),
+            Takes::Share(limits) => limits.example(&[(4.0, Unit::Percent)]),
             Takes::Depth => "\"2 pd toward\"".to_owned(),
             Takes::Point(_) => "[\"10 mm\", \"0 mm\"]".to_owned(),
             Takes::List { of, .. } => format!("[{}]", of.example()),

@@ -5,6 +5,8 @@
 //! The language is data ([`field`]): tables of keys with what each takes. Reading ([`document`], [`table`],
 //! [`read`]), hints and spec reference all work from it. Text that is TOML only in part is read as far as it goes.
 
+pub mod colours;
+pub mod data;
 pub mod depth;
 pub mod document;
 pub mod field;
@@ -23,6 +25,8 @@ use crate::colour::{Glasses, Ground};
 use crate::diagnostics::{Diagnostic, Place, codes};
 use crate::optics::Viewer;
 use crate::units::Ppi;
+
+pub use colours::{Accepted, Colours, MediumSource};
 
 /// Everything in `set.toml`, checked.
 #[derive(Debug, Clone, PartialEq)]
@@ -65,10 +69,14 @@ pub struct Edition {
     pub ground: Ground,
     /// Glasses as worn; the set's own unless the edition says otherwise.
     pub glasses: Glasses,
+    /// Medium and inks.
+    pub colour: Colours,
     /// Resolution of its PNG pages.
     pub ppi: Ppi,
     /// What is written.
     pub formats: Formats,
+    /// Its `[[edition]]` header.
+    pub place: Place,
 }
 
 /// Page formats.

@@ -20,6 +20,18 @@ impl Read for Mm {
     }
 }
 
+/// A share of a whole, 0 to 1; written in per cent.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(super) struct Share(pub f64);
+
+impl Read for Share {
+    fn read(reader: &mut Reader<'_>, slot: Slot<'_>, raw: Raw<'_>) -> Option<Self> {
+        let Takes::Share(limits) = slot.takes else { return None };
+        let seen = quantity(reader, slot, raw, &[Dimension::Share])?;
+        within(reader, slot, raw, seen, limits).then_some(Share(seen.value / 100.0))
+    }
+}
+
 impl Read for Seconds {
     fn read(reader: &mut Reader<'_>, slot: Slot<'_>, raw: Raw<'_>) -> Option<Self> {
         let Takes::Time(limits) = slot.takes else { return None };

@@ -4,6 +4,7 @@
 use toml::Spanned;
 use toml::de::DeValue;
 
+use crate::colour::Srgb8;
 use crate::diagnostics::{Diagnostic, Place, codes};
 
 use super::field::{Takes, choices};
@@ -164,6 +165,53 @@ impl Read for Word {
             });
         }
         found
+    }
+}
+
+/// One of the words that a key takes, or the path of a file of numbers.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub enum Named {
+    /// One of the words.
+    Word(&'static str),
+    /// A path from the folder of the set.
+    File(String),
+}
+
+impl Read for Named {
+    fn read(reader: &mut Reader<'_>, slot: Slot<'_>, raw: Raw<'_>) -> Option<Self> {
+        let Takes::Data(words) = *slot.takes else { return None };
+        let written = text(reader, slot, raw)?;
+        if let Some(word) = words.iter().find(|word| **word == written) {
+            return Some(Named::Word(word));
+        }
+        if words.is_empty() || written.contains(['.', '/', '\\']) {
+            return String::read(reader, slot, raw).map(Named::File);
+        }
+        let message = format!("{} takes {}, found `{}`", slot.name(), slot.takes.words(), shown(written));
+        let problem = Diagnostic::error(codes::CHOICE, raw.place(reader), message).with_label("unknown word");
+        reader.push(match nearest(written, words.iter().copied()) {
+            Some(near) => problem.with_help(format!("did you mean `{near}`?")).with_replacement(format!("\"{near}\"")),
+            None => problem.with_help(format!("write {}", slot.takes.words())),
+        });
+        None
+    }
+}
+
+impl Read for Srgb8 {
+    fn read(reader: &mut Reader<'_>, slot: Slot<'_>, raw: Raw<'_>) -> Option<Self> {
+        let written = text(reader, slot, raw)?;
+        let digits = written.strip_prefix('#').filter(|d| d.len() == 6 && d.bytes().all(|b| b.is_ascii_hexdigit()));
+        let number = digits.and_then(|digits| u32::from_str_radix(digits, 16).ok());
+        if let Some(number) = number {
+            let [_, red, green, blue] = number.to_be_bytes();
+            return Some(Srgb8([red, green, blue]));
+        }
+        let message = format!("{} takes {}, found `{}`", slot.name(), slot.takes.words(), shown(written));
+        let problem = Diagnostic::error(codes::TEXT, raw.place(reader), message)
+            .with_label("not a colour")
+            .with_help("write two digits of `0`-`9` and `a`-`f` for each of red, green and blue, as in `\"#00ffff\"`");
+        reader.push(problem);
+        None
     }
 }
 

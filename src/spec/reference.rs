@@ -9,7 +9,7 @@ use super::field::{Field, Need, TableSpec, choices};
 /// The units of every dimension as a Markdown table.
 pub fn units() -> String {
     let mut out = String::from("| measures | units |\n|---|---|\n");
-    for dimension in [Dimension::Length, Dimension::Angle, Dimension::Prism, Dimension::Time] {
+    for dimension in [Dimension::Length, Dimension::Angle, Dimension::Prism, Dimension::Time, Dimension::Share] {
         let units: Vec<_> =
             Unit::ALL.into_iter().filter(|u| u.dimension() == dimension).map(|u| format!("`{}`", u.symbol())).collect();
         let _ = writeln!(out, "| {} | {} |", dimension.name(), units.join(", "));

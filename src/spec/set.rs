@@ -2,11 +2,13 @@
 
 use std::collections::BTreeMap;
 
-use crate::colour::{Filter, Glasses, Ground};
+use crate::colour::{Glasses, Ground};
 use crate::diagnostics::{Diagnostic, Place, codes};
 use crate::optics::Viewer;
 use crate::units::{Mm, Ppi, Quantity, Unit};
 
+use super::colours::{self, GlassesRead, InksRead, read_colours, read_glasses, read_inks};
+use super::data::{DataKind, DataRef};
 use super::document::Document;
 use super::field::{Field, Limits, TableForm, TableSpec, Takes, mm};
 use super::read::{Placed, Word};
@@ -70,66 +72,57 @@ pub const VIEWER: TableSpec = TableSpec {
     doc: "Who looks, and from where. Nothing here has a default: these numbers shape all depth.",
 };
 
-const FILTERS: &[&str] = &["red", "cyan"];
-
-const GLASSES_KEYS: &[Field] = &[
-    Field::required("left", Takes::Choice(FILTERS), "Filter before the left eye."),
-    Field::required("right", Takes::Choice(FILTERS), "Filter before the right eye; not the same as `left`."),
-];
-
-/// `[glasses]`.
-pub const GLASSES: TableSpec = TableSpec {
-    name: "glasses",
-    form: TableForm::Single,
-    groups: &[GLASSES_KEYS],
-    doc: "The two-colour glasses as worn. Inks follow from them and from the ground of each edition.",
-};
-
-const EDITION_GLASSES: TableSpec =
-    TableSpec { name: "glasses", form: TableForm::Inline, groups: &[GLASSES_KEYS], doc: "Glasses of one edition." };
-
 /// `[[edition]]`.
 pub const EDITION: TableSpec = TableSpec {
     name: "edition",
     form: TableForm::Many,
-    groups: &[&[
-        Field::required("id", Takes::Id, "Names the folder of the edition; unique in the set."),
-        Field::required(
-            "page",
-            Takes::Choice(&["A4", "Letter", "16:9"]),
-            "Page format: 210 × 297 mm, 8.5 × 11 in, or a screen page of 320 × 180 mm.",
-        ),
-        Field::required("ground", Takes::Choice(&["white", "black"]), "Colour of the empty page: `white` for paper."),
-        Field::required("ppi", Takes::Count { min: 72, max: 1200 }, "Pixels per inch of the PNG pages."),
-        Field::optional(
-            "glasses",
-            Takes::Table(&EDITION_GLASSES),
-            "Glasses of this edition. Left out: those of `[glasses]`.",
-        ),
-        Field::default(
-            "formats",
-            Takes::List { of: &Takes::Choice(&["pdf", "svg", "png"]), min: 1, max: 3 },
-            r#"["pdf", "svg", "png"]"#,
-            "What is written.",
-        ),
-    ]],
+    groups: &[EDITION_KEYS, colours::MEDIUM_KEYS],
     doc: "One way in which the set is issued. At least one, at most 20.",
 };
+
+const EDITION_KEYS: &[Field] = &[
+    Field::required("id", Takes::Id, "Names the folder of the edition; unique in the set."),
+    Field::required(
+        "page",
+        Takes::Choice(&["A4", "Letter", "16:9"]),
+        "Page format: 210 × 297 mm, 8.5 × 11 in, or a screen page of 320 × 180 mm.",
+    ),
+    Field::required("ground", Takes::Choice(&["white", "black"]), "Colour of the empty page: `white` for paper."),
+    Field::required("ppi", Takes::Count { min: 72, max: 1200 }, "Pixels per inch of the PNG pages."),
+    Field::optional(
+        "glasses",
+        Takes::Table(&colours::EDITION_GLASSES),
+        "Glasses of this edition. Left out: those of `[glasses]`.",
+    ),
+    Field::optional(
+        "inks",
+        Takes::Table(&colours::EDITION_INKS),
+        "What this edition asks of its inks, in place of the whole of `[inks]`.",
+    ),
+    Field::default(
+        "formats",
+        Takes::List { of: &Takes::Choice(&["pdf", "svg", "png"]), min: 1, max: 3 },
+        r#"["pdf", "svg", "png"]"#,
+        "What is written.",
+    ),
+];
 
 /// The most editions of a set. Design choice.
 const MOST_EDITIONS: usize = 20;
 
 /// The tables of `set.toml`, in the order of the reference.
-pub const TABLES: &[&TableSpec] = &[&SET, &VIEWER, &GLASSES, &EDITION];
+pub const TABLES: &[&TableSpec] = &[&SET, &VIEWER, &colours::GLASSES, &colours::INKS, &EDITION];
 
 /// What `set.toml` gives: the exercises can be read even where the rest is broken.
-#[derive(Debug, Clone, PartialEq)]
+#[derive(Debug, Clone)]
 pub struct SetRead {
     /// The set, if all of it could be read.
     pub set: Option<SetSpec>,
     /// The paths of the exercises as written, with their places; those that cannot be paths are left out, each with
     /// its problem.
     pub exercises: Vec<Placed<String>>,
+    /// Files of numbers that the set names: what they hold still has to be [applied](super::data::apply).
+    pub data: Vec<DataRef>,
 }
 
 /// Reads `set.toml`. Problems go to the reader.
@@ -144,10 +137,22 @@ pub fn read_set(reader: &mut Reader<'_>) -> SetRead {
     let exercises = head.as_ref().map(|t| read_exercises(reader, t)).unwrap_or_default();
     let head = head.and_then(|t| read_head(reader, &t));
     let viewer = document.table(reader, &VIEWER).and_then(|t| read_viewer(reader, t));
-    let glasses = document.table(reader, &GLASSES).and_then(|t| read_glasses(reader, t));
-    let editions = read_editions(reader, &document, glasses);
+    let glasses = document.table(reader, &colours::GLASSES).and_then(|t| read_glasses(reader, t));
+    let inks = match document.optional_table(reader, &colours::INKS) {
+        Some(table) => read_inks(reader, table),
+        None => Some(InksRead::default()),
+    };
+    let mut data = Vec::new();
+    let shared = Shared { glasses, inks };
+    let editions = read_editions(reader, &document, &shared, &mut data);
     let set = assemble(head, viewer, editions);
-    SetRead { set, exercises }
+    SetRead { set, exercises, data }
+}
+
+/// What editions take where they have none of their own.
+struct Shared {
+    glasses: Option<GlassesRead>,
+    inks: Option<InksRead>,
 }
 
 fn assemble(head: Option<SetSpec>, viewer: Option<Viewer>, editions: Option<Vec<Edition>>) -> Option<SetSpec> {
@@ -211,23 +216,12 @@ fn read_viewer(reader: &mut Reader<'_>, mut table: Table<'_>) -> Option<Viewer> 
     Some(Viewer { distance: distance?, ipd: ipd?, ipd_range: range? })
 }
 
-fn read_glasses(reader: &mut Reader<'_>, mut table: Table<'_>) -> Option<Glasses> {
-    table.check_keys(reader);
-    let filters = [Filter::Red, Filter::Cyan];
-    let left = table.one_of(reader, "left", &filters);
-    let right = table.one_of(reader, "right", &filters);
-    if left.is_some() && left == right {
-        let message = "`left` and `right` are the same filter: both eyes would see both pictures";
-        let problem = Diagnostic::error(codes::CONFLICT, table.place_of(reader, "right"), message)
-            .with_label("the same as `left`")
-            .with_help("one of them is `red`, the other `cyan`");
-        reader.push(problem);
-        return None;
-    }
-    Some(Glasses { left: left?, right: right? })
-}
-
-fn read_editions(reader: &mut Reader<'_>, document: &Document<'_>, glasses: Option<Glasses>) -> Option<Vec<Edition>> {
+fn read_editions(
+    reader: &mut Reader<'_>,
+    document: &Document<'_>,
+    shared: &Shared,
+    data: &mut Vec<DataRef>,
+) -> Option<Vec<Edition>> {
     if !document.has("edition") {
         document.table(reader, &EDITION);
         return None;
@@ -241,7 +235,17 @@ fn read_editions(reader: &mut Reader<'_>, document: &Document<'_>, glasses: Opti
         reader.push(problem);
     }
     let mut names: BTreeMap<String, Place> = BTreeMap::new();
-    let editions: Vec<_> = tables.into_iter().map(|table| read_edition(reader, table, glasses, &mut names)).collect();
+    let mut of_set = Vec::new();
+    let mut editions = Vec::new();
+    for (index, table) in tables.into_iter().enumerate() {
+        if !table.has("glasses") {
+            of_set.push(index);
+        }
+        editions.push(read_edition(reader, table, index, shared, &mut names, data));
+    }
+    if let Some((path, words)) = shared.glasses.as_ref().and_then(|glasses| glasses.table.clone()) {
+        data.push(DataRef::new(path, DataKind::Filters(words), of_set));
+    }
     if editions.is_empty() {
         return None;
     }
@@ -251,8 +255,10 @@ fn read_editions(reader: &mut Reader<'_>, document: &Document<'_>, glasses: Opti
 fn read_edition(
     reader: &mut Reader<'_>,
     mut table: Table<'_>,
-    glasses: Option<Glasses>,
+    index: usize,
+    shared: &Shared,
     names: &mut BTreeMap<String, Place>,
+    data: &mut Vec<DataRef>,
 ) -> Option<Edition> {
     table.check_keys(reader);
     let id: Option<Placed<String>> = table.get(reader, "id");
@@ -260,13 +266,34 @@ fn read_edition(
     let page = table.one_of(reader, "page", &[PageFormat::A4, PageFormat::Letter, PageFormat::Wide]);
     let ground = table.one_of(reader, "ground", &[Ground::White, Ground::Black]);
     let ppi = table.get(reader, "ppi").map(Ppi);
-    let own = table.inline_table(reader, "glasses");
-    let glasses = match own? {
-        Some(own) => read_glasses(reader, own),
-        None => glasses,
+    let glasses = edition_glasses(reader, &table, index, shared, data);
+    let inks = match table.inline_table(reader, "inks") {
+        Some(Some(own)) => read_inks(reader, own),
+        Some(None) => shared.inks.clone(),
+        None => None,
     };
+    let colour = read_colours(reader, &table, inks.clone().unwrap_or_default(), index, data);
     let formats = read_formats(reader, &table);
-    Some(Edition { id: id?, page: page?, ground: ground?, glasses: glasses?, ppi: ppi?, formats: formats? })
+    let (id, page, ground, ppi) = (id?, page?, ground?, ppi?);
+    let (glasses, formats, place) = (glasses?, formats?, table.place());
+    inks?;
+    Some(Edition { id, page, ground, glasses, colour: colour?, ppi, formats, place })
+}
+
+/// The glasses of an edition: its own, or those of the set.
+fn edition_glasses(
+    reader: &mut Reader<'_>,
+    table: &Table<'_>,
+    index: usize,
+    shared: &Shared,
+    data: &mut Vec<DataRef>,
+) -> Option<Glasses> {
+    let Some(own) = table.inline_table(reader, "glasses")? else {
+        return shared.glasses.as_ref().map(|shared| shared.glasses.clone());
+    };
+    let GlassesRead { glasses, table } = read_glasses(reader, own)?;
+    data.extend(table.map(|(path, words)| DataRef::new(path, DataKind::Filters(words), vec![index])));
+    Some(glasses)
 }
 
 fn read_formats(reader: &mut Reader<'_>, table: &Table<'_>) -> Option<Formats> {

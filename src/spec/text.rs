@@ -22,6 +22,7 @@ pub(super) fn check(takes: &Takes, text: &str) -> Result<(), Wrong> {
         Takes::Version => check_version(text),
         Takes::Date => check_date(text),
         Takes::File => check_file(text),
+        Takes::Data(_) => check_data(text),
         _ => Ok(()),
     }
 }
@@ -104,7 +105,32 @@ fn days_in(year: u32, month: u32) -> u32 {
 /// A path must stay in the folder of the set, and the stem must be a name: it becomes the id of the exercise.
 fn check_file(text: &str) -> Result<(), Wrong> {
     let seen = shown(text);
-    let inside = "exercise files stay in the folder of the set; give the path from there";
+    check_inside(text, "exercise files stay in the folder of the set; give the path from there")?;
+    let Some(stem) = text.rsplit('/').next().and_then(|name| name.strip_suffix(".toml")) else {
+        return wrong(format!("is `{seen}`, not a `.toml` file"), "not `.toml`", "exercise files end in `.toml`");
+    };
+    if is_id(stem) {
+        return Ok(());
+    }
+    let help = format!(
+        "name the file with `a`-`z`, `0`-`9` and `-`, starting with a letter or digit, at most {ID_LENGTH} characters"
+    );
+    wrong(format!("is `{seen}`: `{}` cannot name an exercise", shown(stem)), "not a name", help)
+}
+
+/// A file of numbers must stay in the folder of the set.
+fn check_data(text: &str) -> Result<(), Wrong> {
+    check_inside(text, "files of numbers stay in the folder of the set; give the path from there")?;
+    let name = text.rsplit('/').next().unwrap_or("");
+    if name.strip_suffix(".csv").is_some_and(|stem| !stem.is_empty()) {
+        return Ok(());
+    }
+    wrong(format!("is `{}`, not a `.csv` file", shown(text)), "not `.csv`", "files of numbers end in `.csv`")
+}
+
+/// A path from the folder of the set that cannot lead out of it; `inside` is the way out.
+fn check_inside(text: &str, inside: &'static str) -> Result<(), Wrong> {
+    let seen = shown(text);
     let drive = text.as_bytes().get(1) == Some(&b':');
     if text.starts_with('/') || text.starts_with('\\') || drive {
         return wrong(format!("is the absolute path `{seen}`"), "absolute path", inside);
@@ -118,16 +144,7 @@ fn check_file(text: &str) -> Result<(), Wrong> {
     if text.split('/').any(|part| part.is_empty() || part == ".") {
         return wrong(format!("is `{seen}`"), "empty part", "leave out `./` and doubled `/`");
     }
-    let Some(stem) = text.rsplit('/').next().and_then(|name| name.strip_suffix(".toml")) else {
-        return wrong(format!("is `{seen}`, not a `.toml` file"), "not `.toml`", "exercise files end in `.toml`");
-    };
-    if is_id(stem) {
-        return Ok(());
-    }
-    let help = format!(
-        "name the file with `a`-`z`, `0`-`9` and `-`, starting with a letter or digit, at most {ID_LENGTH} characters"
-    );
-    wrong(format!("is `{seen}`: `{}` cannot name an exercise", shown(stem)), "not a name", help)
+    Ok(())
 }
 
 /// An author's text for a message: control characters escaped, cut after 40 characters.

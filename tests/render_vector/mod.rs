@@ -5,12 +5,14 @@
 mod sheets;
 mod trees;
 
+use std::io::Read;
+
 use depthpress::colour::Srgb8;
-use depthpress::layout::sheet::{Art, Furniture, Node, Role, Sheet};
+use depthpress::layout::sheet::{Art, Furniture, Node, Patch, Role, Sheet};
 use depthpress::layout::text::Typesetter;
 use depthpress::render::pdf::{PdfBook, PdfError, pdf};
 use depthpress::render::svg::svg;
-use kurbo::{Point, Rect};
+use kurbo::{Point, Rect, Shape};
 use resvg::tiny_skia::{Pixmap, Transform};
 use resvg::usvg::{Options, Tree};
 
@@ -187,6 +189,61 @@ fn pdf_has_its_structure_and_no_blending() {
     for banned in ["/BM", "/SMask", "/CA ", "/ca "] {
         assert!(!holds(&bytes, banned), "{banned}");
     }
+}
+
+/// A figure with two patches, the second on a part of the first.
+fn patches() -> Node {
+    let patch = |area: Rect, colour| Node::Patch(Patch { path: area.to_path(0.1), colour });
+    let area = Rect::new(20.0, 110.0, 60.0, 140.0);
+    let inner = vec![patch(area, TINT), patch(Rect::new(30.0, 120.0, 40.0, 130.0), SHADE)];
+    Node::Group(Role::Figure { alt: "Two patches".to_owned(), area }, inner)
+}
+
+const TINT: Srgb8 = Srgb8([251, 240, 239]);
+const SHADE: Srgb8 = Srgb8([17, 130, 91]);
+
+#[test]
+fn svg_patches_have_their_own_colours() {
+    for inks in [WHITE, BLACK] {
+        let page = raster(&Sheet { nodes: vec![patches()], ..sheets::book(inks).remove(0) });
+        let places = [((25.0, 115.0), TINT), ((35.0, 125.0), SHADE), ((70.0, 125.0), inks.ground)];
+        for (at, colour) in places {
+            assert_eq!(pixel(&page, Point::from(at)), colour);
+        }
+    }
+}
+
+/// The page content is compressed, so its words for colours are read after it is inflated.
+#[test]
+fn pdf_patches_have_their_own_colours_in_a_figure() {
+    let sheet = Sheet { nodes: vec![patches()], ..sheets::book(WHITE).remove(0) };
+    let bytes = pdf(&about(), std::slice::from_ref(&sheet)).unwrap();
+    assert!(holds(&bytes, "/S/Figure") || holds(&bytes, "/S /Figure"));
+    let content = inflated(&bytes);
+    for Srgb8(colour) in [TINT, SHADE] {
+        let near = |number: &str, value: u8| {
+            number.parse::<f64>().is_ok_and(|number| (number * 255.0 - f64::from(value)).abs() < 0.5)
+        };
+        let words: Vec<&str> = content.split_ascii_whitespace().collect();
+        let set = words.windows(4).any(|w| w[3] == "scn" && (0..3).all(|i| near(w[i], colour[i])));
+        assert!(set, "{colour:?} in {content}");
+    }
+    let bare = Sheet { nodes: vec![Node::Patch(Patch { path: FIGURE.to_path(0.1), colour: TINT })], ..sheet };
+    assert!(matches!(pdf(&about(), &[bare]), Err(PdfError::Structure { .. })));
+}
+
+/// All streams of a PDF that inflate to text, one after the other.
+fn inflated(bytes: &[u8]) -> String {
+    let mut out = String::new();
+    let mut rest = bytes;
+    while let Some(at) = rest.windows(7).position(|window| window == b"stream\n") {
+        rest = &rest[at + 7..];
+        let mut text = String::new();
+        if flate2::read::ZlibDecoder::new(rest).read_to_string(&mut text).is_ok() {
+            out.push_str(&text);
+        }
+    }
+    out
 }
 
 #[test]

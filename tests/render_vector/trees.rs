@@ -1,6 +1,7 @@
 //! Trees of content that no layout would make: the renderers must write them or name the fault, and never panic.
 
-use depthpress::layout::sheet::{Art, Fill, Furniture, HeadScope, Node, Role, Sheet, Tone};
+use depthpress::colour::Srgb8;
+use depthpress::layout::sheet::{Art, Fill, Furniture, HeadScope, Node, Patch, Role, Sheet, Tone};
 use depthpress::layout::text::Typesetter;
 use depthpress::render::pdf::{PdfError, pdf};
 use depthpress::render::svg::svg;
@@ -43,8 +44,9 @@ fn leaf() -> impl Strategy<Value = Node> {
         (0.0..200.0_f64).prop_map(|x| Rect::new(x, x, x, x).to_path(0.1)),
     ];
     let fill = (path.clone(), 0.0..1.0_f32).prop_map(|(path, tone)| Node::Fill(Fill { path, tone: Tone(tone) }));
+    let patch = path.clone().prop_map(|path| Node::Patch(Patch { path, colour: Srgb8([9, 80, 200]) }));
     let art = path.prop_map(|path| Node::Art(Art { left: vec![path], ..Art::default() }));
-    prop_oneof![4 => text, 2 => fill, 1 => art]
+    prop_oneof![4 => text, 2 => fill, 1 => patch, 1 => art]
 }
 
 fn tree() -> impl Strategy<Value = Node> {

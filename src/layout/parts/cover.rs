@@ -2,6 +2,7 @@
 
 use kurbo::{Point, Rect, Vec2};
 
+use crate::colour::Filter;
 use crate::layout::compose::{Column, Composer};
 use crate::layout::grid::{ART_FIELD, BODY, COVER_TITLE, Grid, LEADING, SMALL};
 use crate::layout::sheet::{Furniture, Node, Role, Tone};
@@ -35,8 +36,9 @@ pub(crate) fn drafts(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>) 
         column.add(composer.lines(summary, &SUMMARY, width * 0.85).role(Role::Paragraph), 4.0);
     }
     let exercises = book.pages.len();
+    let [first, second] = book.edition.glasses.pair().map(Filter::name);
     let facts = format!(
-        "Practice pages for two-eyed seeing, with red and cyan glasses. {exercises} exercise pages, made for {} from your eyes.",
+        "Practice pages for two-eyed seeing, with {first} and {second} glasses. {exercises} exercise pages, made for {} from your eyes.",
         words::distance(set)
     );
     column.add(composer.paragraph(&facts, width * 0.85), LEADING);

@@ -2,7 +2,6 @@
 
 use kurbo::Rect;
 
-use crate::colour;
 use crate::layout::compose::{Composer, rule};
 use crate::layout::grid::{Grid, SMALL};
 use crate::layout::sheet::{Furniture, Node, Role, Sheet};
@@ -21,7 +20,7 @@ pub fn finish(
     draft: Draft,
 ) -> (Sheet, Vec<Placed>) {
     let mut nodes = draft.nodes;
-    if 1 < number {
+    if draft.id != "cover" {
         nodes.push(footer(composer, grid, book, number, &draft.footer));
     }
     let sheet = Sheet {
@@ -31,7 +30,7 @@ pub fn finish(
         description: draft.description,
         outline_level: draft.outline_level,
         size: grid.size,
-        inks: colour::inks(book.edition.glasses, book.edition.ground),
+        inks: book.plan.inks,
         nodes,
     };
     (sheet, draft.placed)

@@ -25,7 +25,7 @@ pub(crate) fn drafts(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>) 
         "Even light without glare, and a pencil for the log.".to_owned(),
     ];
     let steps = [
-        "Check the glasses and the size of the page (next two pages).".to_owned(),
+        "Check glasses, ghost and size (next three pages).".to_owned(),
         format!("Start with the first exercise. Keep {distance} from eyes to page."),
         "Practise two or three minutes, look far away, then go on.".to_owned(),
         "End each time by looking into the distance.".to_owned(),

@@ -7,10 +7,13 @@ mod contents;
 mod cover;
 mod exercise;
 pub mod footer;
+mod ghost_check;
 mod glasses_check;
 mod how_to_use;
 mod marks;
 mod scale_check;
+mod spectra;
+mod swatches;
 mod words;
 
 use kurbo::Rect;
@@ -25,7 +28,17 @@ type Part = fn(&mut Composer<'_>, &Grid, &Book<'_>) -> Vec<Draft>;
 
 /// Front matter after the contents. The caution page comes before anything that is looked at; the checks come before
 /// the first exercise.
-const FRONT: &[Part] = &[cautions::drafts, how_to_use::drafts, glasses_check::drafts, scale_check::drafts];
+const FRONT: &[Part] =
+    &[cautions::drafts, how_to_use::drafts, glasses_check::drafts, ghost_check::drafts, scale_check::drafts];
+
+/// Names of the book's own sheets. A part that needs more sheets than one numbers them: `contents-2`.
+const OWN: &[&str] = &["cover", "contents", "cautions", "how-to-use", "glasses-check", "ghost-check", "scale-check"];
+
+/// Whether a page of this name would clash with a sheet of the book's own.
+pub fn is_own(id: &str) -> bool {
+    let stem = id.rsplit_once('-').filter(|(_, n)| n.bytes().all(|b| b.is_ascii_digit())).map_or(id, |(stem, _)| stem);
+    OWN.contains(&id) || OWN.contains(&stem)
+}
 
 /// Every sheet of the book.
 pub fn all(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>) -> Vec<Draft> {
@@ -35,6 +48,11 @@ pub fn all(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>) -> Vec<Dra
     let rest: Vec<&Draft> = front.iter().chain(&exercises).collect();
     let contents = contents::drafts(composer, grid, cover.len(), &rest);
     cover.into_iter().chain(contents).chain(front).chain(exercises).collect()
+}
+
+/// The sheets of the inks by themselves, without a book around them.
+pub(super) fn of_inks(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>) -> Vec<Draft> {
+    [swatches::draft(composer, grid, book), spectra::draft(composer, grid, book)].into()
 }
 
 /// The title of a front page at its top; gives the nodes and the height at which its text may start.

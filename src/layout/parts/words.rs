@@ -1,7 +1,6 @@
 //! The fixed English words of the book parts. Short sentences, plain words, no promises.
 
-use crate::colour::Filter;
-use crate::spec::{Edition, SetSpec};
+use crate::spec::{Edition, MediumSource, SetSpec};
 use crate::units::plain;
 
 /// The stop rule: the same words on every exercise page.
@@ -9,17 +8,9 @@ pub(crate) const STOP: &str = "Stop at once if you feel pain, headache, sickness
     or double after 5 to 10 minutes of rest, looking far away. If it lasts until the next day or comes back twice, put \
     the book away and ask your eye-care professional.";
 
-/// The filter before an eye, in plain words.
-pub(crate) fn filter(filter: Filter) -> &'static str {
-    match filter {
-        Filter::Red => "red",
-        Filter::Cyan => "cyan",
-    }
-}
-
 /// How the glasses are worn: "cyan left, red right".
 pub(crate) fn glasses(edition: &Edition) -> String {
-    format!("{} left, {} right", filter(edition.glasses.left), filter(edition.glasses.right))
+    format!("{} left, {} right", edition.glasses.left.name(), edition.glasses.right.name())
 }
 
 /// The viewing distance: "40 cm".
@@ -27,7 +18,29 @@ pub(crate) fn distance(set: &SetSpec) -> String {
     format!("{} cm", plain(set.viewer.distance.0 / 10.0, 1))
 }
 
+/// Whether its colours are printed, and not shown on a screen. Where nothing is said, a sheet of paper is printed.
+pub(crate) fn printed(edition: &Edition) -> bool {
+    match edition.colour.source {
+        MediumSource::Print { .. } => true,
+        MediumSource::Screen(_) => false,
+        MediumSource::Unsaid => on_paper(edition),
+    }
+}
+
 /// Whether the edition is a sheet of paper, and not a screen page.
 pub(crate) fn on_paper(edition: &Edition) -> bool {
     edition.page != crate::spec::PageFormat::Wide
+}
+
+/// What the colours of an edition are seen through and on: "Cyan left, red right; white ground; screen `lcd`."
+pub(crate) fn seen_on(edition: &Edition) -> String {
+    let medium = edition.colour.source.words().replace('`', "");
+    sentence(&format!("{}; {} ground; {medium}", glasses(edition), edition.ground.name()))
+}
+
+/// A message as a sentence: with a capital letter and a full stop.
+pub(crate) fn sentence(message: &str) -> String {
+    let mut letters = message.chars();
+    let first: String = letters.next().into_iter().flat_map(char::to_uppercase).collect();
+    format!("{first}{}.", letters.as_str())
 }

@@ -54,6 +54,7 @@ impl<'a, 'b> Ink<'a, 'b> {
                 Node::Group(_, inner) => self.draw(inner)?,
                 Node::Text(run) => self.text(run)?,
                 Node::Fill(fill) => self.fill(&fill.path, fill.tone.mixed(self.inks))?,
+                Node::Patch(patch) => self.fill(&patch.path, patch.colour)?,
                 Node::Art(art) => self.art(art)?,
             }
         }

@@ -132,14 +132,14 @@ impl Canvas<'_> {
         let kind = |node: &Node| match node {
             Node::Group(..) => Kind::Group,
             Node::Text(_) => Kind::Content,
-            Node::Fill(_) | Node::Art(_) if in_figure => Kind::Content,
-            Node::Fill(_) | Node::Art(_) => Kind::Furniture,
+            Node::Fill(_) | Node::Patch(_) | Node::Art(_) if in_figure => Kind::Content,
+            Node::Fill(_) | Node::Patch(_) | Node::Art(_) => Kind::Furniture,
         };
         let mut children = Vec::new();
         for part in nodes.chunk_by(|a, b| kind(a) == kind(b)) {
             match part.first().map_or(Kind::Group, kind) {
                 Kind::Group => self.groups(part, &mut children)?,
-                Kind::Furniture if part.iter().any(|node| matches!(node, Node::Art(_))) => {
+                Kind::Furniture if part.iter().any(|node| matches!(node, Node::Art(_) | Node::Patch(_))) => {
                     return Err(structure(self.sheet, "art stands outside a figure, so no words tell what it shows"));
                 }
                 Kind::Furniture => {

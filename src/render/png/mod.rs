@@ -17,6 +17,7 @@ mod outline;
 mod pad;
 mod page;
 mod palette;
+mod patches;
 mod sweep;
 mod words;
 
@@ -24,7 +25,7 @@ use std::fmt;
 
 use kurbo::Size;
 
-use crate::layout::sheet::Sheet;
+use crate::layout::sheet::{Patch, Sheet};
 use crate::units::{Mm, Ppi};
 
 /// The longest side of a page in pixels.
@@ -55,6 +56,11 @@ pub enum PngError {
         /// Id of the sheet.
         sheet: String,
     },
+    /// The patches of a sheet have more than [`Patch::MOST`] colours.
+    Colours {
+        /// Id of the sheet.
+        sheet: String,
+    },
     /// The container could not be written.
     Write(png::EncodingError),
 }
@@ -69,6 +75,9 @@ impl fmt::Display for PngError {
             ),
             Self::Coordinate { sheet } => {
                 write!(f, "an outline of sheet `{sheet}` has a coordinate that is not finite or is out of all bounds")
+            }
+            Self::Colours { sheet } => {
+                write!(f, "the patches of sheet `{sheet}` have more than `{}` colours", Patch::MOST)
             }
             Self::Write(_) => write!(f, "the png file could not be written"),
         }
@@ -90,13 +99,16 @@ impl std::error::Error for PngError {
 /// pixel is kept as coverage and never rounded away. Content beyond the page is clipped.
 ///
 /// Errors: [`PngError::Side`] for a page without pixels or with too many, [`PngError::Coordinate`] for outlines that
-/// are not finite, [`PngError::Write`] if the container refuses its data. Never panics.
+/// are not finite, [`PngError::Colours`] for too many colours of patches, [`PngError::Write`] if the container refuses its data. Never panics.
 pub fn png(sheet: &Sheet, ppi: Ppi, scratch: &mut Scratch) -> Result<Vec<u8>, PngError> {
     let (width, height) = size_in_pixels(sheet.size, ppi).ok_or(PngError::Side { size: sheet.size, ppi })?;
     let Scratch { page, rows, glyphs, packer } = scratch;
     page.load(sheet, ppi, (width, height), glyphs)
         .map_err(|outline::NotFinite| PngError::Coordinate { sheet: sheet.id.clone() })?;
-    let palette = palette::Palette::new(&sheet.inks, page.has_art());
+    if Patch::MOST < page.patch_colours().len() {
+        return Err(PngError::Colours { sheet: sheet.id.clone() });
+    }
+    let palette = palette::Palette::new(&sheet.inks, page.has_art(), page.patch_colours());
     packer.start(file::line_len(width, &palette)).map_err(write_error)?;
     page.draw(rows, glyphs, &palette, packer).map_err(write_error)?;
     let data = packer.finish().map_err(write_error)?;

@@ -6,9 +6,11 @@ use super::file::{self, Packer};
 use super::glyphs::Cache;
 use super::outline::{self, NotFinite, ToPixels, real};
 use super::pad::Pad;
-use super::palette::{self, Palette};
+use super::palette::Palette;
+use super::patches::Patches;
 use super::sweep::Sweep;
 use super::words::Words;
+use crate::colour::Srgb8;
 use crate::layout::sheet::{Art, Node, Sheet};
 use crate::units::{Mm, Ppi};
 
@@ -21,6 +23,7 @@ pub(super) struct Page {
     scale: f64,
     left: Sweep,
     right: Sweep,
+    patches: Patches,
     words: Words,
 }
 
@@ -31,6 +34,7 @@ pub(super) struct Rows {
     line: Vec<u8>,
     right: Vec<u8>,
     words: Vec<u8>,
+    patch: Vec<u8>,
     pad: Pad,
 }
 
@@ -47,11 +51,13 @@ impl Page {
         self.scale = Mm(1.0).to_pixels(ppi);
         self.left.clear();
         self.right.clear();
+        self.patches.clear();
         self.words.clear();
         cache.tidy();
         self.add_nodes(&sheet.nodes, cache)?;
         self.left.rewind(height);
         self.right.rewind(height);
+        self.patches.rewind(height);
         self.words.rewind(width);
         Ok(())
     }
@@ -61,6 +67,7 @@ impl Page {
             Node::Group(_, nodes) => self.add_nodes(nodes, cache),
             Node::Text(run) => self.words.add_run(run, self.scale, self.height, cache),
             Node::Fill(fill) => self.words.add_fill(fill, self.scale, self.height),
+            Node::Patch(patch) => self.patches.add(patch, self.scale, self.height),
             Node::Art(art) => self.add_art(art),
         })
     }
@@ -83,6 +90,11 @@ impl Page {
     /// Whether it has art, and so not words alone.
     pub(super) fn has_art(&self) -> bool {
         !(self.left.rows().is_empty() && self.right.rows().is_empty())
+    }
+
+    /// The colours of its patches.
+    pub(super) fn patch_colours(&self) -> &[Srgb8] {
+        self.patches.colours()
     }
 
     /// Sends all rows to the packer.
@@ -111,12 +123,13 @@ impl Page {
 
     /// Leaves the palette indices of row `y` in `rows.line`, one a byte.
     fn row(&mut self, y: usize, rows: &mut Rows, cache: &Cache, palette: &Palette) {
-        let Rows { line, right, words, pad } = rows;
+        let Rows { line, right, words, patch, pad } = rows;
         let line = &mut line[1..];
         line.fill(0);
-        self.left.row(y, pad, line, palette::LEFT);
-        let marked = self.right.row(y, pad, &mut right[..self.width], palette::RIGHT);
+        self.left.row(y, pad, line, palette.left());
+        let marked = self.right.row(y, pad, &mut right[..self.width], palette.right());
         line[marked.clone()].iter_mut().zip(&right[marked]).for_each(|(index, right)| *index += right);
+        self.patches.row(y, pad, &mut patch[..self.width], palette, line);
         let inked = self.words.row(y, cache, pad, &mut words[..self.width]);
         for (index, &strength) in line[inked.clone()].iter_mut().zip(&words[inked.clone()]) {
             *index = if *index == 0 { palette.text(strength) } else { palette.text_over(*index, strength) };
@@ -139,7 +152,8 @@ impl Page {
     }
 
     fn same_until(&self, y: usize) -> usize {
-        self.left.same_until(y).min(self.right.same_until(y)).min(self.words.same_until(y))
+        let art = self.left.same_until(y).min(self.right.same_until(y));
+        art.min(self.patches.same_until(y)).min(self.words.same_until(y))
     }
 }
 
@@ -148,7 +162,7 @@ impl Rows {
         self.line.clear();
         self.line.resize(line, 0);
         self.line[0] = file::NONE;
-        for row in [&mut self.right, &mut self.words] {
+        for row in [&mut self.right, &mut self.words, &mut self.patch] {
             row.clear();
             // A whole number of pairs, for indices that go two a byte.
             row.resize(width.next_multiple_of(2), 0);

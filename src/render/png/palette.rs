@@ -2,7 +2,8 @@
 //!
 //! A page with art has 256 entries: 0 to 224 are the pairs of 15 levels of coverage of the left eye's and the right
 //! eye's art, 225 to 255 are 31 levels of the text ink on the ground. A page of words alone has 16 entries, from the bare
-//! ground to the full text ink; it takes half the bytes.
+//! ground to the full text ink; it takes half the bytes. A page with patches has pairs of 13 levels, 0 to 168, so that
+//! the colours of its patches have room behind the text, from 200 on.
 //!
 //! Mixes are made in sRGB code values, not in linear light. The partly covered pixels at the two borders of a mark are
 //! then as far from the ground, in the numbers of the file, as their covered area says; so the centre of a mark
@@ -13,43 +14,73 @@
 
 use super::pad::Levels;
 use crate::colour::{Inks, Srgb8};
+#[cfg(doc)]
+use crate::layout::sheet::Patch;
 
 /// Levels of coverage above none, of the art of one eye.
 const ART: u8 = 14;
 
-/// The index of full coverage for both eyes; the text entries follow it.
-const LAST_PAIR: u8 = (ART + 1) * (ART + 1) - 1;
+/// The same on a page with patches.
+const ART_BESIDE_PATCHES: u8 = 12;
 
-/// How the coverage of the left eye's art enters an index.
-pub(super) const LEFT: Levels = Levels { steps: ART, unit: ART + 1 };
+/// Levels of the text ink above none, on a page with art or patches.
+const TEXT: u8 = 31;
 
-/// How the coverage of the right eye's art enters an index.
-pub(super) const RIGHT: Levels = Levels { steps: ART, unit: 1 };
+/// Levels of the text ink above none, on a page of words alone.
+const TEXT_ALONE: u8 = 15;
 
 /// The colours of one page by index.
 #[derive(Debug, Clone)]
 pub(super) struct Palette {
     colours: Vec<[u8; 3]>,
     text: Srgb8,
+    /// Levels of coverage above none, of the art of one eye.
+    art: u8,
     /// Levels of the text ink above none.
     levels: u8,
+    /// Where the colours of patches begin.
+    patches: usize,
     /// The index of text of each strength on bare ground.
     on_ground: [u8; 256],
 }
 
 impl Palette {
-    /// The palette of a page with art, or of words alone.
-    pub(super) fn new(inks: &Inks, art: bool) -> Self {
-        let (last_pair, levels) = if art { (LAST_PAIR, u8::MAX - LAST_PAIR) } else { (0, 15) };
-        let pairs = (0..=last_pair).map(|i| pair(inks, i / (ART + 1), i % (ART + 1)));
+    /// The palette of a page with art, or of words alone. With patches it has their colours too, which are at most
+    /// [`Patch::MOST`] and all different.
+    pub(super) fn new(inks: &Inks, has_art: bool, patches: &[Srgb8]) -> Self {
+        let (art, levels) = match (has_art, patches) {
+            (_, [_, ..]) => (ART_BESIDE_PATCHES, TEXT),
+            (true, []) => (ART, TEXT),
+            (false, []) => (0, TEXT_ALONE),
+        };
+        // The index of full coverage for both eyes; the text entries follow it.
+        let last_pair = (art + 1) * (art + 1) - 1;
+        let pairs = (0..=last_pair).map(|i| pair(inks, i / (art + 1), i % (art + 1), art.max(1)));
         let text = (1..=levels).map(|level| mix(inks.ground.0, inks.text.0, level, levels));
-        let colours = pairs.chain(text).collect();
+        let mut colours: Vec<_> = pairs.chain(text).collect();
+        let first_patch = colours.len();
+        colours.extend(patches.iter().map(|colour| colour.0));
         let mut on_ground = [0; 256];
         for (strength, index) in (0..=u8::MAX).zip(&mut on_ground) {
             let level = nearest_level(strength, levels);
             *index = if level == 0 { 0 } else { last_pair + level };
         }
-        Self { colours, text: inks.text, levels, on_ground }
+        Self { colours, text: inks.text, art, levels, patches: first_patch, on_ground }
+    }
+
+    /// How the coverage of the left eye's art enters an index.
+    pub(super) fn left(&self) -> Levels {
+        Levels { steps: self.art, unit: self.art + 1 }
+    }
+
+    /// How the coverage of the right eye's art enters an index.
+    pub(super) fn right(&self) -> Levels {
+        Levels { steps: self.art, unit: 1 }
+    }
+
+    /// The index of a patch by the place of its colour among those of all patches.
+    pub(super) fn patch(&self, colour: usize) -> u8 {
+        u8::try_from(self.patches + colour).unwrap_or(u8::MAX)
     }
 
     /// Whether an index takes 4 bits, not 8.
@@ -96,13 +127,13 @@ fn nearest_level(strength: u8, levels: u8) -> u8 {
     ((u16::from(strength) * u16::from(levels) + 127) / 255).to_le_bytes()[0]
 }
 
-/// Colour of a pixel of which `a` of 14 parts are covered by the left eye's and `b` of 14 by the right eye's art.
+/// Colour of a pixel of which `a` of `all` parts are covered by the left eye's and `b` of `all` by the right eye's art.
 ///
-/// The two borders are taken as independent: of 14 by 14 cells, a·b show the overlap colour, a·(14 - b) the left ink,
-/// (14 - a)·b the right ink and the others the ground. The colour is their mean, to the nearest code value.
-fn pair(inks: &Inks, a: u8, b: u8) -> [u8; 3] {
+/// The two borders are taken as independent: of `all` by `all` cells, a·b show the overlap colour, a·(all - b) the left
+/// ink, (all - a)·b the right ink and the others the ground. The colour is their mean, to the nearest code value.
+fn pair(inks: &Inks, a: u8, b: u8, all: u8) -> [u8; 3] {
     let channel = |i: usize| {
-        let [a, b, all] = [a, b, ART].map(u32::from);
+        let [a, b, all] = [a, b, all].map(u32::from);
         let [ground, left, right, both] = [inks.ground, inks.left, inks.right, inks.both].map(|c| u32::from(c.0[i]));
         let sum = (all - a) * (all - b) * ground + a * (all - b) * left + (all - a) * b * right + a * b * both;
         quotient(sum, all * all)
@@ -140,7 +171,7 @@ mod tests {
     /// The bilinear mix of the four colours, in floating point.
     #[test]
     fn pairs_are_the_mean_of_the_areas() {
-        let palette = Palette::new(&SOFT, true);
+        let palette = Palette::new(&SOFT, true, &[]);
         for (a, b) in (0..=14u8).flat_map(|a| (0..=14u8).map(move |b| (a, b))) {
             let found = palette.colours[usize::from(a * 15 + b)];
             let (a, b) = (f64::from(a) / 14.0, f64::from(b) / 14.0);
@@ -156,9 +187,9 @@ mod tests {
 
     #[test]
     fn text_on_art_takes_the_nearest_colour() {
-        let palette = Palette::new(&SOFT, true);
+        let palette = Palette::new(&SOFT, true, &[]);
         let colour = |i: u8| palette.colours[usize::from(i)];
-        for art in [14 * 15, 14, LAST_PAIR, 7 * 15 + 3] {
+        for art in [14 * 15, 14, 224, 7 * 15 + 3] {
             assert_eq!(palette.text_over(art, 0), art);
             assert_eq!(colour(palette.text_over(art, 255)), SOFT.text.0);
             for strength in [60u8, 130, 200] {
@@ -174,7 +205,7 @@ mod tests {
 
     #[test]
     fn words_alone_need_sixteen_colours() {
-        let palette = Palette::new(&SOFT, false);
+        let palette = Palette::new(&SOFT, false, &[]);
         assert!(palette.is_small());
         assert_eq!(palette.bytes().len(), 48);
         assert_eq!((palette.colours[0], palette.colours[15]), (SOFT.ground.0, SOFT.text.0));

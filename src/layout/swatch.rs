@@ -1,0 +1,20 @@
+//! The inks of an edition by themselves: swatches with what each eye sees of them, and the spectra behind that.
+
+use super::compose::Composer;
+use super::grid::Grid;
+use super::{Book, LaidOut, TYPESETTER, finish, parts};
+use crate::diagnostics::Diagnostic;
+
+/// Lays out the sheets `ink-swatches` and `ink-spectra`; the book needs no pages.
+///
+/// # Errors
+/// What does not fit, with the sheet.
+pub fn lay_out(book: &Book<'_>) -> Result<LaidOut, Vec<Diagnostic>> {
+    TYPESETTER.with_borrow_mut(|setter| {
+        let mut composer = Composer::new(setter);
+        let grid = Grid::of(book.edition.page);
+        let drafts = parts::of_inks(&mut composer, &grid, book);
+        let laid_out = finish(&mut composer, &grid, book, drafts);
+        if composer.problems.is_empty() { Ok(laid_out) } else { Err(composer.problems) }
+    })
+}

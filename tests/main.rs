@@ -18,6 +18,7 @@ mod cli;
 mod colour;
 mod demo_set;
 mod inks;
+mod measure;
 mod oracles;
 mod reading;
 mod readme;

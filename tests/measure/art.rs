@@ -141,8 +141,8 @@ impl Findings {
 
     fn compare(&mut self, feature: &Feature, eye: Eye, found: &Measured, name: &str) {
         let should = feature.half_image(eye);
-        for axis in 0..2 {
-            let off = (found.at[axis] - should[axis]).abs();
+        for (at, should) in found.at.iter().zip(should) {
+            let off = (at - should).abs();
             if matches!(feature.form, Form::Text) { &mut self.letters } else { &mut self.place }.add(off, name);
             self.hold(off, name, "place");
         }

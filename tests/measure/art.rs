@@ -228,12 +228,13 @@ impl Findings {
 }
 
 /// What other features do in one eye near a feature: their ink, and where they hide what is behind them. Nothing hides
-/// a watch mark.
+/// a watch mark, and a watch mark hides lines alone.
 fn others(page: &Page, feature: &Feature, eye: Eye) -> Vec<Area> {
     let others = || page.features.iter().filter(|f| f.id != feature.id && f.is_for(eye));
     let mut areas: Vec<_> = others().flat_map(|f| f.ink(eye)).collect();
+    let is_line = matches!(feature.role.as_str(), "trail" | "guide");
     if feature.role != "watch" {
-        areas.extend(others().flat_map(|f| f.shadow(eye)));
+        areas.extend(others().filter(|f| is_line || f.role != "watch").flat_map(|f| f.shadow(eye)));
     }
     areas
 }

@@ -155,7 +155,7 @@ fn feature(entry: &Value, spec: Option<&Table>, distance: f64) -> Feature {
         "trail" | "guide" => line(entry, size, spec),
         other => panic!("`{id}` for {eyes:?}: no shape is known for the role `{other}`"),
     };
-    let solid = role == "bead" || (role == "target" && nest);
+    let solid = role == "bead" || role == "watch" || (role == "target" && nest);
     Feature { id, role, eyes, at: pair(&entry["at_mm"]), size, parallax: number(&entry["parallax_mm"]), form, solid }
 }
 

@@ -29,6 +29,7 @@ fn about() -> PdfBook {
         language: "en".to_owned(),
         date: (2026, 5, 4),
         id: "harbour-lights 1.0.0 a4".to_owned(),
+        process: None,
     }
 }
 

@@ -203,8 +203,8 @@ pub const MEDIUM_KEYS: &[Field] = &[
         "cmyk",
         Takes::Flag,
         "false",
-        "For `medium = \"print\"`: whether the PDF has process inks for a print shop in place of sRGB, with no magenta \
-         and no black in a cyan mark. No profile of the press comes with it, so that PDF is PDF/UA-1 alone, not PDF/A-2a. \
+        "For `medium = \"print\"`: whether the PDF has process inks for a print shop in place of sRGB: pure \
+         cyan has no magenta and no black. No profile of the press comes with it, so that PDF is PDF/UA-1 alone, not PDF/A-2a. \
          SVG and PNG stay sRGB.",
     ),
 ];

@@ -265,6 +265,7 @@ fn about() -> PdfBook {
         language: "en".to_owned(),
         date: (2026, 5, 4),
         id: "quay 1.0.0".to_owned(),
+        process: None,
     }
 }
 

@@ -1,5 +1,6 @@
 //! Colours from spec to files: what is written of glasses, medium and inks arrives on the pages and in the reports.
 
+use std::collections::BTreeSet;
 use std::fs;
 use std::path::Path;
 use std::process::{Command, Output};
@@ -10,6 +11,8 @@ use depthpress::colour::{Filter, FilterModel, Glasses, Medium, NamedScreen, Pins
 use depthpress::spec::{Edition, MediumSource};
 use serde_json::Value;
 use tempfile::TempDir;
+
+use crate::render_vector::inflated;
 
 const HEAD: &str = r#"[set]
 id = "quay"
@@ -228,6 +231,60 @@ fn the_command_inks_tells_what_the_report_tells_and_leaves_the_pages_alone() {
     let missing = depthpress(dir.path(), &["inks", ".", "--edition", "a5"]);
     assert_eq!(missing.status.code(), Some(2));
     assert!(String::from_utf8_lossy(&missing.stderr).contains("did you mean `a4`?"), "{missing:?}");
+}
+
+/// The operands of an operator of a page's content, each once.
+fn operands<const N: usize>(content: &str, operator: &str) -> BTreeSet<[i32; N]> {
+    let words: Vec<&str> = content.split_ascii_whitespace().collect();
+    let found = words.windows(N + 1).filter(|w| w[N] == operator);
+    let step = |word: &str| word.parse::<f64>().map(|share| (share * 255.0).round() as i32);
+    found.map(|w| std::array::from_fn(|i| step(w[i]).unwrap_or(-1))).collect()
+}
+
+/// The operator `k` sets DeviceCMYK, `rg` and `g` DeviceRGB and DeviceGray, `scn` any other space: ISO 32000-1, table
+/// 74. The recipes are written out: full cyan against full magenta and yellow on bare paper, words in black alone.
+#[test]
+fn the_pdf_for_a_print_shop_has_process_inks_alone() {
+    let accept = "accept_ghost = { limit = \"100 %\", reason = \"to look at the inks\" }";
+    let pins = "left = \"#ff0000\", right = \"#00ffff\", both = \"#000000\", ground = \"#ffffff\"";
+    let keys = format!("medium = \"print\"\ninks = {{ {pins}, {accept} }}");
+    let made = |more: &str| {
+        let dir = set("", &format!("{keys}\n{more}"), &[]);
+        let out = depthpress(dir.path(), &["render", ".", "--quiet"]);
+        assert!(out.status.success(), "{out:?}");
+        let folder = dir.path().join("out/quay/a4");
+        (fs::read(folder.join("quay.pdf")).unwrap(), json(&folder.join("report.json")), dir)
+    };
+    let (pdf, report, process) = made("cmyk = true");
+    let content = inflated(&pdf);
+    let inks = operands::<4>(&content, "k");
+    for recipe in [[0, 255, 255, 0], [255, 0, 0, 0], [0, 0, 0, 255]] {
+        assert!(inks.contains(&recipe), "{recipe:?} in {inks:?}");
+    }
+    // A tone of words is 65 % of black, not a mix of the other three.
+    assert!(inks.contains(&[0, 0, 0, 166]), "{inks:?}");
+    assert!(inks.iter().all(|[c, m, _, k]| *c != 255 || (*m, *k) == (0, 0)), "{inks:?}");
+    assert!(operands::<3>(&content, "rg").is_empty() && operands::<1>(&content, "g").is_empty());
+    assert!(operands::<3>(&content, "scn").is_empty());
+    let colour = &report["edition"]["colour"];
+    assert_eq!((&colour["cmyk"], &colour["pdf"]), (&true.into(), &"PDF/UA-1".into()));
+    assert!(report["defaults"].to_string().contains("N-CMYK"), "{}", report["defaults"]);
+    let archival = |pdf: &[u8]| String::from_utf8_lossy(pdf).contains("pdfaid:part");
+    let (plain, report, screen) = made("cmyk = false");
+    assert!(archival(&plain) && !archival(&pdf));
+    assert!(operands::<4>(&inflated(&plain), "k").is_empty());
+    assert!(report["edition"]["colour"].get("cmyk").is_none() && report["edition"]["colour"].get("pdf").is_none());
+    assert_eq!(made("").0, plain);
+    // The other formats are the same with process inks and without.
+    for name in ["svg", "png"] {
+        let files = |dir: &TempDir| {
+            let folder = dir.path().join("out/quay/a4").join(name);
+            let mut files: Vec<_> = fs::read_dir(folder).unwrap().map(|entry| entry.unwrap().path()).collect();
+            files.sort();
+            files.iter().map(|path| fs::read(path).unwrap()).collect::<Vec<_>>()
+        };
+        assert!(!files(&process).is_empty() && files(&process) == files(&screen), "{name}");
+    }
 }
 
 /// Feeding the numbers of the ghost page back re-inks the set.

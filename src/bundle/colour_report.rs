@@ -32,6 +32,12 @@ pub struct ColourPart<'a> {
     /// What was given up, and what could not be had: sentences.
     traded: Vec<String>,
     recipes: RecipesPart,
+    /// Whether the PDF has these recipes in place of sRGB; left out where it has not.
+    #[serde(skip_serializing_if = "std::ops::Not::not")]
+    cmyk: bool,
+    /// What the PDF conforms to, where that is less than it is in sRGB.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pdf: Option<&'static str>,
     /// A ghost above the limit that the author accepts.
     #[serde(skip_serializing_if = "Option::is_none")]
     accepted: Option<AcceptedPart<'a>>,
@@ -153,6 +159,8 @@ impl<'a> ColourPart<'a> {
                 ground: recipe(plan.recipes.ground),
                 text: recipe(plan.recipes.text),
             },
+            cmyk: colour.cmyk,
+            pdf: colour.cmyk.then_some("PDF/UA-1"),
             ghost_page: patches.iter().map(patch).collect(),
             accepted: accepted.map(|a| AcceptedPart { limit: fine(a.limit), reason: &a.reason }),
         }

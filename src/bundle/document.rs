@@ -1,17 +1,23 @@
 //! The PDF of an edition: what it says about itself, and an excerpt where a run asks for some pages alone.
 
-use std::collections::BTreeSet;
+use std::collections::{BTreeMap, BTreeSet};
 
-use crate::colour::Filter;
+use crate::colour::{Cmyk, Filter, InkPlan, Srgb8};
 use crate::layout::sheet::{Node, Role, Sheet};
 use crate::render::pdf::{PdfBook, pdf};
 use crate::spec::{Edition, Language, SetSpec};
 
 use super::error::Error;
 
-/// The PDF of these sheets of an edition: all of them, or an excerpt.
-pub(super) fn document(set: &SetSpec, edition: &Edition, all: &[Sheet], sheets: &[Sheet]) -> Result<Vec<u8>, Error> {
+/// The PDF of these sheets of an edition with these inks: all of them, or an excerpt.
+pub(super) fn document(
+    set: &SetSpec,
+    (edition, plan): (&Edition, &InkPlan),
+    all: &[Sheet],
+    sheets: &[Sheet],
+) -> Result<Vec<u8>, Error> {
     let book = about(set, edition).ok_or_else(|| Error::Date(set.date.clone()))?;
+    let book = PdfBook { process: edition.colour.cmyk.then(|| process(plan, sheets)), ..book };
     let made = if sheets.len() == all.len() { pdf(&book, sheets) } else { pdf(&book, &excerpt(sheets)) };
     made.map_err(|source| Error::Pdf { edition: edition.id.clone(), source })
 }
@@ -31,7 +37,35 @@ fn about(set: &SetSpec, edition: &Edition) -> Option<PdfBook> {
         },
         date: date(&set.date)?,
         id: format!("{}/{}/{}", set.id, set.version, edition.id),
+        process: None,
     })
+}
+
+/// The process inks of every colour on the sheets: the recipes of the plan, and the separation of each patch.
+fn process(plan: &InkPlan, sheets: &[Sheet]) -> BTreeMap<Srgb8, Cmyk> {
+    let mut process = BTreeMap::new();
+    sheets.iter().for_each(|sheet| separate(&sheet.nodes, &mut process));
+    let (inks, recipes) = (&plan.inks, &plan.recipes);
+    process.extend([
+        (inks.left, recipes.left),
+        (inks.right, recipes.right),
+        (inks.both, recipes.both),
+        (inks.ground, recipes.ground),
+        (inks.text, recipes.text),
+    ]);
+    process
+}
+
+fn separate(nodes: &[Node], process: &mut BTreeMap<Srgb8, Cmyk>) {
+    for node in nodes {
+        match node {
+            Node::Group(_, inner) => separate(inner, process),
+            Node::Patch(patch) => {
+                process.insert(patch.colour, Cmyk::of(patch.colour));
+            }
+            Node::Text(_) | Node::Fill(_) | Node::Art(_) => {}
+        }
+    }
 }
 
 /// Year, month and day of `YYYY-MM-DD`.

@@ -32,14 +32,15 @@ pub fn report(
     laid: &LaidOut,
     extent: &Extent,
 ) -> Result<Vec<u8>, serde_json::Error> {
-    let unsaid = unsaid_medium(edition);
+    let own = unsaid_medium(edition).into_iter().chain(process_inks(edition));
+    let own: Vec<_> = own.collect();
     json::to_vec(&Report {
         schema: SCHEMA,
         tool: Tool { name: env!("CARGO_PKG_NAME"), version: env!("CARGO_PKG_VERSION") },
         set: SetPart { id: &book.set.id, version: &book.set.version },
         edition: EditionPart::new(edition, inked, laid),
         viewer: ViewerPart::new(&book.set.viewer),
-        defaults: book.defaults.iter().chain(&unsaid).map(Finding::new).collect(),
+        defaults: book.defaults.iter().chain(&own).map(Finding::new).collect(),
         pages: pages(book.pages, laid, extent),
     })
 }
@@ -51,6 +52,18 @@ fn unsaid_medium(edition: &Edition) -> Option<Diagnostic> {
         let message = format!("edition `{}` names no medium: its inks are those for an ideal screen", edition.id);
         Diagnostic::note("N-MEDIUM", edition.place, message)
             .with_help("write `medium = \"screen\"` or `medium = \"print\"` for a forecast of the ghosts")
+    })
+}
+
+/// That the PDF is not the archival one, where it has process inks.
+fn process_inks(edition: &Edition) -> Option<Diagnostic> {
+    edition.colour.cmyk.then(|| {
+        let message = format!(
+            "edition `{}` has process inks without a profile of the press: its pdf is PDF/UA-1, not PDF/A-2a",
+            edition.id
+        );
+        Diagnostic::note("N-CMYK", edition.place, message)
+            .with_help("leave out `cmyk` in an edition that is to be kept, and give this one to the print shop")
     })
 }
 

@@ -124,7 +124,7 @@ impl Run<'_> {
         let stage = output.stage(&edition.id, extent.whole)?;
         (self.watch)(Step::Planned(planned(&extent, sheets.len())));
         let (document, pages) = rayon::join(
-            || extent.formats.pdf.then(|| document(book.set, edition, &laid.sheets, sheets)).transpose(),
+            || extent.formats.pdf.then(|| document(book.set, (edition, &inked.plan), &laid.sheets, sheets)).transpose(),
             || self.pages(sheets, edition.ppi, &extent, &stage),
         );
         let mut files = Vec::new();

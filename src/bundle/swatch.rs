@@ -63,7 +63,7 @@ fn files(set: &SetSpec, one: &Swatch<'_>, laid: &LaidOut, stage: &Stage) -> Resu
         stage.write(&format!("{INKS}/{}.png", sheet.id), &bytes)?;
         stage.write(&format!("{INKS}/{}.svg", sheet.id), svg(sheet).as_bytes())?;
     }
-    let pdf = document(set, one.edition, &laid.sheets, &laid.sheets)?;
+    let pdf = document(set, (one.edition, &one.inked.plan), &laid.sheets, &laid.sheets)?;
     stage.write(&format!("{INKS}/{INKS}.pdf"), &pdf)?;
     let report = json::to_vec(&ColourPart::new(one.edition, &one.inked.plan, &[])).map_err(Error::Report)?;
     stage.write(&format!("{INKS}/{REPORT}"), &report)

@@ -5,7 +5,7 @@
 use std::sync::OnceLock;
 
 /// A colour of the sRGB space, 8 bits a channel (IEC 61966-2-1).
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub struct Srgb8(pub [u8; 3]);
 
 impl Srgb8 {

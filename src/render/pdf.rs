@@ -1,6 +1,8 @@
 //! PDF: all sheets as one tagged book, conforming to PDF/A-2a (ISO 19005-2) and PDF/UA-1 (ISO 14289-1) at once.
 //!
-//! Colours are solid and device independent (sRGB), so inks keep their values; nothing blends. Text is drawn by glyph
+//! Colours are solid and device independent (sRGB), so inks keep their values; nothing blends. A book for a print shop
+//! has process inks instead, as it is handed them. PDF/A takes those only with a profile of the press (ISO 19005-2,
+//! 6.2.4.3), and none is bundled: such a book conforms to PDF/UA-1 alone. Text is drawn by glyph
 //! and told by its words; every other mark belongs to a figure with words or is page furniture. The file asks viewers
 //! to show its title. It cannot ask them to print at 100 %: the PDF library (krilla 0.8.2) has no `PrintScaling`
 //! viewer preference, so the scale check page and the words beside it have to.
@@ -21,11 +23,12 @@ use krilla::outline::{Outline, OutlineNode};
 use krilla::tagging::TagTree;
 use krilla::{Document, SerializeSettings};
 
-use self::ink::Fonts;
+use self::ink::{Fonts, Style};
+use crate::colour::{Cmyk, Srgb8};
 use crate::layout::sheet::Sheet;
 
 /// What a PDF says about itself.
-#[derive(Debug, Clone, PartialEq, Eq)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct PdfBook {
     /// Title, shown by viewers; not empty.
     pub title: String,
@@ -41,6 +44,8 @@ pub struct PdfBook {
     pub date: (u16, u8, u8),
     /// Tells this document from others: same id for the same edition of the same version.
     pub id: String,
+    /// Draws in process inks: those of each ink and each patch on the sheets. `None`: draws in sRGB.
+    pub process: Option<BTreeMap<Srgb8, Cmyk>>,
 }
 
 /// Why a book cannot be written. All but `Refused` name a fault in the sheets.
@@ -89,7 +94,7 @@ impl fmt::Display for PdfError {
             PdfError::Structure { sheet, problem } | PdfError::Content { sheet, problem } => {
                 write!(f, "sheet `{sheet}`: {problem}")
             }
-            PdfError::Refused(reasons) => write!(f, "the pdf would not conform to PDF/A-2a and PDF/UA-1: {reasons}"),
+            PdfError::Refused(reasons) => write!(f, "the pdf would not conform to its standards: {reasons}"),
         }
     }
 }
@@ -99,12 +104,13 @@ impl std::error::Error for PdfError {}
 /// Writes the sheets, in order, as one PDF 1.7. The same input gives the same bytes.
 pub fn pdf(book: &PdfBook, sheets: &[Sheet]) -> Result<Vec<u8>, PdfError> {
     let places = places(sheets)?;
-    let fonts = Fonts::new()?;
-    let settings = SerializeSettings { configuration: configuration()?, ..SerializeSettings::default() };
+    let style = Style { fonts: Fonts::new()?, process: book.process.as_ref() };
+    let settings =
+        SerializeSettings { configuration: configuration(book.process.is_none())?, ..SerializeSettings::default() };
     let mut document = Document::new_with(settings);
     let mut tree = TagTree::new().with_lang(Some(book.language.clone()));
     for (index, sheet) in sheets.iter().enumerate() {
-        for node in page::write(&mut document, sheet, index, &places, &fonts)? {
+        for node in page::write(&mut document, sheet, index, &places, &style)? {
             tree.push(node);
         }
     }
@@ -128,12 +134,11 @@ fn places(sheets: &[Sheet]) -> Result<BTreeMap<&str, usize>, PdfError> {
     Ok(places)
 }
 
-fn configuration() -> Result<Configuration, PdfError> {
-    ConfigurationBuilder::new()
-        .with_archival_validator(Archival::A2_A)
-        .with_accessibility_validator(Accessibility::UA1)
-        .finish()
-        .map_err(|error| PdfError::Refused(format!("{error:?}")))
+/// PDF/UA-1, and PDF/A-2a where the book is to be `archival`.
+fn configuration(archival: bool) -> Result<Configuration, PdfError> {
+    let accessible = ConfigurationBuilder::new().with_accessibility_validator(Accessibility::UA1);
+    let builder = if archival { accessible.with_archival_validator(Archival::A2_A) } else { accessible };
+    builder.finish().map_err(|error| PdfError::Refused(format!("{error:?}")))
 }
 
 fn metadata(book: &PdfBook) -> Metadata {

@@ -27,6 +27,8 @@ pub struct Colours {
     pub wishes: Wishes,
     /// A ghost above the limit that the author accepts.
     pub accepted: Option<Accepted>,
+    /// Whether the PDF is drawn in process inks; only for a print.
+    pub cmyk: bool,
 }
 
 /// A ghost that the author accepts, and why.
@@ -61,6 +63,7 @@ impl Default for Colours {
             source: MediumSource::Unsaid,
             wishes: Wishes::default(),
             accepted: None,
+            cmyk: false,
         }
     }
 }
@@ -196,6 +199,14 @@ pub const MEDIUM_KEYS: &[Field] = &[
         Takes::Choice(&["A", "C", "D50", "D65", "LED"]),
         "For `medium = \"print\"`: the light to read by. Left out: `D50`.",
     ),
+    Field::default(
+        "cmyk",
+        Takes::Flag,
+        "false",
+        "For `medium = \"print\"`: whether the PDF has process inks for a print shop in place of sRGB: pure \
+         cyan has no magenta and no black. No profile of the press comes with it, so that PDF is PDF/UA-1 alone, not PDF/A-2a. \
+         SVG and PNG stay sRGB.",
+    ),
 ];
 
 /// Glasses as read, with what still has to come from a file.
@@ -305,7 +316,8 @@ pub(super) fn read_colours(
     let solids: Option<Option<Placed<Named>>> = table.maybe(reader, "solids");
     let lamp = if table.has("lamp") { table.one_of(reader, "lamp", &Lamp::ALL) } else { Some(Lamp::D50) };
     let (screen, solids, lamp) = (screen?, solids?, lamp?);
-    let rest = Colours { wishes, accepted, ..Colours::default() };
+    let cmyk = read_cmyk(reader, table, medium)?;
+    let rest = Colours { wishes, accepted, cmyk, ..Colours::default() };
     let colours = match medium.filter(|_| fits) {
         None => rest,
         Some(Kind::Screen) => Colours { source: MediumSource::Screen(name_of(&screen, SCREENS[0].name())), ..rest }
@@ -316,6 +328,20 @@ pub(super) fn read_colours(
         }
     };
     fits.then_some(colours)
+}
+
+/// Whether the PDF has process inks; `None`, with its problem, where there is no print to have them.
+fn read_cmyk(reader: &mut Reader<'_>, table: &Table<'_>, medium: Option<Kind>) -> Option<bool> {
+    let cmyk: bool = table.get(reader, "cmyk")?;
+    if cmyk && medium != Some(Kind::Print) {
+        let message = "`cmyk = true` is for `medium = \"print\"`: no screen has process inks";
+        let problem = Diagnostic::error(codes::CONFLICT, table.place_of(reader, "cmyk"), message)
+            .with_label("only for a print")
+            .with_help("write `medium = \"print\"` in this edition, or leave `cmyk` out");
+        reader.push(problem);
+        return None;
+    }
+    Some(cmyk)
 }
 
 const SCREENS: [NamedScreen; 3] = NamedScreen::ALL;

@@ -5,9 +5,10 @@
 mod sheets;
 mod trees;
 
+use std::collections::BTreeMap;
 use std::io::Read;
 
-use depthpress::colour::Srgb8;
+use depthpress::colour::{Cmyk, Srgb8};
 use depthpress::layout::sheet::{Art, Furniture, Node, Patch, Role, Sheet};
 use depthpress::layout::text::Typesetter;
 use depthpress::render::pdf::{PdfBook, PdfError, pdf};
@@ -29,6 +30,7 @@ fn about() -> PdfBook {
         language: "en".to_owned(),
         date: (2026, 5, 4),
         id: "harbour-lights 1.0.0 a4".to_owned(),
+        process: None,
     }
 }
 
@@ -232,8 +234,20 @@ fn pdf_patches_have_their_own_colours_in_a_figure() {
     assert!(matches!(pdf(&about(), &[bare]), Err(PdfError::Structure { .. })));
 }
 
+/// A book in process inks draws nothing whose process inks it was not handed.
+#[test]
+fn process_inks_must_be_handed_over() {
+    let sheet = Sheet { nodes: vec![patches()], ..sheets::book(WHITE).remove(0) };
+    let book = |process| PdfBook { process: Some(process), ..about() };
+    let recipes = [TINT, SHADE].map(|colour| (colour, Cmyk::of(colour)));
+    let drawn = pdf(&book(BTreeMap::from(recipes)), std::slice::from_ref(&sheet));
+    assert!(drawn.is_ok(), "{drawn:?}");
+    let missing = pdf(&book(BTreeMap::from([recipes[0]])), &[sheet]);
+    assert!(matches!(missing, Err(PdfError::Content { problem: "a colour has no process inks", .. })), "{missing:?}");
+}
+
 /// All streams of a PDF that inflate to text, one after the other.
-fn inflated(bytes: &[u8]) -> String {
+pub(crate) fn inflated(bytes: &[u8]) -> String {
     let mut out = String::new();
     let mut rest = bytes;
     while let Some(at) = rest.windows(7).position(|window| window == b"stream\n") {

@@ -1,6 +1,8 @@
 //! Marks on a PDF page: the only place that draws. Sheet millimetres become points here.
 
-use krilla::color::rgb;
+use std::collections::BTreeMap;
+
+use krilla::color::{Color, cmyk, rgb};
 use krilla::geom::{Path, PathBuilder, Point, Rect};
 use krilla::paint::Fill;
 use krilla::surface::Surface;
@@ -9,9 +11,9 @@ use kurbo::{BezPath, PathEl};
 use skrifa::MetadataProvider;
 
 use super::PdfError;
-use crate::colour::{Inks, Srgb8};
+use crate::colour::{Cmyk, Inks, Srgb8};
 use crate::layout::fonts;
-use crate::layout::sheet::{Art, Face, Glyph, Node, TextRun};
+use crate::layout::sheet::{Art, Face, Glyph, Node, TextRun, Tone};
 use crate::units::Mm;
 
 /// The bundled faces as the PDF library holds them, and how many glyphs each has.
@@ -34,17 +36,25 @@ fn load(face: Face) -> Result<(Font, u32), PdfError> {
     Ok((font, fonts::font(face).glyph_names().num_glyphs()))
 }
 
+/// What all pages of a book are drawn with.
+pub(crate) struct Style<'a> {
+    /// The bundled faces.
+    pub(crate) fonts: Fonts,
+    /// The process inks of each ink and each patch; `None` draws in sRGB.
+    pub(crate) process: Option<&'a BTreeMap<Srgb8, Cmyk>>,
+}
+
 /// The right to draw, handed out within a tag alone: see `page::Canvas::tagged`.
 pub(crate) struct Ink<'a, 'b> {
     surface: &'a mut Surface<'b>,
     inks: &'a Inks,
-    fonts: &'a Fonts,
+    style: &'a Style<'a>,
 }
 
 impl<'a, 'b> Ink<'a, 'b> {
     /// Draws on `surface` in the colours `inks`. The caller has opened a tag.
-    pub(crate) fn new(surface: &'a mut Surface<'b>, inks: &'a Inks, fonts: &'a Fonts) -> Self {
-        Self { surface, inks, fonts }
+    pub(crate) fn new(surface: &'a mut Surface<'b>, inks: &'a Inks, style: &'a Style<'a>) -> Self {
+        Self { surface, inks, style }
     }
 
     /// Draws nodes and everything in them, whatever their roles. Errors say what cannot be drawn.
@@ -53,8 +63,8 @@ impl<'a, 'b> Ink<'a, 'b> {
             match node {
                 Node::Group(_, inner) => self.draw(inner)?,
                 Node::Text(run) => self.text(run)?,
-                Node::Fill(fill) => self.fill(&fill.path, fill.tone.mixed(self.inks))?,
-                Node::Patch(patch) => self.fill(&patch.path, patch.colour)?,
+                Node::Fill(fill) => self.fill(&fill.path, self.tone(fill.tone)?)?,
+                Node::Patch(patch) => self.fill(&patch.path, self.solid(patch.colour)?)?,
                 Node::Art(art) => self.art(art)?,
             }
         }
@@ -62,11 +72,12 @@ impl<'a, 'b> Ink<'a, 'b> {
     }
 
     /// Fills the whole page.
-    pub(crate) fn ground(&mut self, page: Rect) {
+    pub(crate) fn ground(&mut self, page: Rect) -> Result<(), &'static str> {
         let mut builder = PathBuilder::new();
         builder.push_rect(page);
-        self.colour(self.inks.ground);
+        self.colour(self.solid(self.inks.ground)?);
         builder.finish().iter().for_each(|path| self.surface.draw_path(path));
+        Ok(())
     }
 
     /// Left, right, overlap, flat: later ones cover earlier ones, so the page needs no blending.
@@ -74,13 +85,13 @@ impl<'a, 'b> Ink<'a, 'b> {
         let Inks { left, right, both, .. } = *self.inks;
         for (paths, ink) in [(&art.left, left), (&art.right, right), (&art.overlap, both), (&art.flat, both)] {
             for path in paths {
-                self.fill(path, ink)?;
+                self.fill(path, self.solid(ink)?)?;
             }
         }
         Ok(())
     }
 
-    fn fill(&mut self, path: &BezPath, colour: Srgb8) -> Result<(), &'static str> {
+    fn fill(&mut self, path: &BezPath, colour: Color) -> Result<(), &'static str> {
         if let Some(path) = outline(path)? {
             self.colour(colour);
             self.surface.draw_path(&path);
@@ -89,7 +100,7 @@ impl<'a, 'b> Ink<'a, 'b> {
     }
 
     fn text(&mut self, run: &TextRun) -> Result<(), &'static str> {
-        let (font, count) = self.fonts.face(run.face);
+        let (font, count) = self.style.fonts.face(run.face);
         let finite = [run.origin.x, run.origin.y, run.size].iter().all(|value| value.is_finite());
         if !finite || run.size <= 0.0 {
             return Err("a run of text has no place or no size");
@@ -99,14 +110,54 @@ impl<'a, 'b> Ink<'a, 'b> {
         }
         let glyphs: Vec<KrillaGlyph> = run.glyphs.iter().map(|glyph| em(glyph, run.size)).collect();
         let origin = Point::from_xy(points(run.origin.x), points(run.origin.y));
-        self.colour(run.tone.mixed(self.inks));
+        self.colour(self.tone(run.tone)?);
         self.surface.draw_glyphs(origin, &glyphs, font.clone(), &run.text, points(run.size), false);
         Ok(())
     }
 
-    fn colour(&mut self, Srgb8([red, green, blue]): Srgb8) {
-        self.surface.set_fill(Some(Fill { paint: rgb::Color::new(red, green, blue).into(), ..Fill::default() }));
+    fn colour(&mut self, colour: Color) {
+        self.surface.set_fill(Some(Fill { paint: colour.into(), ..Fill::default() }));
     }
+
+    /// An ink or the colour of a patch, as the book draws it.
+    fn solid(&self, colour: Srgb8) -> Result<Color, &'static str> {
+        Ok(match self.style.process {
+            None => plain(colour),
+            Some(process) => inked(recipe(process, colour)?),
+        })
+    }
+
+    /// A tone between ground and words: mixed in process inks where the book is drawn in them.
+    fn tone(&self, tone: Tone) -> Result<Color, &'static str> {
+        let Some(process) = self.style.process else { return Ok(plain(tone.mixed(self.inks))) };
+        let (ground, text) = (recipe(process, self.inks.ground)?, recipe(process, self.inks.text)?);
+        let mix = |from: f64, to: f64| from + (to - from) * f64::from(tone.0);
+        let [c, m, y] = [mix(ground.c, text.c), mix(ground.m, text.m), mix(ground.y, text.y)];
+        Ok(inked(Cmyk { c, m, y, k: mix(ground.k, text.k) }))
+    }
+}
+
+fn recipe(process: &BTreeMap<Srgb8, Cmyk>, colour: Srgb8) -> Result<Cmyk, &'static str> {
+    process.get(&colour).copied().ok_or("a colour has no process inks")
+}
+
+fn plain(Srgb8([red, green, blue]): Srgb8) -> Color {
+    rgb::Color::new(red, green, blue).into()
+}
+
+fn inked(Cmyk { c, m, y, k }: Cmyk) -> Color {
+    let [c, m, y, k] = [c, m, y, k].map(byte);
+    cmyk::Color::new(c, m, y, k).into()
+}
+
+/// A share of 0 to 1 on the 256 steps that the library has.
+#[expect(
+    clippy::cast_possible_truncation,
+    clippy::cast_sign_loss,
+    reason = "rounded and clamped to what eight bits hold"
+)]
+fn byte(share: f64) -> u8 {
+    (share * 255.0).round().clamp(0.0, 255.0) as u8
 }
 
 fn fits(glyph: &Glyph, text: &str, count: u32) -> bool {

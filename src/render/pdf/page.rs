@@ -11,7 +11,7 @@ use krilla::page::{NumberingStyle, Page, PageLabel, PageSettings};
 use krilla::surface::Surface;
 use krilla::tagging::{Artifact, ArtifactType, ContentTag, Identifier, Node as TagNode, Tag, TagGroup};
 
-use super::ink::{Fonts, Ink, points, rect};
+use super::ink::{Ink, Style, points, rect};
 use super::{PdfError, tags};
 use crate::colour::Srgb8;
 use crate::layout::sheet::{Furniture, Node, Role, Sheet};
@@ -24,7 +24,7 @@ pub(crate) fn write(
     sheet: &Sheet,
     index: usize,
     places: &BTreeMap<&str, usize>,
-    fonts: &Fonts,
+    style: &Style<'_>,
 ) -> Result<Vec<TagNode>, PdfError> {
     let size = kurbo::Rect::from_origin_size((0.0, 0.0), sheet.size);
     let area = rect(size).ok_or_else(|| content(sheet, "the page has no size"))?;
@@ -35,7 +35,7 @@ pub(crate) fn write(
     let mut page = document.start_page_with(settings);
     let mut links = VecDeque::new();
     annotate(&mut page, sheet, &sheet.nodes, places, &mut links)?;
-    let mut canvas = Canvas { surface: page.surface(), sheet, fonts, index, links };
+    let mut canvas = Canvas { surface: page.surface(), sheet, style, index, links };
     canvas.ground(area)?;
     canvas.nodes(&sheet.nodes, None)
 }
@@ -85,7 +85,7 @@ fn content(sheet: &Sheet, problem: &'static str) -> PdfError {
 struct Canvas<'a> {
     surface: Surface<'a>,
     sheet: &'a Sheet,
-    fonts: &'a Fonts,
+    style: &'a Style<'a>,
     index: usize,
     links: VecDeque<Identifier>,
 }
@@ -109,7 +109,7 @@ impl Canvas<'_> {
         draw: impl FnOnce(&mut Ink<'_, '_>) -> Result<(), &'static str>,
     ) -> Result<Identifier, PdfError> {
         let id = self.surface.start_tagged(tag);
-        let drawn = draw(&mut Ink::new(&mut self.surface, &self.sheet.inks, self.fonts));
+        let drawn = draw(&mut Ink::new(&mut self.surface, &self.sheet.inks, self.style));
         self.surface.end_tagged();
         drawn.map(|()| id).map_err(|problem| content(self.sheet, problem))
     }
@@ -118,10 +118,7 @@ impl Canvas<'_> {
     fn ground(&mut self, area: Rect) -> Result<(), PdfError> {
         if self.sheet.inks.ground != WHITE {
             let background = Artifact::new(ArtifactType::Background, Some(area));
-            self.tagged(ContentTag::Artifact(background), |ink| {
-                ink.ground(area);
-                Ok(())
-            })?;
+            self.tagged(ContentTag::Artifact(background), |ink| ink.ground(area))?;
         }
         Ok(())
     }

@@ -2,16 +2,20 @@
 
 use kurbo::{Circle, Point, Rect, Shape as _, Size, Vec2};
 
+use crate::colour::Inks;
 use crate::exercise::Page;
+use crate::exercise::balance::Balance;
 use crate::layout::compose::{Column, Composer, Piece, RULE, inside, outline_box};
 use crate::layout::grid::{BODY, CAPTION, GUTTER, Grid, LEADING, SMALL};
-use crate::layout::sheet::{Fill, Furniture, Node, Role, Tone};
-use crate::layout::{Book, BookPage, Draft, Placed, alt, art};
+use crate::layout::sheet::{Art, Fill, Furniture, Node, Role, Tone};
+use crate::layout::{Book, BookPage, Draft, Placed, alt, art, balance};
 use crate::solve::{PathPoint, SolvedFeature, SolvedForm};
 use crate::units::plain;
 
 use super::{footer, words};
 
+/// From the end of the content to the line of a balance, mm.
+const BALANCE_DROP: f64 = 1.6;
 /// Clear space between the head of a page and its art, mm.
 const ABOVE_ART: f64 = 2.5;
 
@@ -24,10 +28,13 @@ fn draft(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>, index: usize
     let BookPage { page, solved } = book.pages[index];
     composer.sheet.clone_from(&page.id);
     let viewer = &book.set.viewer;
-    let (mut nodes, head_foot) = head(composer, grid, book, page);
+    let Balanced { words: balanced, thin, inks, mut nodes, grid } = balance_of(composer, grid, book, page);
+    let (head, head_foot) = head(composer, &grid, book, page);
+    nodes.extend(head);
     let grid = &grid.lowered((head_foot + ABOVE_ART - grid.art.y0).max(0.0));
-    let picture = alt::figure(solved, viewer);
-    let (figure, caption_foot) = figure(composer, grid, solved, &picture, &alt::caption(solved, viewer));
+    let picture = format!("{}{balanced}", alt::figure(solved, viewer));
+    let art = art::thinned(solved, grid.middle(), thin);
+    let (figure, caption_foot) = figure(composer, grid, art, &picture, &alt::caption(solved, viewer));
     nodes.push(figure);
     if grid.safe.y1 - footer::HEIGHT + 1e-6 < caption_foot {
         composer.problem("its art runs into the footer".to_owned(), "shorten `goal` or `setup`");
@@ -48,9 +55,44 @@ fn draft(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>, index: usize
         title: if page.levels == 1 { page.title.clone() } else { format!("{}, level {}", page.title, page.level) },
         description: picture,
         outline_level: 1,
+        inks,
         nodes,
         footer: facts(book, page, solved),
         placed: solved.iter().map(|feature| place(feature, grid.middle())).collect(),
+    }
+}
+
+/// What a balance between the eyes makes of a page.
+struct Balanced {
+    /// For those who do not see the art; empty without a balance, as all of this.
+    words: String,
+    /// On paper: whose marks are thinner.
+    thin: Option<Balance>,
+    /// On a screen: the inks with one eye's dimmed.
+    inks: Option<Inks>,
+    /// The frame, and the line on the footer.
+    nodes: Vec<Node>,
+    /// What is left of the grid above that line.
+    grid: Grid,
+}
+
+fn balance_of(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>, page: &Page) -> Balanced {
+    let (Some(balance), Some(set_by)) = (page.balance, &book.set.gate) else {
+        return Balanced { words: String::new(), thin: None, inks: None, nodes: Vec::new(), grid: *grid };
+    };
+    let words = balance::words(balance, set_by);
+    let line = balance::line(composer, grid, &words);
+    let mut left = *grid;
+    left.safe.y1 -= line.height;
+    let mut nodes = vec![balance::frame(grid)];
+    nodes.extend(line.moved(grid.safe.x0, left.safe.y1 - footer::HEIGHT + BALANCE_DROP).nodes);
+    let printed = words::printed(book.edition);
+    Balanced {
+        words: format!(" {words}."),
+        thin: printed.then_some(balance),
+        inks: (!printed).then(|| balance::inks(balance, &book.plan.inks, book.views)),
+        nodes,
+        grid: left,
     }
 }
 
@@ -103,12 +145,11 @@ fn level_dots(x: f64, y: f64, page: &Page) -> Node {
 }
 
 /// The art with its caption, and the height at which the caption ends.
-fn figure(composer: &mut Composer<'_>, grid: &Grid, solved: &[SolvedFeature], alt: &str, caption: &str) -> (Node, f64) {
-    let art = Node::Art(art::compose(solved, grid.middle()));
+fn figure(composer: &mut Composer<'_>, grid: &Grid, art: Art, alt: &str, caption: &str) -> (Node, f64) {
     let caption = composer.lines(caption, &CAPTION, grid.art.width()).role(Role::Caption);
     let top = grid.art.y1 + 1.2;
     let foot = top + caption.height;
-    let mut nodes = vec![art];
+    let mut nodes = vec![Node::Art(art)];
     nodes.extend(caption.moved(grid.art.x0, top).nodes);
     (Node::Group(Role::Figure { alt: alt.to_owned(), area: grid.art }, nodes), foot)
 }

@@ -30,7 +30,7 @@ pub fn finish(
         description: draft.description,
         outline_level: draft.outline_level,
         size: grid.size,
-        inks: book.plan.inks,
+        inks: draft.inks.unwrap_or(book.plan.inks),
         nodes,
     };
     (sheet, draft.placed)

@@ -46,6 +46,7 @@ pub(crate) fn drafts(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>) 
         title: "Check your glasses".to_owned(),
         description: ALT.to_owned(),
         outline_level: 0,
+        inks: None,
         nodes,
         footer: String::new(),
         placed,

@@ -43,7 +43,7 @@ pub fn thinned(features: &[SolvedFeature], middle: Point, balance: Option<Balanc
             }
         };
         let (left, right) = (seen(Eye::Left), seen(Eye::Right));
-        let alike = left_of(feature, Eye::Left, balance) == left_of(feature, Eye::Right, balance);
+        let alike = !is_thinned(feature, Eye::Left, balance) && !is_thinned(feature, Eye::Right, balance);
         if alike && is_flat(feature) && !left.cut && !right.cut {
             art.flat.extend(left.paths);
         } else {
@@ -57,12 +57,11 @@ pub fn thinned(features: &[SolvedFeature], middle: Point, balance: Option<Balanc
 
 /// The share of a feature's ink that is left for an eye.
 fn left_of(feature: &SolvedFeature, eye: Eye, balance: Option<Balance>) -> f64 {
-    match balance {
-        Some(Balance { stronger, share }) if stronger == eye && feature.role != Role::Watch && !is_text(feature) => {
-            share
-        }
-        _ => 1.0,
-    }
+    balance.filter(|b| b.stronger == eye && feature.role != Role::Watch && !is_text(feature)).map_or(1.0, |b| b.share)
+}
+
+fn is_thinned(feature: &SolvedFeature, eye: Eye, balance: Option<Balance>) -> bool {
+    left_of(feature, eye, balance) < 1.0
 }
 
 fn is_text(feature: &SolvedFeature) -> bool {

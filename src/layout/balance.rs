@@ -9,8 +9,8 @@ use crate::colour::{Inks, Srgb8, View, Views};
 use crate::exercise::balance::Balance;
 use crate::scene::Eye;
 
-use super::compose::{Composer, Piece, RULE};
-use super::grid::{Grid, SMALL};
+use super::compose::RULE;
+use super::grid::Grid;
 use super::sheet::{Fill, Furniture, Node, Role, Tone};
 
 /// Between the frame of a page and its safe area, mm (design choice: inside the margins of every format).
@@ -38,14 +38,9 @@ fn overlap(view: &View, full: &Inks, other: Srgb8, dimmed: Srgb8) -> Srgb8 {
     view.toward(other, full.both, (view.luminance(dimmed) - start) / (end - start))
 }
 
-/// What a page says of its balance: "Balance 60 % left eye, set by NAME"
+/// What a page says of its balance: "balance 60 % left eye, set by NAME"
 pub fn words(balance: Balance, set_by: &str) -> String {
-    format!("Balance {}, set by {set_by}", balance.words())
-}
-
-/// The line that stands on the footer of a page with a balance.
-pub fn line(composer: &mut Composer<'_>, grid: &Grid, words: &str) -> Piece {
-    composer.lines(words, &SMALL, grid.safe.width()).role(Role::Paragraph)
+    format!("balance {}, set by {set_by}", balance.words())
 }
 
 /// The frame of a page with a balance: around everything, in the text ink.

@@ -92,6 +92,8 @@ pub struct Draft {
     pub outline_level: u8,
     /// Its own inks; without: those of the edition.
     pub inks: Option<Inks>,
+    /// What its footer says of a balance between the eyes; may be empty.
+    pub balance: String,
     /// Content in reading order, without the footer.
     pub nodes: Vec<Node>,
     /// What stands in the footer besides the set's own line.

@@ -54,6 +54,7 @@ fn sheet<'a>(
         description: "Every page of the book with its number.".to_owned(),
         outline_level: 0,
         inks: None,
+        balance: String::new(),
         nodes,
         footer: String::new(),
         placed: Vec::new(),

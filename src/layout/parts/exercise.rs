@@ -14,8 +14,6 @@ use crate::units::plain;
 
 use super::{footer, words};
 
-/// From the end of the content to the line of a balance, mm.
-const BALANCE_DROP: f64 = 1.6;
 /// Clear space between the head of a page and its art, mm.
 const ABOVE_ART: f64 = 2.5;
 
@@ -28,11 +26,16 @@ fn draft(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>, index: usize
     let BookPage { page, solved } = book.pages[index];
     composer.sheet.clone_from(&page.id);
     let viewer = &book.set.viewer;
-    let Balanced { words: balanced, thin, inks, mut nodes, grid } = balance_of(composer, grid, book, page);
+    let Balanced { words: balance, thin, inks, mut nodes } = balance_of(grid, book, page);
+    let mut grid = *grid;
+    grid.safe.y1 -= footer::rise(composer, &grid, book, &balance);
     let (head, head_foot) = head(composer, &grid, book, page);
     nodes.extend(head);
     let grid = &grid.lowered((head_foot + ABOVE_ART - grid.art.y0).max(0.0));
-    let picture = format!("{}{balanced}", alt::figure(solved, viewer));
+    let mut picture = alt::figure(solved, viewer);
+    if !balance.is_empty() {
+        picture = format!("{picture} {}", words::sentence(&balance));
+    }
     let art = art::thinned(solved, grid.middle(), thin);
     let (figure, caption_foot) = figure(composer, grid, art, &picture, &alt::caption(solved, viewer));
     nodes.push(figure);
@@ -56,43 +59,34 @@ fn draft(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>, index: usize
         description: picture,
         outline_level: 1,
         inks,
+        balance,
         nodes,
         footer: facts(book, page, solved),
         placed: solved.iter().map(|feature| place(feature, grid.middle())).collect(),
     }
 }
 
-/// What a balance between the eyes makes of a page.
+/// What a balance between the eyes makes of a page; nothing without one.
+#[derive(Default)]
 struct Balanced {
-    /// For those who do not see the art; empty without a balance, as all of this.
+    /// What the page says of it.
     words: String,
     /// On paper: whose marks are thinner.
     thin: Option<Balance>,
     /// On a screen: the inks with one eye's dimmed.
     inks: Option<Inks>,
-    /// The frame, and the line on the footer.
+    /// The frame.
     nodes: Vec<Node>,
-    /// What is left of the grid above that line.
-    grid: Grid,
 }
 
-fn balance_of(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>, page: &Page) -> Balanced {
-    let (Some(balance), Some(set_by)) = (page.balance, &book.set.gate) else {
-        return Balanced { words: String::new(), thin: None, inks: None, nodes: Vec::new(), grid: *grid };
-    };
-    let words = balance::words(balance, set_by);
-    let line = balance::line(composer, grid, &words);
-    let mut left = *grid;
-    left.safe.y1 -= line.height;
-    let mut nodes = vec![balance::frame(grid)];
-    nodes.extend(line.moved(grid.safe.x0, left.safe.y1 - footer::HEIGHT + BALANCE_DROP).nodes);
+fn balance_of(grid: &Grid, book: &Book<'_>, page: &Page) -> Balanced {
+    let (Some(balance), Some(set_by)) = (page.balance, &book.set.gate) else { return Balanced::default() };
     let printed = words::printed(book.edition);
     Balanced {
-        words: format!(" {words}."),
+        words: balance::words(balance, set_by),
         thin: printed.then_some(balance),
         inks: (!printed).then(|| balance::inks(balance, &book.plan.inks, book.views)),
-        nodes,
-        grid: left,
+        nodes: vec![balance::frame(grid)],
     }
 }
 

@@ -283,12 +283,19 @@ mod tests {
                     // By similar figures: areas go with the square of lengths.
                     Shape::Disc | Shape::Wedge | Shape::Bar => assert!((left - share).abs() < 1e-4, "{shape:?} {left}"),
                     Shape::Text(_) => assert_eq!(thin, whole),
-                    // By the circle formula, a band inside radius r of width w has the area pi w (2 r - w).
-                    Shape::Ring => {
-                        let band = |w: f64| w * (30.0 - w);
-                        assert!((left - band(2.0 * share) / band(2.0)).abs() < 1e-4, "{left}");
+                    // Two strips of length l and width w that cross, or meet at their ends, cover w (2 l - w).
+                    Shape::Cross | Shape::Brackets => {
+                        let length = if shape == Shape::Cross { 30.0 } else { 6.0 };
+                        let strips = |w: f64| w * (2.0 * length - w);
+                        assert!((left - strips(2.0 * share) / strips(2.0)).abs() < 1e-9, "{shape:?} {left}");
                     }
-                    _ => assert!(share * 0.999 <= left && left < share * 1.2, "{shape:?} {left}"),
+                    // Around an inscribed circle of radius d: the hole is the same figure, 1 - w/d as large.
+                    _ => {
+                        let solid = path(&shape, 30.0, extent, 40.0).area();
+                        let depth = 1.0 - (1.0 - whole.area() / solid).sqrt();
+                        let hole = 1.0 - share * depth;
+                        assert!((thin.area() / solid - (1.0 - hole * hole)).abs() < 1e-4, "{shape:?} {left}");
+                    }
                 }
             }
         }

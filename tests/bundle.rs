@@ -52,6 +52,7 @@ impl Set {
             date: "2026-05-04".to_owned(),
             language: Language::En,
             viewer: VIEWER,
+            gate: None,
             editions: vec![
                 edition("a4", PageFormat::A4, Ground::White),
                 edition("screen", PageFormat::Wide, Ground::Black),
@@ -111,7 +112,16 @@ fn page(id: &str, level: u32, parallax: f64) -> SolvedPage {
         see: "One ring before the page and one behind it.".to_owned(),
         ..Words::default()
     };
-    let page = Page { id: id.to_owned(), kind: "jump", title: "Bollard".to_owned(), level, levels: 2, scene, words };
+    let page = Page {
+        id: id.to_owned(),
+        kind: "jump",
+        title: "Bollard".to_owned(),
+        level,
+        levels: 2,
+        scene,
+        words,
+        balance: None,
+    };
     SolvedPage { page, features, lints: Vec::new() }
 }
 

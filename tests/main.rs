@@ -12,6 +12,7 @@
 
 mod architecture;
 mod bad_specs;
+mod balance;
 mod bundle;
 mod check_pages;
 mod cli;

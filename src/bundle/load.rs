@@ -66,12 +66,15 @@ pub fn load(path: &Path) -> Result<Loaded, LoadError> {
     file.metadata().map_err(failed(&file))?;
     let home = file.parent().map(Path::to_owned).unwrap_or_default();
     let mut loading = Loading { home, sources: Sources::default(), diagnostics: Diagnostics::new() };
-    let SetRead { mut set, exercises, data } = match loading.read_file(&file, None).map_err(failed(&file))? {
+    let SetRead { mut set, exercises, gated, data } = match loading.read_file(&file, None).map_err(failed(&file))? {
         Some(id) => loading.parse(id, read_set),
-        None => SetRead { set: None, exercises: Vec::new(), data: Vec::new() },
+        None => SetRead { set: None, exercises: Vec::new(), gated: false, data: Vec::new() },
     };
     loading.read_data(&mut set, &data);
     let exercises = loading.read_exercises(exercises);
+    if !gated {
+        loading.diagnostics.extend(exercises.iter().filter_map(ungated));
+    }
     Ok(Loaded { set, exercises, sources: loading.sources, diagnostics: loading.diagnostics })
 }
 
@@ -277,6 +280,16 @@ fn refuse_io(listed: &str, problem: &io::Error, [missing, unreadable]: &[&'stati
     } else {
         (format!("cannot read `{}`: {problem}", shown(listed)), unreadable)
     }
+}
+
+/// The problem of an exercise that needs a `[gate]`, in a set without one.
+fn ungated(exercise: &Exercise) -> Option<Diagnostic> {
+    let place = exercise.balance.as_ref()?.place;
+    let message = "`balance` needs a `[gate]`: whether one eye gets less is for an eye-care professional to decide";
+    let problem = Diagnostic::error(codes::GATE, place, message).with_label("`set.toml` has no `[gate]`");
+    Some(problem.with_help(
+        "leave `balance` out, or, if a professional decided it, name them in `set.toml`: `[gate]` with `set_by`",
+    ))
 }
 
 /// Puts numbers into the editions that use them; the problems, where they do not fit.

@@ -152,7 +152,7 @@ fn painted<'a>(edition: &'a Edition, inked: &'a Inked) -> lint::Painted<'a> {
 
 /// What the author wrote about the whole set.
 fn set_texts(set: &SetSpec) -> Vec<lint::Text<'_>> {
-    let texts = [Some(&set.title), set.summary.as_ref()];
+    let texts = [Some(&set.title), set.summary.as_ref(), set.gate.as_ref()];
     texts.into_iter().flatten().map(|text| lint::Text { page: "", text, place: None }).collect()
 }
 

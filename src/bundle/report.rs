@@ -41,7 +41,7 @@ pub fn report(
         edition: EditionPart::new(edition, inked, laid),
         viewer: ViewerPart::new(&book.set.viewer),
         defaults: book.defaults.iter().chain(&own).map(Finding::new).collect(),
-        pages: pages(book.pages, laid, extent),
+        pages: pages(book, laid, extent),
     })
 }
 
@@ -123,6 +123,9 @@ struct PagePart<'a> {
     kind: &'a str,
     level: Option<u32>,
     title: &'a str,
+    /// What the stronger eye keeps, on pages with a balance.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    balance: Option<BalancePart<'a>>,
     #[serde(skip_serializing_if = "Option::is_none")]
     svg: Option<String>,
     #[serde(skip_serializing_if = "Option::is_none")]
@@ -131,6 +134,14 @@ struct PagePart<'a> {
     marks: Vec<Entry<'a>>,
     guides: Vec<Entry<'a>>,
     lints: Vec<Finding<'a>>,
+}
+
+#[derive(Serialize)]
+struct BalancePart<'a> {
+    stronger: &'static str,
+    /// Of one.
+    share: f64,
+    set_by: &'a str,
 }
 
 /// A feature on a page. Where its depth varies, the stand is that of its first point.
@@ -188,14 +199,14 @@ impl ViewerPart {
 }
 
 /// Every sheet, with the exercise page it shows, if it shows one. Exercise pages stand in book order.
-fn pages<'a>(solved: &'a [SolvedPage], laid: &'a LaidOut, extent: &Extent) -> Vec<PagePart<'a>> {
-    let mut next = solved.iter().peekable();
+fn pages<'a>(book: &Book<'a>, laid: &'a LaidOut, extent: &Extent) -> Vec<PagePart<'a>> {
+    let mut next = book.pages.iter().peekable();
     let sheets = laid.sheets.iter().zip(&laid.placed);
     sheets
         .map(|(sheet, placed)| {
             let exercise = next.next_if(|page| page.page.id == sheet.id);
-            let around = if next.len() == solved.len() { "front" } else { "back" };
-            page(sheet, placed, exercise, around, extent)
+            let around = if next.len() == book.pages.len() { "front" } else { "back" };
+            PagePart { balance: balance(book, exercise), ..page(sheet, placed, exercise, around, extent) }
         })
         .collect()
 }
@@ -214,6 +225,7 @@ fn page<'a>(
         kind: exercise.map_or(around, |e| e.page.kind),
         level: exercise.map(|e| e.page.level),
         title: &sheet.title,
+        balance: None,
         svg: extent.svg(sheet),
         png: extent.png(sheet),
         targets: of(&[Role::Target, Role::Bead, Role::Trail]),
@@ -221,6 +233,11 @@ fn page<'a>(
         guides: of(&[Role::Guide]),
         lints: exercise.map_or(&[][..], |e| &e.lints).iter().map(Finding::new).collect(),
     }
+}
+
+fn balance<'a>(book: &Book<'a>, exercise: Option<&SolvedPage>) -> Option<BalancePart<'a>> {
+    let (balance, set_by) = (exercise?.page.balance?, book.set.gate.as_ref()?);
+    Some(BalancePart { stronger: balance.eye(), share: fine(balance.share), set_by })
 }
 
 impl<'a> Entry<'a> {

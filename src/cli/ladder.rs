@@ -167,6 +167,7 @@ mod tests {
                 levels: 1,
                 scene: Scene::default(),
                 words: Words::default(),
+                balance: None,
             };
             rung(&SolvedPage { page, features, lints: Vec::new() }, &viewer, None).demand_pd
         };

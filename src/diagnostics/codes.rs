@@ -32,6 +32,8 @@ pub const RAMP: &str = "E-RAMP";
 pub const DUPLICATE: &str = "E-DUPLICATE";
 /// Keys or tables that exclude each other.
 pub const CONFLICT: &str = "E-CONFLICT";
+/// What only a professional may decide, without one named in `[gate]`.
+pub const GATE: &str = "E-GATE";
 /// A row of a file of numbers, or such a file as a whole, that cannot be used.
 pub const DATA: &str = "E-DATA";
 /// A file of the set that cannot be used.

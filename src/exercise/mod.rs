@@ -2,6 +2,7 @@
 //!
 //! A kind knows depth, never offsets or colours.
 
+pub mod balance;
 pub mod hold;
 pub mod jump;
 pub mod nest;
@@ -15,10 +16,11 @@ use crate::diagnostics::{Diagnostic, Place, codes};
 use crate::scene::Scene;
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableForm, TableSpec, Takes};
-use crate::spec::read::Word;
+use crate::spec::read::{Placed, Word};
 use crate::spec::reader::Reader;
 use crate::spec::table::Table;
 
+use balance::Balance;
 use words::{AuthorWords, Words};
 
 /// One exercise of the set, read and checked.
@@ -30,6 +32,8 @@ pub struct Exercise {
     pub title: String,
     /// The author's own words.
     pub words: AuthorWords,
+    /// What the stronger eye keeps, where a professional set it.
+    pub balance: Option<Placed<Balance>>,
     /// What it draws.
     pub body: Body,
     /// Its `[exercise]` header.
@@ -100,6 +104,12 @@ pub const COMMON: &[Field] = &[
         "The steps; in place of the kind's own words.",
     ),
     Field::optional("see", Takes::Text(300), "What both eyes together should see; in place of the kind's own words."),
+    Field::optional(
+        "balance",
+        Takes::Table(&balance::BALANCE),
+        "What the stronger eye keeps. Only under `[gate]` in `set.toml`: whether one eye gets less is for an eye-care \
+         professional to decide. Left out: both eyes get the same.",
+    ),
 ];
 
 /// `[exercise]` as far as it is the same for every kind.
@@ -124,9 +134,11 @@ pub fn read_exercise(reader: &mut Reader<'_>, id: &str) -> Option<Exercise> {
     table.check_keys(reader);
     let title = table.get(reader, "title");
     let words = read_words(reader, &table);
+    let balance = balance::read(reader, &table);
     let body = (kind.read)(reader, &document, &table);
     let even = check_ramps(reader);
-    let exercise = Exercise { id: id.to_owned(), title: title?, words: words?, body: body?, place: table.place() };
+    let (id, place) = (id.to_owned(), table.place());
+    let exercise = Exercise { id, title: title?, words: words?, balance: balance?, body: body?, place };
     even.then_some(exercise)
 }
 
@@ -192,6 +204,8 @@ pub struct Page {
     pub scene: Scene,
     /// What is said.
     pub words: Words,
+    /// What the stronger eye keeps, where a professional set it.
+    pub balance: Option<Balance>,
 }
 
 impl Body {
@@ -248,6 +262,7 @@ impl Exercise {
             levels,
             scene: self.body.scene(level),
             words: self.body.words(level).with(&self.words),
+            balance: self.balance.as_ref().map(|balance| balance.value),
         }
     }
 }

@@ -6,6 +6,7 @@ use crate::spec::field::{TableSpec, Takes};
 use crate::spec::reference::{KEYS_HEAD, row, table, units};
 use crate::spec::set;
 
+use super::balance::BALANCE;
 use super::{COMMON, KINDS, Kind, ramp};
 
 const INTRO: &str = "\
@@ -90,6 +91,7 @@ fn push_common(out: &mut String) {
     for field in COMMON {
         let _ = writeln!(out, "{}", row(field));
     }
+    let _ = write!(out, "\n### `balance`\n\n{}", table(&BALANCE));
 }
 
 fn push_kind(out: &mut String, kind: &Kind) {

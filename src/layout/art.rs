@@ -8,8 +8,9 @@ use i_overlay::core::overlay_rule::OverlayRule;
 use i_overlay::float::single::SingleFloatOverlay;
 use kurbo::{Affine, BezPath, Cap, Join, Point, Rect, Shape as _, Stroke, StrokeOpts, Vec2};
 
+use crate::exercise::balance::Balance;
 use crate::outline;
-use crate::scene::{Eye, Eyes, Role};
+use crate::scene::{Eye, Eyes, Role, Shape};
 use crate::solve::{self, PathPoint, SolvedFeature, SolvedForm};
 
 use super::sheet::Art;
@@ -24,14 +25,26 @@ type Contours = Vec<Vec<[f64; 2]>>;
 
 /// The art of a page; `middle` is the middle of the art field, page mm.
 pub fn compose(features: &[SolvedFeature], middle: Point) -> Art {
+    thinned(features, middle, None)
+}
+
+/// The same with thinner marks for the stronger eye, in solid ink: nothing moves, and the other eye's part stays.
+///
+/// Letters and watch marks stay whole: a thinner letter is another letter, and a watch mark tells of its eye.
+pub fn thinned(features: &[SolvedFeature], middle: Point, balance: Option<Balance>) -> Art {
     let mut art = Art::default();
     let solids: Vec<Solid<'_>> = features.iter().filter(|f| f.solid).map(|f| Solid::new(f, middle)).collect();
     for feature in features {
         let seen = |eye| {
-            if sees(feature.eyes, eye) { visible(feature, eye, middle, &solids) } else { Visible::default() }
+            if sees(feature.eyes, eye) {
+                visible(feature, eye, middle, &solids, left_of(feature, eye, balance))
+            } else {
+                Visible::default()
+            }
         };
         let (left, right) = (seen(Eye::Left), seen(Eye::Right));
-        if is_flat(feature) && !left.cut && !right.cut {
+        let alike = !is_thinned(feature, Eye::Left, balance) && !is_thinned(feature, Eye::Right, balance);
+        if alike && is_flat(feature) && !left.cut && !right.cut {
             art.flat.extend(left.paths);
         } else {
             art.left.extend(left.paths);
@@ -42,6 +55,19 @@ pub fn compose(features: &[SolvedFeature], middle: Point) -> Art {
     art
 }
 
+/// The share of a feature's ink that is left for an eye.
+fn left_of(feature: &SolvedFeature, eye: Eye, balance: Option<Balance>) -> f64 {
+    balance.filter(|b| b.stronger == eye && feature.role != Role::Watch && !is_text(feature)).map_or(1.0, |b| b.share)
+}
+
+fn is_thinned(feature: &SolvedFeature, eye: Eye, balance: Option<Balance>) -> bool {
+    left_of(feature, eye, balance) < 1.0
+}
+
+fn is_text(feature: &SolvedFeature) -> bool {
+    matches!(&feature.form, SolvedForm::Shape { shape: Shape::Text(_), .. })
+}
+
 /// What one eye sees of a feature.
 #[derive(Default)]
 struct Visible {
@@ -50,9 +76,9 @@ struct Visible {
     cut: bool,
 }
 
-fn visible(feature: &SolvedFeature, eye: Eye, middle: Point, solids: &[Solid<'_>]) -> Visible {
+fn visible(feature: &SolvedFeature, eye: Eye, middle: Point, solids: &[Solid<'_>], share: f64) -> Visible {
     let mut visible = Visible::default();
-    for piece in pieces(feature, eye, middle) {
+    for piece in pieces(feature, eye, middle, share) {
         let bounds = piece.path.bounding_box();
         let before = solids.iter().filter(|solid| solid.hides(feature, piece.parallax));
         let near = before.map(|solid| solid.shadow(eye)).filter(|(area, _)| touches(bounds, *area));
@@ -131,22 +157,28 @@ fn is_flat(feature: &SolvedFeature) -> bool {
         }
 }
 
-/// What one eye gets of a feature.
-fn pieces(feature: &SolvedFeature, eye: Eye, middle: Point) -> Vec<Piece> {
+/// What one eye gets of a feature, with this share of its ink.
+fn pieces(feature: &SolvedFeature, eye: Eye, middle: Point, share: f64) -> Vec<Piece> {
     match &feature.form {
         SolvedForm::Shape { shape, size, extent, weight } => {
-            let path = place(feature, eye, middle) * outline::path(shape, *size, *extent, *weight);
+            let own = if share < 1.0 {
+                outline::thinned(shape, *size, *extent, *weight, share)
+            } else {
+                outline::path(shape, *size, *extent, *weight)
+            };
+            let path = place(feature, eye, middle) * own;
             vec![Piece { path, parallax: feature.stand.parallax.0 }]
         }
         SolvedForm::Path { points, closed, smooth, weight } => {
+            let weight = weight * share;
             let line: Vec<Point> = points.iter().map(|p| half_image(p, eye, middle)).collect();
             let mean = points.iter().map(|p| p.parallax).sum::<f64>() / points.len() as f64;
             if *smooth {
-                vec![Piece { path: band(&line, *closed, *weight), parallax: mean }]
+                vec![Piece { path: band(&line, *closed, weight), parallax: mean }]
             } else if feature.role == Role::Guide {
-                segments(points, &line, *closed, *weight)
+                segments(points, &line, *closed, weight)
             } else {
-                vec![Piece { path: stroke(&polyline(&line, *closed), *weight), parallax: mean }]
+                vec![Piece { path: stroke(&polyline(&line, *closed), weight), parallax: mean }]
             }
         }
     }

@@ -5,6 +5,7 @@
 
 pub mod alt;
 pub mod art;
+pub mod balance;
 pub mod compose;
 pub mod ghost;
 pub mod grid;
@@ -20,7 +21,7 @@ use kurbo::{Point, Size};
 
 pub use crate::outline::fonts;
 
-use crate::colour::{InkPlan, Views};
+use crate::colour::{InkPlan, Inks, Views};
 use crate::diagnostics::Diagnostic;
 use crate::exercise;
 use crate::solve::SolvedFeature;
@@ -89,6 +90,10 @@ pub struct Draft {
     pub description: String,
     /// Bookmark level.
     pub outline_level: u8,
+    /// Its own inks; without: those of the edition.
+    pub inks: Option<Inks>,
+    /// What its footer says of a balance between the eyes; may be empty.
+    pub balance: String,
     /// Content in reading order, without the footer.
     pub nodes: Vec<Node>,
     /// What stands in the footer besides the set's own line.

@@ -50,6 +50,24 @@ pub fn path(shape: &Shape, size: f64, extent: (f64, f64), weight: f64) -> BezPat
     }
 }
 
+/// The same outline with less ink inside its outer edge, `share` 0 to 1: lines have that share of their width, solid
+/// shapes get a hole of their own form that leaves that share of their area. Letters stay whole.
+pub fn thinned(shape: &Shape, size: f64, extent: (f64, f64), weight: f64, share: f64) -> BezPath {
+    let hole = (1.0 - share).sqrt();
+    match shape {
+        Shape::Disc => ring(size / 2.0, size / 2.0 * (1.0 - hole)),
+        Shape::Wedge => banded(shape, size, side_distance(shape, size) * (1.0 - hole)),
+        Shape::Bar => {
+            let (width, height) = (extent.0 / 2.0, extent.1 / 2.0);
+            let mut path = rectangle(width, height);
+            path.extend(rectangle(width * hole, height * hole).reverse_subpaths());
+            path
+        }
+        Shape::Text(_) => path(shape, size, extent, weight),
+        _ => path(shape, size, extent, weight * share),
+    }
+}
+
 /// The area a shape hides when it stands before something: its outer outline without holes, moved out by `halo` mm.
 pub fn silhouette(shape: &Shape, size: f64, extent: (f64, f64), halo: f64) -> BezPath {
     match shape {
@@ -251,6 +269,36 @@ mod tests {
         assert!((area(Shape::Square) - (900.0 - 676.0)).abs() < 1e-9);
         let diamond_side = 30.0 / std::f64::consts::SQRT_2;
         assert!((area(Shape::Diamond) - (diamond_side.powi(2) - (diamond_side - 4.0).powi(2))).abs() < 1e-9);
+    }
+
+    #[test]
+    fn thinned_shapes_keep_their_box_and_the_share_that_is_promised() {
+        for share in [0.2, 0.6, 0.95] {
+            for shape in ALL.into_iter().chain([Shape::Text("Boje 7".into())]) {
+                let extent = extent(&shape, 30.0);
+                let (whole, thin) = (path(&shape, 30.0, extent, 2.0), thinned(&shape, 30.0, extent, 2.0, share));
+                assert_eq!(thin.bounding_box(), whole.bounding_box(), "{shape:?}");
+                let left = thin.area() / whole.area();
+                match shape {
+                    // By similar figures: areas go with the square of lengths.
+                    Shape::Disc | Shape::Wedge | Shape::Bar => assert!((left - share).abs() < 1e-4, "{shape:?} {left}"),
+                    Shape::Text(_) => assert_eq!(thin, whole),
+                    // Two strips of length l and width w that cross, or meet at their ends, cover w (2 l - w).
+                    Shape::Cross | Shape::Brackets => {
+                        let length = if shape == Shape::Cross { 30.0 } else { 6.0 };
+                        let strips = |w: f64| w * (2.0 * length - w);
+                        assert!((left - strips(2.0 * share) / strips(2.0)).abs() < 1e-9, "{shape:?} {left}");
+                    }
+                    // Around an inscribed circle of radius d: the hole is the same figure, 1 - w/d as large.
+                    _ => {
+                        let solid = path(&shape, 30.0, extent, 40.0).area();
+                        let depth = 1.0 - (1.0 - whole.area() / solid).sqrt();
+                        let hole = 1.0 - share * depth;
+                        assert!((thin.area() / solid - (1.0 - hole * hole)).abs() < 1e-4, "{shape:?} {left}");
+                    }
+                }
+            }
+        }
     }
 
     #[test]

@@ -27,6 +27,7 @@ use crate::optics::Viewer;
 use crate::units::Ppi;
 
 pub use colours::{Accepted, Colours, MediumSource};
+pub use quantity::Share;
 
 /// Everything in `set.toml`, checked.
 #[derive(Debug, Clone, PartialEq)]
@@ -47,6 +48,8 @@ pub struct SetSpec {
     pub language: Language,
     /// The viewer that pages are computed for.
     pub viewer: Viewer,
+    /// The professional who decided what is theirs to decide, if one did.
+    pub gate: Option<String>,
     /// The editions, at least one, with unique ids.
     pub editions: Vec<Edition>,
 }

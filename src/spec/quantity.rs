@@ -22,7 +22,7 @@ impl Read for Mm {
 
 /// A share of a whole, 0 to 1; written in per cent.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub(super) struct Share(pub f64);
+pub struct Share(pub f64);
 
 impl Read for Share {
     fn read(reader: &mut Reader<'_>, slot: Slot<'_>, raw: Raw<'_>) -> Option<Self> {

@@ -72,6 +72,19 @@ pub const VIEWER: TableSpec = TableSpec {
     doc: "Who looks, and from where. Nothing here has a default: these numbers shape all depth.",
 };
 
+/// `[gate]`.
+pub const GATE: TableSpec = TableSpec {
+    name: "gate",
+    form: TableForm::Single,
+    groups: &[&[Field::required(
+        "set_by",
+        Takes::Text(80),
+        "The eye-care professional who decided it; printed on every page it is about.",
+    )]],
+    doc: "Opens what is for an eye-care professional to decide: the `balance` of an exercise. Left out: no exercise \
+          has one.",
+};
+
 /// `[[edition]]`.
 pub const EDITION: TableSpec = TableSpec {
     name: "edition",
@@ -111,7 +124,7 @@ const EDITION_KEYS: &[Field] = &[
 const MOST_EDITIONS: usize = 20;
 
 /// The tables of `set.toml`, in the order of the reference.
-pub const TABLES: &[&TableSpec] = &[&SET, &VIEWER, &colours::GLASSES, &colours::INKS, &EDITION];
+pub const TABLES: &[&TableSpec] = &[&SET, &VIEWER, &colours::GLASSES, &colours::INKS, &GATE, &EDITION];
 
 /// What `set.toml` gives: the exercises can be read even where the rest is broken.
 #[derive(Debug, Clone)]
@@ -121,6 +134,8 @@ pub struct SetRead {
     /// The paths of the exercises as written, with their places; those that cannot be paths are left out, each with
     /// its problem.
     pub exercises: Vec<Placed<String>>,
+    /// Whether it has a `[gate]`, readable or not.
+    pub gated: bool,
     /// Files of numbers that the set names: what they hold still has to be [applied](super::data::apply).
     pub data: Vec<DataRef>,
 }
@@ -142,11 +157,12 @@ pub fn read_set(reader: &mut Reader<'_>) -> SetRead {
         Some(table) => read_inks(reader, table),
         None => Some(InksRead::default()),
     };
+    let gate = read_gate(reader, &document);
     let mut data = Vec::new();
     let shared = Shared { glasses, inks };
     let editions = read_editions(reader, &document, &shared, &mut data);
-    let set = assemble(head, viewer, editions);
-    SetRead { set, exercises, data }
+    let set = assemble(head, viewer, gate, editions);
+    SetRead { set, exercises, gated: document.has(GATE.name), data }
 }
 
 /// What editions take where they have none of their own.
@@ -155,8 +171,23 @@ struct Shared {
     inks: Option<InksRead>,
 }
 
-fn assemble(head: Option<SetSpec>, viewer: Option<Viewer>, editions: Option<Vec<Edition>>) -> Option<SetSpec> {
-    Some(SetSpec { viewer: viewer?, editions: editions?, ..head? })
+fn assemble(
+    head: Option<SetSpec>,
+    viewer: Option<Viewer>,
+    gate: Option<Option<String>>,
+    editions: Option<Vec<Edition>>,
+) -> Option<SetSpec> {
+    Some(SetSpec { viewer: viewer?, gate: gate?, editions: editions?, ..head? })
+}
+
+/// Who decided what is for a professional to decide. `None`: a problem has been pushed.
+fn read_gate(reader: &mut Reader<'_>, document: &Document<'_>) -> Option<Option<String>> {
+    if !document.has(GATE.name) {
+        return Some(None);
+    }
+    let mut table = document.optional_table(reader, &GATE)?;
+    table.check_keys(reader);
+    table.get(reader, "set_by").map(Some)
 }
 
 /// The list of exercises, entry by entry, so that one bad path does not hide the other files.
@@ -193,6 +224,7 @@ fn read_head(reader: &mut Reader<'_>, table: &Table<'_>) -> Option<SetSpec> {
         date: date?,
         language: language?,
         viewer: Viewer { distance, ipd, ipd_range },
+        gate: None,
         editions: Vec::new(),
     })
 }

@@ -55,6 +55,8 @@ pub(crate) fn drafts(composer: &mut Composer<'_>, grid: &Grid, _book: &Book<'_>)
         title: "Please read this first".to_owned(),
         description: "Cautions: whom to ask, when to get help, when to stop.".to_owned(),
         outline_level: 0,
+        inks: None,
+        balance: String::new(),
         nodes,
         footer: String::new(),
         placed: Vec::new(),

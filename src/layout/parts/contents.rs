@@ -53,6 +53,8 @@ fn sheet<'a>(
         title: TITLE.to_owned(),
         description: "Every page of the book with its number.".to_owned(),
         outline_level: 0,
+        inks: None,
+        balance: String::new(),
         nodes,
         footer: String::new(),
         placed: Vec::new(),

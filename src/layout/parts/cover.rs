@@ -55,6 +55,8 @@ pub(crate) fn drafts(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>) 
         title: set.title.clone(),
         description: format!("Cover of {}.", set.title),
         outline_level: 0,
+        inks: None,
+        balance: String::new(),
         nodes,
         footer: String::new(),
         placed: Vec::new(),

@@ -2,11 +2,13 @@
 
 use kurbo::{Circle, Point, Rect, Shape as _, Size, Vec2};
 
+use crate::colour::Inks;
 use crate::exercise::Page;
+use crate::exercise::balance::Balance;
 use crate::layout::compose::{Column, Composer, Piece, RULE, inside, outline_box};
 use crate::layout::grid::{BODY, CAPTION, GUTTER, Grid, LEADING, SMALL};
-use crate::layout::sheet::{Fill, Furniture, Node, Role, Tone};
-use crate::layout::{Book, BookPage, Draft, Placed, alt, art};
+use crate::layout::sheet::{Art, Fill, Furniture, Node, Role, Tone};
+use crate::layout::{Book, BookPage, Draft, Placed, alt, art, balance};
 use crate::solve::{PathPoint, SolvedFeature, SolvedForm};
 use crate::units::plain;
 
@@ -24,10 +26,18 @@ fn draft(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>, index: usize
     let BookPage { page, solved } = book.pages[index];
     composer.sheet.clone_from(&page.id);
     let viewer = &book.set.viewer;
-    let (mut nodes, head_foot) = head(composer, grid, book, page);
+    let Balanced { words: balance, thin, inks, mut nodes } = balance_of(grid, book, page);
+    let mut grid = *grid;
+    grid.safe.y1 -= footer::rise(composer, &grid, book, &balance);
+    let (head, head_foot) = head(composer, &grid, book, page);
+    nodes.extend(head);
     let grid = &grid.lowered((head_foot + ABOVE_ART - grid.art.y0).max(0.0));
-    let picture = alt::figure(solved, viewer);
-    let (figure, caption_foot) = figure(composer, grid, solved, &picture, &alt::caption(solved, viewer));
+    let mut picture = alt::figure(solved, viewer);
+    if !balance.is_empty() {
+        picture = format!("{picture} {}", words::sentence(&balance));
+    }
+    let art = art::thinned(solved, grid.middle(), thin);
+    let (figure, caption_foot) = figure(composer, grid, art, &picture, &alt::caption(solved, viewer));
     nodes.push(figure);
     if grid.safe.y1 - footer::HEIGHT + 1e-6 < caption_foot {
         composer.problem("its art runs into the footer".to_owned(), "shorten `goal` or `setup`");
@@ -48,9 +58,35 @@ fn draft(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>, index: usize
         title: if page.levels == 1 { page.title.clone() } else { format!("{}, level {}", page.title, page.level) },
         description: picture,
         outline_level: 1,
+        inks,
+        balance,
         nodes,
         footer: facts(book, page, solved),
         placed: solved.iter().map(|feature| place(feature, grid.middle())).collect(),
+    }
+}
+
+/// What a balance between the eyes makes of a page; nothing without one.
+#[derive(Default)]
+struct Balanced {
+    /// What the page says of it.
+    words: String,
+    /// On paper: whose marks are thinner.
+    thin: Option<Balance>,
+    /// On a screen: the inks with one eye's dimmed.
+    inks: Option<Inks>,
+    /// The frame.
+    nodes: Vec<Node>,
+}
+
+fn balance_of(grid: &Grid, book: &Book<'_>, page: &Page) -> Balanced {
+    let (Some(balance), Some(set_by)) = (page.balance, &book.set.gate) else { return Balanced::default() };
+    let printed = words::printed(book.edition);
+    Balanced {
+        words: balance::words(balance, set_by),
+        thin: printed.then_some(balance),
+        inks: (!printed).then(|| balance::inks(balance, &book.plan.inks, book.views)),
+        nodes: vec![balance::frame(grid)],
     }
 }
 
@@ -103,12 +139,11 @@ fn level_dots(x: f64, y: f64, page: &Page) -> Node {
 }
 
 /// The art with its caption, and the height at which the caption ends.
-fn figure(composer: &mut Composer<'_>, grid: &Grid, solved: &[SolvedFeature], alt: &str, caption: &str) -> (Node, f64) {
-    let art = Node::Art(art::compose(solved, grid.middle()));
+fn figure(composer: &mut Composer<'_>, grid: &Grid, art: Art, alt: &str, caption: &str) -> (Node, f64) {
     let caption = composer.lines(caption, &CAPTION, grid.art.width()).role(Role::Caption);
     let top = grid.art.y1 + 1.2;
     let foot = top + caption.height;
-    let mut nodes = vec![art];
+    let mut nodes = vec![Node::Art(art)];
     nodes.extend(caption.moved(grid.art.x0, top).nodes);
     (Node::Group(Role::Figure { alt: alt.to_owned(), area: grid.art }, nodes), foot)
 }

@@ -21,7 +21,7 @@ pub fn finish(
 ) -> (Sheet, Vec<Placed>) {
     let mut nodes = draft.nodes;
     if draft.id != "cover" {
-        nodes.push(footer(composer, grid, book, number, &draft.footer));
+        nodes.push(footer(composer, grid, book, number, &draft.footer, &draft.balance));
     }
     let sheet = Sheet {
         number,
@@ -30,23 +30,41 @@ pub fn finish(
         description: draft.description,
         outline_level: draft.outline_level,
         size: grid.size,
-        inks: book.plan.inks,
+        inks: draft.inks.unwrap_or(book.plan.inks),
         nodes,
     };
     (sheet, draft.placed)
 }
 
-fn footer(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>, number: u32, facts: &str) -> Node {
+/// Room for the page number at the end of the last line, mm.
+const NUMBER: f64 = 20.0;
+
+/// The line of the set, and what a page says of a balance between the eyes.
+fn set_line(book: &Book<'_>, balance: &str) -> String {
     let (set, edition) = (book.set, book.edition);
-    let top = grid.safe.y1 - HEIGHT + 2.4;
+    let line = format!("{} {} · edition {} · {}", set.title, set.version, edition.id, set.date);
+    if balance.is_empty() { line } else { format!("{line} · {balance}") }
+}
+
+/// How much higher than [`HEIGHT`] the footer is, mm: a balance with a long name takes a line more.
+pub fn rise(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>, balance: &str) -> f64 {
+    if balance.is_empty() {
+        return 0.0;
+    }
+    composer.lines(&set_line(book, balance), &SMALL, grid.safe.width() - NUMBER).height - SMALL.leading.0
+}
+
+fn footer(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>, number: u32, facts: &str, balance: &str) -> Node {
+    let top = grid.safe.y1 - HEIGHT - rise(composer, grid, book, balance) + 2.4;
     let line = rule(Rect::new(grid.safe.x0, top - 0.1, grid.safe.x1, top + 0.1));
-    let set_line = format!("{} {} · edition {} · {}", set.title, set.version, edition.id, set.date);
+    let set_line = set_line(book, balance);
     let width = grid.safe.width();
     let right = Style { align: Align::End, ..SMALL };
     let mut nodes = vec![line];
     nodes.extend(composer.lines(facts, &SMALL, width).moved(grid.safe.x0, top + 0.9).nodes);
-    nodes
-        .extend(composer.lines(&set_line, &SMALL, width - 20.0).moved(grid.safe.x0, top + 0.9 + SMALL.leading.0).nodes);
+    nodes.extend(
+        composer.lines(&set_line, &SMALL, width - NUMBER).moved(grid.safe.x0, top + 0.9 + SMALL.leading.0).nodes,
+    );
     let number = composer.lines(&number.to_string(), &right, width);
     nodes.extend(number.moved(grid.safe.x0, top + 0.9 + SMALL.leading.0).nodes);
     Node::Group(Role::Artifact(Furniture::Footer), nodes)

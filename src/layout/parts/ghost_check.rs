@@ -45,6 +45,8 @@ pub(crate) fn drafts(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>) 
         title: TITLE.to_owned(),
         description: "Numbered patches for each eye, to find how much of the other eye's marks shows.".to_owned(),
         outline_level: 0,
+        inks: None,
+        balance: String::new(),
         nodes,
         footer: String::new(),
         placed: Vec::new(),

@@ -46,6 +46,8 @@ pub(crate) fn drafts(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>) 
         title: "Check your glasses".to_owned(),
         description: ALT.to_owned(),
         outline_level: 0,
+        inks: None,
+        balance: String::new(),
         nodes,
         footer: String::new(),
         placed,

@@ -77,6 +77,8 @@ pub(crate) fn drafts(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>) 
         title: "How to use these pages".to_owned(),
         description: "What is needed, how a page works, when to move on and when to step back.".to_owned(),
         outline_level: 0,
+        inks: None,
+        balance: String::new(),
         nodes,
         footer: String::new(),
         placed: Vec::new(),

@@ -49,6 +49,8 @@ pub(crate) fn drafts(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>) 
         title: "Check the size".to_owned(),
         description: "A bar of 100 mm, a square of 50 mm and the outline of a bank card, to measure.".to_owned(),
         outline_level: 0,
+        inks: None,
+        balance: String::new(),
         nodes,
         footer: String::new(),
         placed: Vec::new(),

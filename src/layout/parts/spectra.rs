@@ -56,6 +56,8 @@ pub(crate) fn draft(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>) -
         title: TITLE.to_owned(),
         description: "Four plots over the wavelength: the light, the filters, and what passes to each eye.".to_owned(),
         outline_level: 0,
+        inks: None,
+        balance: String::new(),
         nodes,
         footer: words::glasses(book.edition),
         placed: Vec::new(),

@@ -55,6 +55,8 @@ pub(crate) fn draft(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>) -
         description: "The inks as swatches, how light each eye sees them, and the contrast and ghost to expect."
             .to_owned(),
         outline_level: 0,
+        inks: None,
+        balance: String::new(),
         nodes,
         footer: words::glasses(book.edition),
         placed: Vec::new(),

@@ -101,16 +101,16 @@ impl Findings {
         let eyes = EYES.map(|eye| picture.seen(view, eye));
         for feature in &page.features {
             let name = format!("{}/{}", page.id, feature.id);
-            match feature.form {
-                Form::Line { closed, weight, .. } => {
-                    for (eye, seen) in EYES.into_iter().zip(&eyes).filter(|(eye, _)| feature.is_for(*eye)) {
-                        self.follow(page, feature, eye, seen, closed, weight, &name);
-                    }
-                }
-                Form::Shape(..) | Form::Text => self.find(page, feature, &eyes, &name),
+            let line = matches!(feature.form, Form::Line { .. });
+            if !line {
+                self.find(page, feature, &eyes, &name);
             }
-            for (eye, seen) in EYES.into_iter().zip(&eyes).filter(|(eye, _)| !feature.is_for(*eye)) {
-                self.miss(page, feature, eye, seen, &name);
+            for (eye, seen) in EYES.into_iter().zip(&eyes) {
+                if !feature.is_for(eye) {
+                    self.miss(page, feature, eye, seen, &name);
+                } else if line {
+                    self.follow(page, feature, eye, seen, &name);
+                }
             }
         }
     }
@@ -177,17 +177,8 @@ impl Findings {
     }
 
     /// A line: crossed at its points and between them.
-    #[expect(clippy::too_many_arguments, reason = "one place on one page in one eye")]
-    fn follow(
-        &mut self,
-        page: &Page,
-        feature: &Feature,
-        eye: Eye,
-        seen: &Seen<'_>,
-        closed: bool,
-        weight: f64,
-        name: &str,
-    ) {
+    fn follow(&mut self, page: &Page, feature: &Feature, eye: Eye, seen: &Seen<'_>, name: &str) {
+        let Form::Line { closed, weight, .. } = feature.form else { return };
         let others = others(page, feature, eye);
         let places = crossings(&feature.line(eye), closed);
         let mut used = 0;

@@ -4,7 +4,7 @@
 use kurbo::{Affine, BezPath, Point, Rect, Shape as _};
 
 use crate::colour::Ground;
-use crate::colour::judge::GHOST_WARN;
+use crate::colour::judge::{GHOST_REFUSE, GHOST_WARN};
 use crate::layout::compose::{Composer, Piece, RULE, flow, outline_box};
 use crate::layout::ghost::{self, GhostPatch};
 use crate::layout::grid::{CAPTION, GUTTER, Grid, LEADING};
@@ -173,21 +173,23 @@ fn hint(ground: Ground) -> &'static str {
     }
 }
 
-/// The numbers of an eye with which the pages show little ghost: "1 to 3"; `None` if there are none.
-fn fitting(patches: &[GhostPatch], eye: Eye) -> Option<String> {
-    let fits = |patch: &&GhostPatch| patch.eye == eye && patch.ghost <= GHOST_WARN;
+/// The numbers of an eye with which the pages show at most this much ghost: "1 to 3"; `None` if there are none.
+fn fitting(patches: &[GhostPatch], eye: Eye, limit: f64) -> Option<String> {
+    let fits = |patch: &&GhostPatch| patch.eye == eye && patch.ghost <= limit;
     let numbers = || patches.iter().filter(fits).map(|patch| patch.number);
     let (first, last) = (numbers().min()?, numbers().max()?);
     Some(if first == last { first.to_string() } else { format!("{first} to {last}") })
 }
 
 fn go(patches: &[GhostPatch]) -> String {
-    match (fitting(patches, Eye::Left), fitting(patches, Eye::Right)) {
-        (Some(left), Some(right)) => format!(
-            "Your number is {left} for the left eye and {right} for the right: these pages show you little or no ghost. Go on \
-             to the next page."
+    let both = |limit| Some((fitting(patches, Eye::Left, limit)?, fitting(patches, Eye::Right, limit)?));
+    let little = both(GHOST_WARN).map(|numbers| (numbers, "little or no ghost"));
+    match little.or_else(|| both(GHOST_REFUSE).map(|numbers| (numbers, "a weak ghost at most"))) {
+        Some(((left, right), ghost)) => format!(
+            "Your number is {left} for the left eye and {right} for the right: these pages show you {ghost}. Go on to the \
+             next page."
         ),
-        _ => "With no number is the ghost weak on these pages: whoever made them accepted a strong one. See below."
+        None => "With no number is the ghost weak on these pages: whoever made them accepted a strong one. See below."
             .to_owned(),
     }
 }

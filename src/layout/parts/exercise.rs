@@ -246,7 +246,8 @@ fn log_row(composer: &mut Composer<'_>, width: f64) -> Piece {
     let share = (width - labels.iter().sum::<f64>() - gaps) / fields.iter().map(|(_, share)| share).sum::<f64>();
     let (mut x, mut text, mut boxes) = (0.0, Vec::new(), Vec::new());
     for ((label, weight), label_width) in fields.iter().zip(&labels) {
-        text.extend(composer.lines(label, &CAPTION, label_width + 1.0).moved(x, 1.4).nodes);
+        // The blank keeps the labels apart for those who hear the page.
+        text.extend(composer.lines(&format!("{label} "), &CAPTION, label_width + 1.0).moved(x, 1.4).nodes);
         x += label_width + 1.4;
         boxes.push(outline_box(Rect::from_origin_size((x, 0.2), (weight * share, 6.6))));
         x += weight * share + 3.0;

@@ -70,7 +70,7 @@ pub fn caption(features: &[SolvedFeature], viewer: &Viewer) -> String {
         format!("{name} {} ({})", place(&feature.stand, viewer), demand(&feature.stand))
     };
     let parts: Vec<String> = seen.iter().map(of).collect();
-    format!("From your eyes it should be: {}; {page}.", parts.join("; "))
+    format!("From your eyes: {}; {page}.", parts.join("; "))
 }
 
 /// Alternative text for the art: what each eye gets, and what both together should see.

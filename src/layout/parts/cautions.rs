@@ -23,7 +23,7 @@ const HELP: &str = "New or sudden double vision, even if it passes. A drooping l
 
 const SAFE: &[&str] = &[
     "Do not practise while or before you drive, cycle, climb, swim, cook or use machines. Wait at least 30 minutes, until \
-     sight is single and normal.",
+     sight is single and clear.",
     "Not after alcohol or calming medicine, not with a fever, not when very tired.",
     "At most 10 to 15 minutes a day. Look far away for half a minute after each page.",
     "If the colours or patterns trouble you, take the glasses off and stop. That is fine.",

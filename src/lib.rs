@@ -15,6 +15,7 @@
 )]
 
 pub mod bundle;
+pub mod chance;
 pub mod cli;
 pub mod colour;
 pub mod diagnostics;

@@ -3,6 +3,8 @@
 //! A scene knows depth, never offsets or colours. Its frame is millimetres with the origin at the middle of the art
 //! field, x to the right, y down. The eyes look straight at the middle of the field.
 
+use std::sync::Arc;
+
 use crate::diagnostics::Place;
 use crate::units::{Angle, Mm, PrismDioptre};
 
@@ -123,7 +125,7 @@ pub enum Size {
 }
 
 /// The outline of a target. All are drawn so that the longer side of their bounding box is the target's size.
-#[derive(Debug, Clone, PartialEq, Eq)]
+#[derive(Debug, Clone, PartialEq)]
 pub enum Shape {
     /// A circle line.
     Ring,
@@ -145,8 +147,55 @@ pub enum Shape {
     Wedge,
     /// Four corner brackets: the lock frame.
     Brackets,
+    /// A ring with a gap towards one side, in the proportions of ISO 8596: the line and the gap are a fifth of the outer
+    /// diameter, whatever its weight.
+    OpenRing(Direction),
+    /// A solid regular polygon of so many sides, 3 to 12, standing on a side.
+    Polygon(u32),
+    /// The author's own drawing, solid.
+    Drawing(Arc<Drawing>),
     /// Letters or words in the page's bold face; the size is the height of a capital letter.
     Text(String),
+}
+
+/// One of the four sides of something upright.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Direction {
+    /// Up on the page.
+    Up,
+    /// To the right.
+    Right,
+    /// Down.
+    Down,
+    /// To the left.
+    Left,
+}
+
+impl Direction {
+    /// All four, clockwise from the top.
+    pub const ALL: [Direction; 4] = [Direction::Up, Direction::Right, Direction::Down, Direction::Left];
+
+    /// The word of specs and pages.
+    pub const fn name(self) -> &'static str {
+        match self {
+            Direction::Up => "up",
+            Direction::Right => "right",
+            Direction::Down => "down",
+            Direction::Left => "left",
+        }
+    }
+}
+
+/// An outline drawn by the author: filled contours under the non-zero rule, about the middle of their bounding box,
+/// whose longer side is 1.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Drawing {
+    /// What it is called in words, alt text and report.
+    pub name: String,
+    /// Its contours.
+    pub outline: kurbo::BezPath,
+    /// Width and height of its bounding box, the longer of them 1.
+    pub extent: (f64, f64),
 }
 
 /// A point of a path, with its own depth.
@@ -185,6 +234,108 @@ pub enum Form {
         /// The width of the line on the page.
         weight: Mm,
     },
+    /// Straight strokes with square ends, all at one depth: scales, ticks, posts, borders.
+    Strokes {
+        /// Each from one end to the other.
+        strokes: Vec<(At, At)>,
+        /// Their width, measured like their places.
+        weight: Mm,
+        /// Their depth.
+        depth: Depth,
+    },
+    /// A field of random dots in which depth alone makes a figure.
+    Dots(Box<DotField>),
+}
+
+/// A random-dot stereogram: bars of one height in rows, at random places, so that each eye alone sees an even field.
+///
+/// Construction after Julesz 1960: both eyes get the same random dots, moved apart by the depth of what they belong to;
+/// strips that one eye alone sees are filled with fresh dots. Source: `[Julesz1960]`.
+#[derive(Debug, Clone, PartialEq)]
+pub struct DotField {
+    /// The middle of the field.
+    pub at: At,
+    /// Its width on the page.
+    pub width: Mm,
+    /// Its height on the page, a whole number of dots after rounding down.
+    pub height: Mm,
+    /// The side of a dot.
+    pub dot: Size,
+    /// The share of the field that dots cover, above 0 and below 1.
+    pub density: f64,
+    /// The correlation between what the two eyes get, 0 to 1: 1 gives both the same dots.
+    pub correlation: f64,
+    /// The depth of the ground.
+    pub ground: Relief,
+    /// Figures in front of or behind the ground; a later one covers an earlier one.
+    pub figures: Vec<DotFigure>,
+    /// Names its draws.
+    pub key: String,
+}
+
+/// The depth of a field, place by place.
+#[derive(Debug, Clone, PartialEq)]
+pub enum Relief {
+    /// The same everywhere.
+    Flat(Depth),
+    /// Between two depths, even in demand.
+    Between {
+        /// Where the share is 0.
+        from: Depth,
+        /// Where it is 1.
+        to: Depth,
+        /// The share at each place.
+        share: Surface,
+    },
+}
+
+/// A share from 0 to 1 over a field. `u` and `v` run from 0 at its left and upper edge to 1 at the other.
+#[derive(Debug, Clone, PartialEq)]
+pub enum Surface {
+    /// Rises evenly towards one edge, where it is 1.
+    Tilt(Direction),
+    /// Upright ridges that rise smoothly and fall again: a raised cosine about each middle.
+    Ridges {
+        /// The middle of each ridge, as `u`.
+        middles: Vec<f64>,
+        /// The width of each at its foot, as a share of the field's width.
+        width: f64,
+    },
+    /// Smooth waves from left to right or from top to bottom, beginning and ending at 0.
+    Waves {
+        /// How many whole waves.
+        count: u32,
+        /// Whether they follow one another downwards instead of to the right.
+        down: bool,
+    },
+    /// A grid of shares, row by row from the top, read off between its points in straight lines.
+    Grid(Arc<Grid>),
+}
+
+/// A grid of shares.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Grid {
+    /// What it is called in words, alt text and report.
+    pub name: String,
+    /// Points in a row.
+    pub columns: usize,
+    /// The shares, 0 to 1, row by row from the top.
+    pub shares: Vec<f64>,
+}
+
+/// A figure that dots alone make.
+#[derive(Debug, Clone, PartialEq)]
+pub struct DotFigure {
+    /// Unique on its page.
+    pub id: String,
+    /// Its outline, filled without its holes where it is a line.
+    pub shape: Shape,
+    /// The middle of its bounding box.
+    pub at: At,
+    /// The longer side of its bounding box.
+    pub size: Size,
+    /// Its depth.
+    pub depth: Relief,
 }
 
 /// What rides with a target, always at the target's own depth.
@@ -215,6 +366,10 @@ pub enum Role {
     Number,
     /// A line that makes depth easier to see: the edge of a room or corridor.
     Guide,
+    /// A mark that depth is judged against: a scale, a frame, the border of a field of dots.
+    Reference,
+    /// A field of random dots; listed in the report with its figures.
+    Field,
 }
 
 /// One thing on the page.

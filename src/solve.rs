@@ -5,10 +5,14 @@
 
 mod companions;
 mod depth;
+mod dots;
 mod problem;
 
 pub use depth::{stand, stand_of};
+pub use dots::{DotRow, SolvedDots, SolvedFigure};
 pub use problem::{ProblemKind, SolveProblem};
+
+use std::sync::Arc;
 
 use crate::diagnostics::Place;
 use crate::optics::{Viewer, Viewing};
@@ -69,6 +73,15 @@ pub enum SolvedForm {
         /// Width of the line on the page, mm.
         weight: f64,
     },
+    /// Straight strokes with square ends at one parallax.
+    Strokes {
+        /// The cyclopean ends of each, mm from the middle of the art field.
+        strokes: Vec<[(f64, f64); 2]>,
+        /// Their width on the page, mm.
+        weight: f64,
+    },
+    /// A field of random dots.
+    Dots(Arc<SolvedDots>),
 }
 
 /// A feature with its offsets.
@@ -139,6 +152,13 @@ fn solve_feature(feature: &Feature, solver: &Solver) -> Result<SolvedFeature, Ve
             let form = SolvedForm::Shape { shape: shape.clone(), size, extent, weight };
             (form, (point.on_page.x, point.on_page.y), point.stand)
         }
+        Form::Strokes { strokes, weight, depth } => {
+            solve_strokes(strokes, *weight, depth, feature.scaling, solver).map_err(|kind| vec![kind])?
+        }
+        Form::Dots(field) => {
+            let (dots, stand) = dots::solve(field, solver)?;
+            (SolvedForm::Dots(Arc::new(dots)), (field.at.x.0, field.at.y.0), stand)
+        }
         Form::Path { vertices, closed, smooth, weight } => {
             let (points, stand) = solve_path(vertices, feature.scaling, solver)?;
             let weight = length_on_page(weight.0).map_err(|kind| vec![kind])?;
@@ -156,6 +176,29 @@ fn solve_feature(feature: &Feature, solver: &Solver) -> Result<SolvedFeature, Ve
         solid: feature.solid,
         place: feature.place,
     })
+}
+
+/// Solves strokes: all at one depth, in true perspective where the scaling asks for it.
+fn solve_strokes(
+    strokes: &[(At, At)],
+    weight: Mm,
+    depth: &Depth,
+    scaling: Scaling,
+    solver: &Solver,
+) -> Result<(SolvedForm, (f64, f64), Stand), ProblemKind> {
+    if strokes.is_empty() {
+        return Err(ProblemKind::ShortPath { points: 0 });
+    }
+    let origin = solve_point(At::default(), depth, scaling, solver)?;
+    let end = |at: At| {
+        let on = |mm: f64| quantise(mm * origin.magnification).ok_or(ProblemKind::NotFinite);
+        Ok((on(at.x.0)?, on(at.y.0)?))
+    };
+    let solved = strokes.iter().map(|&(from, to)| Ok([end(from)?, end(to)?])).collect::<Result<Vec<_>, _>>()?;
+    let flat = |&(x, y): &(f64, f64)| PathPoint { x, y, parallax: origin.on_page.parallax };
+    let at = middle_of(&solved.iter().flatten().map(flat).collect::<Vec<_>>());
+    let weight = length_on_page(weight.0 * origin.magnification)?;
+    Ok((SolvedForm::Strokes { strokes: solved, weight }, at, origin.stand))
 }
 
 /// A point with its depth solved.

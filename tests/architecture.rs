@@ -7,6 +7,8 @@ use std::path::{Path, PathBuf};
 /// Which rooms each room may use. A room that is not here does not exist.
 const ALLOWED: &[(&str, &[&str])] = &[
     ("units", &[]),
+    // Named draws, and what luck alone can do.
+    ("chance", &[]),
     ("optics", &["units"]),
     ("colour", &["units"]),
     ("diagnostics", &[]),
@@ -16,8 +18,8 @@ const ALLOWED: &[(&str, &[&str])] = &[
     ("spec", &["units", "diagnostics", "scene", "colour", "optics"]),
     // Outlines of shapes and glyphs, about their own middle: the solver and the layout need the same extents.
     ("outline", &["scene"]),
-    ("exercise", &["spec", "scene", "units", "diagnostics"]),
-    ("solve", &["scene", "outline", "optics", "units", "diagnostics"]),
+    ("exercise", &["spec", "scene", "chance", "units", "diagnostics"]),
+    ("solve", &["scene", "outline", "optics", "chance", "units", "diagnostics"]),
     ("lint", &["solve", "scene", "optics", "colour", "units", "diagnostics"]),
     ("layout", &["spec", "exercise", "scene", "solve", "outline", "optics", "colour", "units", "diagnostics"]),
     ("render", &["layout", "outline", "colour", "units"]),
@@ -57,6 +59,8 @@ const LIBRARIES: &[(&[&str], &[&str])] = &[
     (&["tiny_skia"], &["render/png"]),
     (&["flate2"], &["render/png", "render/pdf"]),
     (&["parley"], &["layout/"]),
+    (&["rand_chacha"], &["chance.rs"]),
+    (&["sha2"], &["chance.rs"]),
     (&["skrifa"], &["outline/", "layout/", "render/pdf"]),
     (&["i_overlay"], &["layout/"]),
     (&["annotate_snippets"], &["diagnostics/"]),

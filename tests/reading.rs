@@ -2,10 +2,10 @@
 
 use depthpress::colour::{Filter, Glasses, Ground};
 use depthpress::diagnostics::{Diagnostics, Sources};
-use depthpress::exercise::jump::{ArrangementForm, Stops};
-use depthpress::exercise::nest::RoomForm;
 use depthpress::exercise::ramp::Ramp;
-use depthpress::exercise::trail::TrailPath;
+use depthpress::exercise::steps::jump::{ArrangementForm, Stops};
+use depthpress::exercise::steps::nest::RoomForm;
+use depthpress::exercise::steps::trail::TrailPath;
 use depthpress::exercise::{Body, Exercise, read_exercise};
 use depthpress::scene::{At, Depth, Eyes, Scaling, Shape, Side, Size};
 use depthpress::spec::reader::Reader;
@@ -29,7 +29,7 @@ fn set(text: &str) -> SetSpec {
     read.set.unwrap()
 }
 
-fn hold(target: &str) -> depthpress::exercise::hold::Hold {
+fn hold(target: &str) -> depthpress::exercise::fusion::hold::Hold {
     let text = format!("[exercise]\nkind = \"hold\"\ntitle = \"T\"\n[[target]]\n{target}\n");
     let Body::Hold(hold) = exercise(&text).body else { panic!() };
     hold

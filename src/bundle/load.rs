@@ -243,8 +243,8 @@ impl Loading {
         self.diagnostics.push(problem);
     }
 
-    /// The book has pages of its own, such as `cover`. Pages are named by exercise and level, so `rope` with two levels and an exercise `rope-2` would both make a page
-    /// `rope-2`.
+    /// The book has pages of its own, such as `cover`. Pages are named by exercise, level and variant, so `rope` with
+    /// two levels and an exercise `rope-2` would both make a page `rope-2`.
     fn check_page_ids(&mut self, exercises: &[(Exercise, Place)]) {
         for (exercise, place) in exercises.iter().filter(|(e, _)| is_own(&e.id)) {
             let message = format!("`{}` is the name of a page that every book has", exercise.id);
@@ -254,11 +254,10 @@ impl Loading {
             self.diagnostics.push(problem);
         }
         let by_id: BTreeMap<&str, Place> = exercises.iter().map(|(e, place)| (e.id.as_str(), *place)).collect();
-        for (exercise, _) in exercises.iter().filter(|(e, _)| 1 < e.levels()) {
-            for level in 1..=exercise.levels() {
-                let page = format!("{}-{level}", exercise.id);
+        for (exercise, _) in exercises {
+            for (page, number) in exercise.page_ids().filter(|page| *page != exercise.id).zip(1..) {
                 let Some(place) = by_id.get(page.as_str()) else { continue };
-                let message = format!("`{page}` is also the name of page {level} of `{}`", exercise.id);
+                let message = format!("`{page}` is also the name of page {number} of `{}`", exercise.id);
                 let problem = Diagnostic::error(codes::DUPLICATE, *place, message)
                     .with_label("the same name")
                     .with_help("rename one of the files");
@@ -284,12 +283,23 @@ fn refuse_io(listed: &str, problem: &io::Error, [missing, unreadable]: &[&'stati
 
 /// The problem of an exercise that needs a `[gate]`, in a set without one.
 fn ungated(exercise: &Exercise) -> Option<Diagnostic> {
-    let place = exercise.balance.as_ref()?.place;
-    let message = "`balance` needs a `[gate]`: whether one eye gets less is for an eye-care professional to decide";
-    let problem = Diagnostic::error(codes::GATE, place, message).with_label("`set.toml` has no `[gate]`");
-    Some(problem.with_help(
-        "leave `balance` out, or, if a professional decided it, name them in `set.toml`: `[gate]` with `set_by`",
-    ))
+    let gated_kind = exercise.kind().filter(|kind| kind.gated);
+    let (place, message, leave_out) = match (&exercise.balance, gated_kind) {
+        (Some(balance), _) => {
+            let message =
+                "`balance` needs a `[gate]`: whether one eye gets less is for an eye-care professional to decide";
+            (balance.place, message.to_owned(), "`balance`")
+        }
+        (None, Some(kind)) => {
+            let message = format!("a `{}` needs a `[gate]`: it is for an eye-care professional to set", kind.id);
+            (exercise.place, message, "the exercise")
+        }
+        (None, None) => return None,
+    };
+    let help = format!(
+        "leave {leave_out} out, or, if a professional decided it, name them in `set.toml`: `[gate]` with `set_by`"
+    );
+    Some(Diagnostic::error(codes::GATE, place, message).with_label("`set.toml` has no `[gate]`").with_help(help))
 }
 
 /// Puts numbers into the editions that use them; the problems, where they do not fit.

@@ -101,7 +101,7 @@ pub fn prepare(loaded: Loaded, ppi: Option<Ppi>) -> Prepared {
 /// Solves every page; those that cannot be solved leave their problems instead.
 fn solve_pages(exercises: &[Exercise], set: &SetSpec, diagnostics: &mut Diagnostics) -> Vec<SolvedPage> {
     let mut solved = Vec::new();
-    for page in exercise::pages(exercises) {
+    for page in exercise::pages(exercises, &set.id) {
         match solve(&page.scene, &set.viewer) {
             Ok(features) => solved.push(SolvedPage { page, features, lints: Vec::new() }),
             Err(problems) => problems.into_iter().for_each(|problem| push_once(diagnostics, problem.into())),
@@ -115,7 +115,7 @@ fn lint_pages(set: &SetSpec, exercises: &[Exercise], pages: &mut [SolvedPage], d
     let solved: Vec<_> = pages.iter().map(|p| lint::Page { id: &p.page.id, features: &p.features }).collect();
     let rasters = set.editions.iter().filter(|edition| edition.formats.png);
     let devices: Vec<_> = rasters.map(|e| lint::Device { edition: &e.id, ppi: e.ppi }).collect();
-    let first_pages: Vec<String> = exercises.iter().map(|exercise| exercise.page_id(1)).collect();
+    let first_pages: Vec<String> = exercises.iter().filter_map(|exercise| exercise.page_ids().next()).collect();
     let mut texts = set_texts(set);
     texts.extend(exercises.iter().zip(&first_pages).flat_map(|(exercise, page)| exercise_texts(exercise, page)));
     let inked: Vec<Inked> = set.editions.iter().map(Inked::of).collect();

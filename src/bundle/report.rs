@@ -228,8 +228,8 @@ fn page<'a>(
         balance: None,
         svg: extent.svg(sheet),
         png: extent.png(sheet),
-        targets: of(&[Role::Target, Role::Bead, Role::Trail]),
-        marks: of(&[Role::Watch, Role::Lock, Role::Number]),
+        targets: of(&[Role::Target, Role::Bead, Role::Trail, Role::Field]),
+        marks: of(&[Role::Watch, Role::Lock, Role::Number, Role::Reference]),
         guides: of(&[Role::Guide]),
         lints: exercise.map_or(&[][..], |e| &e.lints).iter().map(Finding::new).collect(),
     }
@@ -295,6 +295,8 @@ const fn role_name(role: Role) -> &'static str {
         Role::Lock => "lock",
         Role::Number => "number",
         Role::Guide => "guide",
+        Role::Reference => "reference",
+        Role::Field => "field",
     }
 }
 

@@ -51,11 +51,17 @@ fn stands(page: &SolvedPage, viewer: &Viewer) -> Vec<Stand> {
     let mut stands = Vec::new();
     for feature in &page.features {
         match (feature.role, &feature.form) {
-            (Role::Target | Role::Bead | Role::Trail, SolvedForm::Shape { .. }) => stands.push(feature.stand),
-            (Role::Target | Role::Bead | Role::Trail, SolvedForm::Path { points, .. }) => {
+            (
+                Role::Target | Role::Bead | Role::Trail | Role::Field,
+                SolvedForm::Shape { .. } | SolvedForm::Strokes { .. },
+            ) => stands.push(feature.stand),
+            (Role::Target | Role::Bead | Role::Trail | Role::Field, SolvedForm::Dots(dots)) => {
+                stands.extend(dots.stands());
+            }
+            (Role::Target | Role::Bead | Role::Trail | Role::Field, SolvedForm::Path { points, .. }) => {
                 stands.extend(points.iter().filter_map(|p| stand(Mm(p.parallax), viewer)));
             }
-            (Role::Watch | Role::Lock | Role::Number | Role::Guide, _) => {}
+            (Role::Watch | Role::Lock | Role::Number | Role::Guide | Role::Reference, _) => {}
         }
     }
     stands
@@ -165,6 +171,10 @@ mod tests {
                 title: String::new(),
                 level: 1,
                 levels: 1,
+                variant: None,
+                seed: None,
+                quiz: None,
+                gated: false,
                 scene: Scene::default(),
                 words: Words::default(),
                 balance: None,

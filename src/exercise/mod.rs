@@ -3,13 +3,12 @@
 //! A kind knows depth, never offsets or colours.
 
 pub mod balance;
-pub mod hold;
-pub mod jump;
-pub mod nest;
+pub mod fusion;
+pub mod quiz;
 pub mod ramp;
 pub mod reference;
+pub mod steps;
 pub mod target;
-pub mod trail;
 pub mod words;
 
 use crate::diagnostics::{Diagnostic, Place, codes};
@@ -21,6 +20,7 @@ use crate::spec::reader::Reader;
 use crate::spec::table::Table;
 
 use balance::Balance;
+use quiz::Quiz;
 use words::{AuthorWords, Words};
 
 /// One exercise of the set, read and checked.
@@ -34,35 +34,119 @@ pub struct Exercise {
     pub words: AuthorWords,
     /// What the stronger eye keeps, where a professional set it.
     pub balance: Option<Placed<Balance>>,
+    /// Gives other draws of what is drawn by lot.
+    pub seed: u32,
     /// What it draws.
     pub body: Body,
     /// Its `[exercise]` header.
     pub place: Place,
 }
 
-/// The parameters of an exercise, by kind.
+/// What every kind can do with its parameters.
+pub trait Draws {
+    /// How many levels its ramps have; `None` without a ramp.
+    fn levels(&self) -> Option<u32>;
+
+    /// How many seeded variants of each level there are: the same task with other answers.
+    fn variants(&self) -> u32 {
+        1
+    }
+
+    /// Whether anything on its pages is drawn by lot, so that the seed belongs in the footer.
+    fn is_seeded(&self) -> bool {
+        false
+    }
+
+    /// The art and the words of one page.
+    fn draw(&self, rung: &Rung<'_>) -> Drawn;
+}
+
+/// Which page of an exercise is drawn.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Rung<'a> {
+    /// The level, from 1.
+    pub level: u32,
+    /// The variant, from 1.
+    pub variant: u32,
+    /// Names the page for [`crate::chance::Dice`]: set, page and seed. Pages of the same name get the same draws.
+    pub key: &'a str,
+}
+
+/// What a kind makes of one page.
 #[derive(Debug, Clone, PartialEq)]
-pub enum Body {
-    /// See [`hold`].
-    Hold(hold::Hold),
-    /// See [`jump`].
-    Jump(jump::Jump),
-    /// See [`trail`].
-    Trail(trail::Trail),
-    /// See [`nest`].
-    Nest(nest::Nest),
+pub struct Drawn {
+    /// What stands where.
+    pub scene: Scene,
+    /// What is said.
+    pub words: Words,
+    /// What is asked, with the answers.
+    pub quiz: Option<Quiz>,
+}
+
+impl Drawn {
+    /// A page that asks nothing.
+    pub fn plain(scene: Scene, words: Words) -> Self {
+        Self { scene, words, quiz: None }
+    }
+}
+
+/// Makes [`Body`], [`IDS`] and [`KINDS`] from one line a kind.
+macro_rules! kinds {
+    ($($id:literal: $room:ident::$module:ident::$name:ident),* $(,)?) => {
+        /// The parameters of an exercise, by kind.
+        #[derive(Debug, Clone, PartialEq)]
+        pub enum Body {
+            $(#[doc = concat!("See [`", stringify!($module), "`](", stringify!($room), "::", stringify!($module), ").")]
+            $name($room::$module::$name),)*
+        }
+
+        /// The words of `kind = "…"`, in the order of the book of kinds.
+        pub const IDS: &[&str] = &[$($id),*];
+
+        /// Every kind, in the same order.
+        pub const KINDS: &[Kind] = &[$($room::$module::KIND),*];
+
+        impl Body {
+            /// The id of its kind.
+            pub fn kind(&self) -> &'static str {
+                match self { $(Body::$name(_) => $id,)* }
+            }
+
+            fn inner(&self) -> &dyn Draws {
+                match self { $(Body::$name(inner) => inner,)* }
+            }
+        }
+
+        $(impl From<$room::$module::$name> for Body {
+            fn from(inner: $room::$module::$name) -> Self {
+                Body::$name(inner)
+            }
+        })*
+    };
+}
+
+// From the first checks to the last steps: the order of the spec reference and of `depthpress kinds`.
+kinds! {
+    "hold": fusion::hold::Hold,
+    "jump": steps::jump::Jump,
+    "trail": steps::trail::Trail,
+    "nest": steps::nest::Nest,
 }
 
 impl Exercise {
-    /// How many levels, and so pages, it has: as many as its ramps, or one.
+    /// How many levels it has: as many as its ramps, or one.
     pub fn levels(&self) -> u32 {
-        let levels = match &self.body {
-            Body::Hold(hold) => hold.levels(),
-            Body::Jump(jump) => jump.levels(),
-            Body::Trail(trail) => trail.levels(),
-            Body::Nest(nest) => nest.levels(),
-        };
-        levels.unwrap_or(1)
+        self.body.inner().levels().unwrap_or(1)
+    }
+
+    /// How many variants each level has.
+    pub fn variants(&self) -> u32 {
+        self.body.inner().variants()
+    }
+
+    /// Its kind.
+    pub fn kind(&self) -> Option<&'static Kind> {
+        KINDS.iter().find(|kind| kind.id == self.body.kind())
     }
 }
 
@@ -71,6 +155,8 @@ impl Exercise {
 pub struct Kind {
     /// Its word in `kind = "…"`.
     pub id: &'static str,
+    /// Whether it needs a `[gate]`: a kind that only a professional may set.
+    pub gated: bool,
     /// What it is, for the spec reference.
     pub doc: &'static str,
     /// Its tables; the first is its `[exercise]`.
@@ -81,12 +167,9 @@ pub struct Kind {
     pub example: &'static str,
 }
 
-/// Every kind.
-pub const KINDS: &[Kind] = &[hold::KIND, jump::KIND, trail::KIND, nest::KIND];
-
 /// Keys of `[exercise]` that every kind has.
 pub const COMMON: &[Field] = &[
-    Field::required("kind", Takes::Choice(&["hold", "jump", "trail", "nest"]), "The kind of exercise."),
+    Field::required("kind", Takes::Choice(IDS), "The kind of exercise."),
     Field::required("title", Takes::Text(60), "Title of its pages."),
     Field::optional(
         "goal",
@@ -104,6 +187,12 @@ pub const COMMON: &[Field] = &[
         "The steps; in place of the kind's own words.",
     ),
     Field::optional("see", Takes::Text(300), "What both eyes together should see; in place of the kind's own words."),
+    Field::default(
+        "seed",
+        Takes::Count { min: 1, max: 999_999 },
+        "1",
+        "Another number gives other draws, where anything on the pages is drawn by lot.",
+    ),
     Field::optional(
         "balance",
         Takes::Table(&balance::BALANCE),
@@ -135,10 +224,11 @@ pub fn read_exercise(reader: &mut Reader<'_>, id: &str) -> Option<Exercise> {
     let title = table.get(reader, "title");
     let words = read_words(reader, &table);
     let balance = balance::read(reader, &table);
+    let seed = table.get(reader, "seed");
     let body = (kind.read)(reader, &document, &table);
     let even = check_ramps(reader);
     let (id, place) = (id.to_owned(), table.place());
-    let exercise = Exercise { id, title: title?, words: words?, balance: balance?, body: body?, place };
+    let exercise = Exercise { id, title: title?, words: words?, balance: balance?, seed: seed?, body: body?, place };
     even.then_some(exercise)
 }
 
@@ -200,6 +290,14 @@ pub struct Page {
     pub level: u32,
     /// How many levels the exercise has.
     pub levels: u32,
+    /// Its letter among the variants of its level; `None` where there is but one.
+    pub variant: Option<char>,
+    /// The seed, where anything on the page is drawn by lot.
+    pub seed: Option<u32>,
+    /// What is asked, with the answers.
+    pub quiz: Option<Quiz>,
+    /// Whether its kind needs a `[gate]`.
+    pub gated: bool,
     /// What stands where.
     pub scene: Scene,
     /// What is said.
@@ -208,60 +306,54 @@ pub struct Page {
     pub balance: Option<Balance>,
 }
 
-impl Body {
-    /// The id of its kind.
-    pub fn kind(&self) -> &'static str {
-        match self {
-            Body::Hold(_) => "hold",
-            Body::Jump(_) => "jump",
-            Body::Trail(_) => "trail",
-            Body::Nest(_) => "nest",
-        }
-    }
-
-    fn scene(&self, level: u32) -> Scene {
-        match self {
-            Body::Hold(hold) => hold.scene(level),
-            Body::Jump(jump) => jump.scene(level),
-            Body::Trail(trail) => trail.scene(level),
-            Body::Nest(nest) => nest.scene(level),
-        }
-    }
-
-    fn words(&self, level: u32) -> Words {
-        match self {
-            Body::Hold(hold) => hold.words(level),
-            Body::Jump(jump) => jump.words(level),
-            Body::Trail(trail) => trail.words(level),
-            Body::Nest(nest) => nest.words(level),
-        }
-    }
-}
-
-/// Every page of the exercises, one a level, in the order of the book.
-pub fn pages(exercises: &[Exercise]) -> Vec<Page> {
-    let of_one = |exercise: &Exercise| {
-        let levels = exercise.levels();
-        (1..=levels).map(|level| exercise.page(level, levels)).collect::<Vec<_>>()
-    };
-    exercises.iter().flat_map(of_one).collect()
+/// Every page of the exercises, one a level and variant, in the order of the book. `set` is the id of the set: it goes
+/// into every draw.
+pub fn pages(exercises: &[Exercise], set: &str) -> Vec<Page> {
+    exercises.iter().flat_map(|exercise| exercise.rungs().map(|(l, v)| exercise.page(l, v, set))).collect()
 }
 
 impl Exercise {
-    /// The id of its page of a level: its own, with the level where there is more than one.
-    pub fn page_id(&self, level: u32) -> String {
-        if self.levels() == 1 { self.id.clone() } else { format!("{}-{level}", self.id) }
+    /// The levels and variants of its pages, from 1, in the order of the book.
+    fn rungs(&self) -> impl Iterator<Item = (u32, u32)> + use<> {
+        let variants = self.variants();
+        (1..=self.levels()).flat_map(move |level| (1..=variants).map(move |variant| (level, variant)))
     }
 
-    fn page(&self, level: u32, levels: u32) -> Page {
+    /// The ids of its pages in the order of the book.
+    pub fn page_ids(&self) -> impl Iterator<Item = String> {
+        self.rungs().map(|(level, variant)| self.page_id(level, variant))
+    }
+
+    /// The id of a page: its own, with the level and the letter of the variant where there is more than one.
+    fn page_id(&self, level: u32, variant: u32) -> String {
+        let level = if self.levels() == 1 { String::new() } else { format!("-{level}") };
+        let variant = self.letter(variant).map_or(String::new(), |letter| format!("-{letter}"));
+        format!("{}{level}{variant}", self.id)
+    }
+
+    /// The letter of a variant, where there is more than one.
+    fn letter(&self, variant: u32) -> Option<char> {
+        let letter = char::from_u32(u32::from('a') + variant - 1)?;
+        (1 < self.variants()).then_some(letter)
+    }
+
+    fn page(&self, level: u32, variant: u32, set: &str) -> Page {
+        let id = self.page_id(level, variant);
+        let body = self.body.inner();
+        let key = format!("{set}/{id}/{}", self.seed);
+        let Drawn { scene, words, quiz } = body.draw(&Rung { level, variant, key: &key });
         Page {
-            id: self.page_id(level),
+            id,
             kind: self.body.kind(),
             title: self.title.clone(),
             level,
-            levels,
-            scene: self.body.scene(level),
-            words: self.body.words(level).with(&self.words),
+            levels: self.levels(),
+            variant: self.letter(variant),
+            seed: body.is_seeded().then_some(self.seed),
+            quiz,
+            gated: self.kind().is_some_and(|kind| kind.gated),
+            scene,
+            words: words.with(&self.words),
             balance: self.balance.as_ref().map(|balance| balance.value),
         }
     }

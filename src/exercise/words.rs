@@ -45,7 +45,7 @@ impl Words {
 }
 
 /// A shape in one or two plain words.
-pub fn shape_name(shape: &Shape) -> &'static str {
+pub fn shape_name(shape: &Shape) -> &str {
     match shape {
         Shape::Ring => "ring",
         Shape::Disc => "disc",
@@ -57,6 +57,13 @@ pub fn shape_name(shape: &Shape) -> &'static str {
         Shape::Bar => "bar",
         Shape::Wedge => "wedge",
         Shape::Brackets => "frame",
+        Shape::OpenRing(_) => "open ring",
+        Shape::Polygon(3) => "solid triangle",
+        Shape::Polygon(4) => "solid square",
+        Shape::Polygon(6) => "hexagon",
+        Shape::Polygon(8) => "octagon",
+        Shape::Polygon(_) => "polygon",
+        Shape::Drawing(drawing) => &drawing.name,
         Shape::Text(text) if text.chars().count() == 1 => "letter",
         Shape::Text(text) if text.contains(' ') => "line of words",
         Shape::Text(_) => "word",

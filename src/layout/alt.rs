@@ -38,7 +38,8 @@ pub fn looked_at(features: &[SolvedFeature]) -> impl Iterator<Item = &SolvedFeat
 pub fn demand_range(features: &[SolvedFeature], viewer: &Viewer) -> (f64, f64) {
     let of = |parallax: f64| 0.0 - 100.0 * parallax / viewer.distance.0;
     let all = features.iter().filter(|f| f.role != Role::Guide).flat_map(|feature| match &feature.form {
-        SolvedForm::Shape { .. } => vec![feature.stand.demand.0],
+        SolvedForm::Shape { .. } | SolvedForm::Strokes { .. } => vec![feature.stand.demand.0],
+        SolvedForm::Dots(dots) => dots.stands().map(|stand| stand.demand.0).collect(),
         SolvedForm::Path { points, .. } => points.iter().map(|point| of(point.parallax)).collect(),
     });
     all.fold((f64::NEG_INFINITY, f64::INFINITY), |(high, low), demand| (high.max(demand), low.min(demand)))

@@ -152,7 +152,8 @@ fn is_flat(feature: &SolvedFeature) -> bool {
     let zero = |parallax: f64| parallax == 0.0;
     feature.eyes == Eyes::Both
         && match &feature.form {
-            SolvedForm::Shape { .. } => zero(feature.stand.parallax.0),
+            SolvedForm::Shape { .. } | SolvedForm::Strokes { .. } => zero(feature.stand.parallax.0),
+            SolvedForm::Dots(_) => false,
             SolvedForm::Path { points, .. } => points.iter().all(|p| zero(p.parallax)),
         }
 }
@@ -169,6 +170,12 @@ fn pieces(feature: &SolvedFeature, eye: Eye, middle: Point, share: f64) -> Vec<P
             let path = place(feature, eye, middle) * own;
             vec![Piece { path, parallax: feature.stand.parallax.0 }]
         }
+        SolvedForm::Strokes { strokes: list, weight } => {
+            let x = solve::half_x(0.0, feature.stand.parallax.0, eye);
+            let path = Affine::translate(middle.to_vec2() + Vec2::new(x, 0.0)) * strokes(list, weight * share);
+            vec![Piece { path, parallax: feature.stand.parallax.0 }]
+        }
+        SolvedForm::Dots(_) => Vec::new(),
         SolvedForm::Path { points, closed, smooth, weight } => {
             let weight = weight * share;
             let line: Vec<Point> = points.iter().map(|p| half_image(p, eye, middle)).collect();
@@ -182,6 +189,17 @@ fn pieces(feature: &SolvedFeature, eye: Eye, middle: Point, share: f64) -> Vec<P
             }
         }
     }
+}
+
+/// Straight strokes with square ends as filled rectangles.
+pub fn strokes(list: &[[(f64, f64); 2]], weight: f64) -> BezPath {
+    let mut path = BezPath::new();
+    for &[from, to] in list {
+        let (from, to) = (Point::from(from), Point::from(to));
+        let side = (to - from).normalize().turn_90() * (weight / 2.0);
+        path.extend(polyline(&[from - side, to - side, to + side, from + side], true));
+    }
+    path
 }
 
 /// Each straight piece by itself, with the parallax of its middle, so that a target hides only what is behind it.

@@ -91,6 +91,13 @@ fn area(feature: &SolvedFeature) -> Option<Area> {
             let x = |eye| half_x(feature.at.0, feature.stand.parallax.0, eye);
             eyes().map(|eye| around(x(eye), feature.at.1, extent.0 / 2.0, extent.1 / 2.0)).collect()
         }
+        SolvedForm::Strokes { strokes, weight } => {
+            let reach = weight / 2.0;
+            let x = |eye, x: f64| half_x(x, feature.stand.parallax.0, eye);
+            let ends = |eye| strokes.iter().flatten().map(move |end| around(x(eye, end.0), end.1, reach, reach));
+            eyes().flat_map(ends).collect()
+        }
+        SolvedForm::Dots(dots) => vec![around(feature.at.0, feature.at.1, dots.extent.0 / 2.0, dots.extent.1 / 2.0)],
         SolvedForm::Path { points, weight, .. } => {
             let reach = weight / 2.0;
             let of_point = |eye, p: &PathPoint| around(half_x(p.x, p.parallax, eye), p.y, reach, reach);

@@ -91,6 +91,6 @@ fn separation(a: &SolvedFeature, b: &SolvedFeature) -> f64 {
 fn longer_side(feature: &SolvedFeature) -> f64 {
     match &feature.form {
         SolvedForm::Shape { extent, .. } => extent.0.max(extent.1),
-        SolvedForm::Path { .. } => 0.0,
+        SolvedForm::Path { .. } | SolvedForm::Strokes { .. } | SolvedForm::Dots(_) => 0.0,
     }
 }

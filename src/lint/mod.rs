@@ -160,7 +160,7 @@ fn finding(page: &str, severity: Severity, code: &'static str, place: Option<Pla
 /// what is said of these is said of them.
 fn has_own_depth(feature: &SolvedFeature) -> bool {
     match feature.role {
-        Role::Target | Role::Trail | Role::Guide => true,
+        Role::Target | Role::Trail | Role::Guide | Role::Reference | Role::Field => true,
         Role::Bead | Role::Watch | Role::Lock | Role::Number => false,
     }
 }
@@ -168,7 +168,8 @@ fn has_own_depth(feature: &SolvedFeature) -> bool {
 /// The smallest and the largest parallax of a feature, mm.
 fn parallax_range(feature: &SolvedFeature) -> (f64, f64) {
     match &feature.form {
-        SolvedForm::Shape { .. } => (feature.stand.parallax.0, feature.stand.parallax.0),
+        SolvedForm::Shape { .. } | SolvedForm::Strokes { .. } => (feature.stand.parallax.0, feature.stand.parallax.0),
+        SolvedForm::Dots(dots) => dots.parallax_range(),
         SolvedForm::Path { points, .. } => points
             .iter()
             .fold((f64::INFINITY, f64::NEG_INFINITY), |(low, high), p| (low.min(p.parallax), high.max(p.parallax))),

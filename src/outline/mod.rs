@@ -5,9 +5,9 @@
 
 pub mod fonts;
 
-use kurbo::{Affine, BezPath, Point, Rect, Shape as _, Vec2};
+use kurbo::{Affine, Arc, BezPath, Point, Rect, Shape as _, Vec2};
 
-use crate::scene::Shape;
+use crate::scene::{Direction, Shape};
 use fonts::Face;
 
 /// Height of the watch bar as a share of its width (design choice: reads as lying flat at 4 mm).
@@ -26,12 +26,19 @@ pub fn extent(shape: &Shape, size: f64) -> (f64, f64) {
             let em = size / fonts::CAP_HEIGHT;
             (bounds.width() * em, bounds.height() * em)
         }
-        Shape::Star | Shape::Triangle | Shape::Wedge => {
+        Shape::Star | Shape::Triangle | Shape::Wedge | Shape::Polygon(_) => {
             let bounds = bounds_of(&corners(shape));
             let scale = size / bounds.width().max(bounds.height());
             (bounds.width() * scale, bounds.height() * scale)
         }
-        Shape::Ring | Shape::Disc | Shape::Square | Shape::Diamond | Shape::Cross | Shape::Brackets => (size, size),
+        Shape::Ring
+        | Shape::Disc
+        | Shape::Square
+        | Shape::Diamond
+        | Shape::Cross
+        | Shape::Brackets
+        | Shape::OpenRing(_) => (size, size),
+        Shape::Drawing(drawing) => (drawing.extent.0 * size, drawing.extent.1 * size),
     }
 }
 
@@ -42,7 +49,9 @@ pub fn path(shape: &Shape, size: f64, extent: (f64, f64), weight: f64) -> BezPat
         Shape::Ring => ring(size / 2.0, weight),
         Shape::Disc => circle(size / 2.0),
         Shape::Square | Shape::Diamond | Shape::Star | Shape::Triangle => banded(shape, size, weight),
-        Shape::Wedge => banded(shape, size, f64::INFINITY),
+        Shape::Wedge | Shape::Polygon(_) => banded(shape, size, f64::INFINITY),
+        Shape::OpenRing(side) => open_ring(size / 2.0, *side),
+        Shape::Drawing(drawing) => Affine::scale(size) * &drawing.outline,
         Shape::Cross => cross(size / 2.0, weight / 2.0),
         Shape::Bar => rectangle(extent.0 / 2.0, extent.1 / 2.0),
         Shape::Brackets => brackets(extent.0 / 2.0, extent.1 / 2.0, weight),
@@ -51,19 +60,20 @@ pub fn path(shape: &Shape, size: f64, extent: (f64, f64), weight: f64) -> BezPat
 }
 
 /// The same outline with less ink inside its outer edge, `share` 0 to 1: lines have that share of their width, solid
-/// shapes get a hole of their own form that leaves that share of their area. Letters stay whole.
+/// shapes get a hole of their own form that leaves that share of their area. Letters, open rings and drawings stay whole:
+/// they would be others.
 pub fn thinned(shape: &Shape, size: f64, extent: (f64, f64), weight: f64, share: f64) -> BezPath {
     let hole = (1.0 - share).sqrt();
     match shape {
         Shape::Disc => ring(size / 2.0, size / 2.0 * (1.0 - hole)),
-        Shape::Wedge => banded(shape, size, side_distance(shape, size) * (1.0 - hole)),
+        Shape::Wedge | Shape::Polygon(_) => banded(shape, size, side_distance(shape, size) * (1.0 - hole)),
         Shape::Bar => {
             let (width, height) = (extent.0 / 2.0, extent.1 / 2.0);
             let mut path = rectangle(width, height);
             path.extend(rectangle(width * hole, height * hole).reverse_subpaths());
             path
         }
-        Shape::Text(_) => path(shape, size, extent, weight),
+        Shape::Text(_) | Shape::Drawing(_) | Shape::OpenRing(_) => path(shape, size, extent, weight),
         _ => path(shape, size, extent, weight * share),
     }
 }
@@ -71,9 +81,9 @@ pub fn thinned(shape: &Shape, size: f64, extent: (f64, f64), weight: f64, share:
 /// The area a shape hides when it stands before something: its outer outline without holes, moved out by `halo` mm.
 pub fn silhouette(shape: &Shape, size: f64, extent: (f64, f64), halo: f64) -> BezPath {
     match shape {
-        Shape::Ring | Shape::Disc => circle(size / 2.0 + halo),
-        Shape::Square | Shape::Diamond | Shape::Star | Shape::Triangle => grown(shape, size, halo),
-        Shape::Cross | Shape::Bar | Shape::Wedge | Shape::Brackets | Shape::Text(_) => {
+        Shape::Ring | Shape::Disc | Shape::OpenRing(_) => circle(size / 2.0 + halo),
+        Shape::Square | Shape::Diamond | Shape::Star | Shape::Triangle | Shape::Polygon(_) => grown(shape, size, halo),
+        Shape::Cross | Shape::Bar | Shape::Wedge | Shape::Brackets | Shape::Text(_) | Shape::Drawing(_) => {
             rectangle(extent.0 / 2.0 + halo, extent.1 / 2.0 + halo)
         }
     }
@@ -115,6 +125,31 @@ fn ring(radius: f64, weight: f64) -> BezPath {
         path.extend(circle(radius - weight).reverse_subpaths());
     }
     path
+}
+
+/// A ring whose line and gap are a fifth of its diameter; the gap has straight, parallel sides. Source: `[ISO8596]`.
+fn open_ring(radius: f64, side: Direction) -> BezPath {
+    let (half_gap, inner) = (radius / 5.0, radius * 3.0 / 5.0);
+    // Drawn with the gap to the right, then turned.
+    let (outer_turn, inner_turn) = (libm::asin(half_gap / radius), libm::asin(half_gap / inner));
+    let sweep = |turn: f64| std::f64::consts::TAU - 2.0 * turn;
+    let arc = |radius: f64, start: f64, sweep: f64| Arc::new(Point::ORIGIN, (radius, radius), start, sweep, 0.0);
+    let there = arc(radius, outer_turn, sweep(outer_turn)).append_iter(CIRCLE_ACCURACY);
+    let back = arc(inner, -inner_turn, -sweep(inner_turn)).append_iter(CIRCLE_ACCURACY);
+    let at = |radius: f64, turn: f64| Point::new(radius * libm::cos(turn), radius * libm::sin(turn));
+    let mut path = BezPath::new();
+    path.move_to(at(radius, outer_turn));
+    path.extend(there);
+    path.line_to(at(inner, -inner_turn));
+    path.extend(back);
+    path.close_path();
+    let quarters = match side {
+        Direction::Right => 0.0,
+        Direction::Down => 1.0,
+        Direction::Left => 2.0,
+        Direction::Up => 3.0,
+    };
+    Affine::rotate(quarters * std::f64::consts::FRAC_PI_2) * path
 }
 
 fn rectangle(half_width: f64, half_height: f64) -> BezPath {
@@ -168,6 +203,8 @@ fn corners(shape: &Shape) -> Vec<Point> {
             around(10, -90.0, &|i| if i % 2 == 0 { 1.0 } else { inner })
         }
         Shape::Triangle | Shape::Wedge => around(3, -90.0, &|_| 1.0),
+        // Half a step from the lowest point: it stands on a side.
+        Shape::Polygon(sides) => around((*sides).max(3), 90.0 + 180.0 / f64::from((*sides).max(3)), &|_| 1.0),
         Shape::Diamond => around(4, -90.0, &|_| 1.0),
         _ => around(4, -135.0, &|_| 1.0),
     }
@@ -236,7 +273,7 @@ mod tests {
         Shape::Bar,
         Shape::Wedge,
         Shape::Brackets,
-        Shape::Brackets,
+        Shape::Polygon(6),
     ];
 
     #[test]
@@ -247,6 +284,21 @@ mod tests {
             assert!((bounds.width() - extent.0).abs() < 1e-3, "{shape:?}: {bounds:?} {extent:?}");
             assert!((bounds.height() - extent.1).abs() < 1e-3, "{shape:?}");
             assert!(bounds.center().to_vec2().hypot() < 1e-3, "{shape:?}: {:?}", bounds.center());
+        }
+    }
+
+    /// Five parts across: line 1, hole 3, line 1, and a gap of 1. Source: `[ISO8596]`.
+    #[test]
+    fn an_open_ring_has_its_proportions_and_its_gap_on_the_side_it_names() {
+        for (side, towards) in Direction::ALL.into_iter().zip([(0.0, -1.0), (1.0, 0.0), (0.0, 1.0), (-1.0, 0.0)]) {
+            let ring = path(&Shape::OpenRing(side), 50.0, (50.0, 50.0), 2.0);
+            let inked = |along: f64, across: f64| {
+                let (x, y) = towards;
+                ring.winding(Point::new(x * along - y * across, y * along + x * across)) != 0
+            };
+            assert!([-4.9, 0.0, 4.9].iter().all(|&across| !inked(20.0, across)), "{side:?}");
+            assert!(inked(20.0, 5.1) && inked(20.0, -5.1), "{side:?}");
+            assert!(inked(-15.1, 0.0) && inked(-24.9, 0.0) && !inked(-14.9, 0.0) && !inked(-25.1, 0.0), "{side:?}");
         }
     }
 
@@ -281,7 +333,9 @@ mod tests {
                 let left = thin.area() / whole.area();
                 match shape {
                     // By similar figures: areas go with the square of lengths.
-                    Shape::Disc | Shape::Wedge | Shape::Bar => assert!((left - share).abs() < 1e-4, "{shape:?} {left}"),
+                    Shape::Disc | Shape::Wedge | Shape::Bar | Shape::Polygon(_) => {
+                        assert!((left - share).abs() < 1e-4, "{shape:?} {left}")
+                    }
                     Shape::Text(_) => assert_eq!(thin, whole),
                     // Two strips of length l and width w that cross, or meet at their ends, cover w (2 l - w).
                     Shape::Cross | Shape::Brackets => {

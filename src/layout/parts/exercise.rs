@@ -274,9 +274,15 @@ fn facts(book: &Book<'_>, page: &Page, solved: &[SolvedFeature]) -> String {
 fn place(feature: &SolvedFeature, middle: Point) -> Placed {
     let size = match &feature.form {
         SolvedForm::Shape { extent, .. } => Size::from(*extent),
+        SolvedForm::Dots(dots) => Size::from(dots.extent),
+        SolvedForm::Strokes { strokes, weight } => strokes_size(strokes, *weight),
         SolvedForm::Path { points, weight, .. } => path_size(points, *weight),
     };
     Placed { feature: feature.clone(), at: middle + Vec2::from(feature.at), size }
+}
+
+fn strokes_size(strokes: &[[(f64, f64); 2]], weight: f64) -> Size {
+    art::strokes(strokes, weight).bounding_box().size()
 }
 
 fn path_size(points: &[PathPoint], weight: f64) -> Size {

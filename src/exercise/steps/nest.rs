@@ -9,10 +9,10 @@ use crate::spec::reader::Reader;
 use crate::spec::table::Table;
 use crate::units::Mm;
 
-use super::ramp::{Blend, Ramp};
-use super::target::{self, Target};
-use super::words::{self, Words};
-use super::{Body, COMMON, Kind};
+use crate::exercise::ramp::{Blend, Ramp};
+use crate::exercise::target::{self, Target};
+use crate::exercise::words::{self, Words};
+use crate::exercise::{Body, COMMON, Drawn, Draws, Kind, Rung};
 
 /// The parameters of a `nest` exercise.
 #[derive(Debug, Clone, PartialEq)]
@@ -59,6 +59,7 @@ pub enum RoomForm {
 /// The kind.
 pub const KIND: Kind = Kind {
     id: "nest",
+    gated: false,
     doc: "Targets stand inside a drawn box or corridor in true two-eye perspective, so that outline, size and overlap \
           agree with the depth and make it easier to see.",
     tables: &[&EXERCISE, &ROOM, &TARGET],
@@ -122,11 +123,14 @@ size = "18 mm"
 depth = "1 pd toward"
 "#;
 
-impl Nest {
-    /// How many levels its ramps have; `None` without a ramp.
-    pub fn levels(&self) -> Option<u32> {
+impl Draws for Nest {
+    fn levels(&self) -> Option<u32> {
         let room = self.room.front.levels().or(self.room.back.levels());
         room.or_else(|| self.targets.iter().find_map(Target::levels))
+    }
+
+    fn draw(&self, rung: &Rung<'_>) -> Drawn {
+        Drawn::plain(self.scene(rung.level), self.words(rung.level))
     }
 }
 
@@ -156,14 +160,14 @@ fn read_room(reader: &mut Reader<'_>, mut table: Table<'_>) -> Option<Room> {
 
 impl Nest {
     /// The art of one level: the room, then the targets, which hide what stands behind them.
-    pub fn scene(&self, level: u32) -> Scene {
+    fn scene(&self, level: u32) -> Scene {
         let mut features = self.room.features(level);
         features.extend(self.targets.iter().map(|target| Feature { solid: true, ..target.feature(level) }));
         Scene { features }
     }
 
     /// The words; they are the same on every level.
-    pub fn words(&self, _level: u32) -> Words {
+    fn words(&self, _level: u32) -> Words {
         let watch = self.targets.iter().any(|target| target.watch);
         let room = match self.room.form {
             RoomForm::Box => "box",

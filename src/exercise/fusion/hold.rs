@@ -7,9 +7,9 @@ use crate::spec::reader::Reader;
 use crate::spec::table::Table;
 use crate::units::Seconds;
 
-use super::target::{self, Target};
-use super::words::{self, Words};
-use super::{Body, COMMON, Kind};
+use crate::exercise::target::{self, Target};
+use crate::exercise::words::{self, Words};
+use crate::exercise::{Body, COMMON, Drawn, Draws, Kind, Rung};
 
 /// The parameters of a `hold` exercise.
 #[derive(Debug, Clone, PartialEq)]
@@ -25,6 +25,7 @@ pub struct Hold {
 /// The kind.
 pub const KIND: Kind = Kind {
     id: "hold",
+    gated: false,
     doc: "One large target is held single and clear at one demand. A ramp over levels makes a slow slide from page to \
           page.",
     tables: &[&EXERCISE, &TARGET],
@@ -69,10 +70,13 @@ size = "45 mm"
 depth = { from = "1 pd toward", to = "4 pd toward", levels = 4 }
 "#;
 
-impl Hold {
-    /// How many levels its ramps have; `None` without a ramp.
-    pub fn levels(&self) -> Option<u32> {
+impl Draws for Hold {
+    fn levels(&self) -> Option<u32> {
         self.target.levels()
+    }
+
+    fn draw(&self, rung: &Rung<'_>) -> Drawn {
+        Drawn::plain(self.scene(rung.level), self.words(rung.level))
     }
 }
 
@@ -86,12 +90,12 @@ fn read(reader: &mut Reader<'_>, document: &Document<'_>, exercise: &Table<'_>) 
 
 impl Hold {
     /// The art of one level.
-    pub fn scene(&self, level: u32) -> Scene {
+    fn scene(&self, level: u32) -> Scene {
         Scene { features: vec![self.target.feature(level)] }
     }
 
     /// The words of one level.
-    pub fn words(&self, level: u32) -> Words {
+    fn words(&self, level: u32) -> Words {
         let name = words::shape_name(&self.target.shape);
         let see = match self.target.depth.at(level).side() {
             Some(Side::Toward) => format!("One {name} that seems to float in front of the page."),

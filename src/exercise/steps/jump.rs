@@ -9,10 +9,10 @@ use crate::spec::reader::Reader;
 use crate::spec::table::Table;
 use crate::units::{Mm, Seconds};
 
-use super::ramp::Ramp;
-use super::target::{self, Target};
-use super::words::{self, Words};
-use super::{Body, COMMON, Kind};
+use crate::exercise::ramp::Ramp;
+use crate::exercise::target::{self, Target};
+use crate::exercise::words::{self, Words};
+use crate::exercise::{Body, COMMON, Drawn, Draws, Kind, Rung};
 
 /// The parameters of a `jump` exercise.
 #[derive(Debug, Clone, PartialEq)]
@@ -74,6 +74,7 @@ const MOST_STOPS: u32 = 12;
 /// The kind.
 pub const KIND: Kind = Kind {
     id: "jump",
+    gated: false,
     doc: "Two or more targets at different depths are looked at in turn along a numbered route. They are written out \
           as `[[target]]`s, in the order of the route, or laid out by one `[arrangement]`.",
     tables: &[&EXERCISE, &TARGET, &ARRANGEMENT],
@@ -160,13 +161,16 @@ at = ["45 mm", "0 mm"]
 depth = "1 pd away"
 "#;
 
-impl Jump {
-    /// How many levels its ramps have; `None` without a ramp.
-    pub fn levels(&self) -> Option<u32> {
+impl Draws for Jump {
+    fn levels(&self) -> Option<u32> {
         match &self.stops {
             Stops::Listed(targets) => targets.iter().find_map(Target::levels),
             Stops::Arranged(a) => a.depths.iter().find_map(Ramp::levels).or(a.target.size.levels()),
         }
+    }
+
+    fn draw(&self, rung: &Rung<'_>) -> Drawn {
+        Drawn::plain(self.scene(rung.level), self.words(rung.level))
     }
 }
 
@@ -245,7 +249,7 @@ fn check_route(reader: &mut Reader<'_>, place: Place, route: Vec<Placed<u32>>, c
 
 impl Jump {
     /// The art of one level: the stops in the order of the route.
-    pub fn scene(&self, level: u32) -> Scene {
+    fn scene(&self, level: u32) -> Scene {
         let mut features = match &self.stops {
             Stops::Listed(targets) => targets.iter().map(|target| target.feature(level)).collect(),
             Stops::Arranged(arrangement) => arrangement.features(level),
@@ -259,7 +263,7 @@ impl Jump {
     }
 
     /// The words; they are the same on every level.
-    pub fn words(&self, _level: u32) -> Words {
+    fn words(&self, _level: u32) -> Words {
         let watch = match &self.stops {
             Stops::Listed(targets) => targets.iter().any(|target| target.watch),
             Stops::Arranged(arrangement) => arrangement.target.watch,

@@ -11,10 +11,10 @@ use crate::spec::reader::Reader;
 use crate::spec::table::Table;
 use crate::units::Mm;
 
-use super::ramp::{Blend, Ramp};
-use super::target::REACH;
-use super::words::{self, Words};
-use super::{Body, COMMON, Kind};
+use crate::exercise::ramp::{Blend, Ramp};
+use crate::exercise::target::REACH;
+use crate::exercise::words::{self, Words};
+use crate::exercise::{Body, COMMON, Drawn, Draws, Kind, Rung};
 use track::Track;
 
 /// The parameters of a `trail` exercise.
@@ -86,6 +86,7 @@ pub enum TrailPath {
 /// The kind.
 pub const KIND: Kind = Kind {
     id: "trail",
+    gated: false,
     doc: "A path whose depth changes all along it is followed by eye from bead to bead.",
     tables: &[&EXERCISE, &TRAIL],
     read,
@@ -174,10 +175,13 @@ height = "50 mm"
 depths = ["1 pd away", "page", "3 pd toward"]
 "#;
 
-impl Trail {
-    /// How many levels its ramps have; `None` without a ramp.
-    pub fn levels(&self) -> Option<u32> {
+impl Draws for Trail {
+    fn levels(&self) -> Option<u32> {
         self.depths.iter().find_map(Ramp::levels)
+    }
+
+    fn draw(&self, rung: &Rung<'_>) -> Drawn {
+        Drawn::plain(self.scene(rung.level), self.words(rung.level))
     }
 }
 
@@ -284,7 +288,7 @@ fn same_place(place: Place, message: String) -> Diagnostic {
 
 impl Trail {
     /// The art of one level: the line, then its beads from start to end.
-    pub fn scene(&self, level: u32) -> Scene {
+    fn scene(&self, level: u32) -> Scene {
         let track = Track::of(&self.path);
         let depths = self.depths_along(&track, level);
         let count = track.steps();
@@ -313,7 +317,7 @@ impl Trail {
     }
 
     /// The words; they are the same on every level.
-    pub fn words(&self, _level: u32) -> Words {
+    fn words(&self, _level: u32) -> Words {
         let (from, along) = if self.beads == 0 {
             ("Start at one end of the trail and make it single.", "Let your eyes slide slowly along the trail.")
         } else {
@@ -440,7 +444,7 @@ mod tests {
         let features = trail.scene(1).features;
         let places = features.iter().filter(|f| f.role == Role::Bead).map(|f| match &f.form {
             Form::Shape { at, .. } => (at.x.0, at.y.0),
-            Form::Path { .. } => unreachable!(),
+            _ => unreachable!(),
         });
         places.collect()
     }

@@ -1,0 +1,3 @@
+//! Kinds in which one thing is held single.
+
+pub mod hold;

@@ -246,6 +246,8 @@ pub enum Form {
         /// The width of the line on the page.
         weight: Mm,
     },
+    /// A scale on the page, with its numbers.
+    Scale(Scale),
     /// Straight strokes with square ends, all at one depth: scales, ticks, posts, borders.
     Strokes {
         /// Each from one end to the other.
@@ -265,6 +267,20 @@ pub enum Form {
         /// The depth: away moves it to the right, toward to the left.
         by: Depth,
     },
+}
+
+/// A scale on the page: even ticks about a zero in its middle. The solver adds the numbers, in prism dioptres on one side
+/// and in millimetres on the other: what they are depends on the viewing distance.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Scale {
+    /// Its zero.
+    pub zero: At,
+    /// Whether it runs from left to right; else from top to bottom.
+    pub is_level: bool,
+    /// From tick to tick.
+    pub step: Mm,
+    /// How many ticks stand on each side of the zero.
+    pub ticks: u32,
 }
 
 /// A random-dot stereogram: bars of one height in rows, at random places, so that each eye alone sees an even field.

@@ -7,6 +7,7 @@ mod companions;
 mod depth;
 mod dots;
 mod problem;
+mod scale;
 
 pub use depth::{stand, stand_of};
 pub use dots::{DotRow, SolvedDots, SolvedFigure};
@@ -127,8 +128,9 @@ pub fn solve(scene: &Scene, viewer: &Viewer) -> Result<Vec<SolvedFeature>, Vec<S
         match solve_feature(feature, &solver) {
             Ok(target) => {
                 let companions = companions::of(&target, feature.companions);
+                let numbers = scale::numbers(&target, &feature.form, viewer.distance);
                 solved.push(target);
-                solved.extend(companions);
+                solved.extend(companions.into_iter().chain(numbers));
             }
             Err(kinds) => problems.extend(kinds.into_iter().map(|kind| SolveProblem {
                 feature: feature.id.clone(),
@@ -170,6 +172,10 @@ fn solve_form(
             let extent = outline::extent(shape, size);
             let form = SolvedForm::Shape { shape: shape.clone(), size, extent, weight };
             (form, (point.on_page.x, point.on_page.y), point.stand)
+        }
+        Form::Scale(scale) => {
+            let (ticks, weight) = scale::ticks(scale);
+            solve_strokes(&ticks, weight, &Depth::Page, Scaling::ConstantAngle, solver).map_err(|kind| vec![kind])?
         }
         Form::Strokes { strokes, weight, depth } => {
             solve_strokes(strokes, *weight, depth, scaling, solver).map_err(|kind| vec![kind])?

@@ -5,8 +5,12 @@
 pub mod balance;
 pub mod choice;
 pub mod fusion;
+pub mod gated;
+pub mod lines;
+pub mod parts;
 pub mod quiz;
 pub mod ramp;
+pub mod readiness;
 pub mod reference;
 pub mod steps;
 pub mod target;
@@ -128,6 +132,14 @@ macro_rules! kinds {
 
 // From the first checks to the last steps: the order of the spec reference and of `depthpress kinds`.
 kinds! {
+    "who": readiness::who::Who,
+    "inset": readiness::inset::Inset,
+    "nonius": readiness::nonius::Nonius,
+    "halves": readiness::halves::Halves,
+    "dealt": fusion::dealt::Dealt,
+    "patch": fusion::patch::Patch,
+    "words": fusion::words::Lettering,
+    "columns": fusion::columns::Columns,
     "hold": fusion::hold::Hold,
     "jump": steps::jump::Jump,
     "trail": steps::trail::Trail,
@@ -136,6 +148,8 @@ kinds! {
     "side": choice::side::Side,
     "order": choice::order::Order,
     "match": choice::matching::Match,
+    "contrast": gated::contrast::Contrast,
+    "shared": gated::shared::Shared,
 }
 
 impl Exercise {

@@ -167,6 +167,16 @@ impl Blend for Depth {
     }
 }
 
+impl Blend for Mm {
+    fn blend(&self, to: &Self, t: f64) -> Self {
+        if 1.0 <= t { *to } else { Mm(self.0 + (to.0 - self.0) * t) }
+    }
+
+    fn blends_with(&self, _: &Self) -> bool {
+        true
+    }
+}
+
 impl Blend for Size {
     /// Sizes of one kind blend evenly. The reader refuses a ramp from a length to an angle, so the last arm only ever
     /// holds the start.

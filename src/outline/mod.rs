@@ -98,6 +98,39 @@ pub fn free_radius(shape: &Shape, size: f64, weight: f64) -> f64 {
     }
 }
 
+/// A letter of a line, at its place in it.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Letter {
+    /// Which.
+    pub character: char,
+    /// Its drawn box in heights of a capital. The pen starts at the left, at 0 on the baseline; y down.
+    pub area: Rect,
+}
+
+/// The letters of a line as [`Shape::Text`] sets it, blanks left out: for letters that are features of their own.
+pub fn letters(line: &str) -> Vec<Letter> {
+    let (mut letters, mut pen) = (Vec::new(), 0.0);
+    for character in line.chars() {
+        let glyph = fonts::glyph(Face::Bold, character).unwrap_or(0);
+        let area = fonts::outline(Face::Bold, glyph).bounding_box() + Vec2::new(pen, 0.0);
+        if 0.0 < area.width() {
+            letters.push(Letter { character, area: area.scale_from_origin(1.0 / fonts::CAP_HEIGHT) });
+        }
+        pen += fonts::advance(Face::Bold, glyph);
+    }
+    letters
+}
+
+/// The drawn box of a line of letters, in the frame of [`Letter::area`]; of no size where it has none.
+pub fn line_box(line: &str) -> Rect {
+    letters(line).into_iter().map(|letter| letter.area).reduce(|a, b| a.union(b)).unwrap_or(Rect::ZERO)
+}
+
+/// The first character of a line that the bold face does not have.
+pub fn missing(line: &str) -> Option<char> {
+    line.chars().find(|&character| fonts::glyph(Face::Bold, character).is_none())
+}
+
 /// The unit outline of a line of bold letters: em units, baseline at 0, y down.
 fn text_outline(text: &str) -> BezPath {
     let mut out = BezPath::new();
@@ -353,6 +386,26 @@ mod tests {
                 }
             }
         }
+    }
+
+    #[test]
+    fn letters_by_themselves_cover_what_the_line_covers() {
+        let line = "Boje g7";
+        let whole = path(&Shape::Text(line.into()), 10.0, (0.0, 0.0), 1.0);
+        let middle = line_box(line).scale_from_origin(10.0).center().to_vec2();
+        let parts: BezPath = letters(line)
+            .iter()
+            .flat_map(|letter| {
+                let own = path(&Shape::Text(letter.character.to_string()), 10.0, (0.0, 0.0), 1.0);
+                let to = letter.area.scale_from_origin(10.0).center().to_vec2() - middle;
+                (Affine::translate(to) * own).into_iter().collect::<Vec<_>>()
+            })
+            .collect();
+        assert!((whole.area() - parts.area()).abs() < 1e-6);
+        let (a, b) = (whole.bounding_box(), parts.bounding_box());
+        assert!((a.origin() - b.origin()).hypot() < 1e-6 && (a.size() - b.size()).to_vec2().hypot() < 1e-6, "{a} {b}");
+        assert_eq!(letters(line).iter().map(|l| l.character).collect::<String>(), "Bojeg7");
+        assert_eq!((missing("Boje ж"), missing(line)), (Some('ж'), None));
     }
 
     #[test]

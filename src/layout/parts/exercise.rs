@@ -66,7 +66,7 @@ fn draft(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>, index: usize
     }
 }
 
-/// What a balance between the eyes makes of a page; nothing without one.
+/// What a balance between the eyes, or a kind that a professional sets, makes of a page; nothing without one.
 #[derive(Default)]
 struct Balanced {
     /// What the page says of it.
@@ -79,8 +79,14 @@ struct Balanced {
     nodes: Vec<Node>,
 }
 
+/// Pages that a professional sets have the same frame, whether for a balance or for their kind.
 fn balance_of(grid: &Grid, book: &Book<'_>, page: &Page) -> Balanced {
-    let (Some(balance), Some(set_by)) = (page.balance, &book.set.gate) else { return Balanced::default() };
+    let Some(set_by) = &book.set.gate else { return Balanced::default() };
+    let Some(balance) = page.balance else {
+        let gated =
+            Balanced { words: balance::gate_words(set_by), nodes: vec![balance::frame(grid)], ..Balanced::default() };
+        return if page.gated { gated } else { Balanced::default() };
+    };
     let printed = words::printed(book.edition);
     Balanced {
         words: balance::words(balance, set_by),

@@ -178,23 +178,24 @@ fn figure(composer: &mut Composer<'_>, grid: &Grid, art: Art, alt: &str, caption
 /// Text in two columns below the art and its caption.
 fn below(composer: &mut Composer<'_>, grid: &Grid, top: f64, sections: &Sections<'_>) -> Vec<Node> {
     let width = grid.safe.width();
-    let log = log::boxes(composer, sections.quiz, width);
     let stop = stop_box(composer, width);
     let links = links(composer, sections.links, sections.key, width);
-    let bottom = grid.safe.y1 - footer::HEIGHT;
+    let (bottom, column_width) = (grid.safe.y1 - footer::HEIGHT, grid.columns(top, top)[0].width());
+    let left = do_section(composer, sections.steps, column_width);
+    let mut right = see_section(composer, sections.see, column_width);
+    right.stack(one_part_section(composer, sections.one_part, column_width), 1.6);
+    let columns_top = top + 1.8;
+    let room = bottom - 2.0 - stop.height - 1.8 - links.height - columns_top - left.height.max(right.height);
+    let log = log::boxes(composer, sections.quiz, (width, room));
     let log_top = bottom - log.height;
     let stop_top = log_top - 2.0 - stop.height;
     let links_top = stop_top - 1.8 - links.height;
-    let [left, right] = grid.columns(top + 1.8, links_top);
     let mut nodes = Vec::new();
-    let mut left = Column::new(left);
-    let column_width = left.width();
-    left.add(do_section(composer, sections.steps, column_width), 0.0);
-    nodes.extend(left.finish(composer));
-    let mut right = Column::new(right);
-    right.add(see_section(composer, sections.see, column_width), 0.0);
-    right.add(one_part_section(composer, sections.one_part, column_width), 1.6);
-    nodes.extend(right.finish(composer));
+    for (area, piece) in grid.columns(columns_top, links_top).into_iter().zip([left, right]) {
+        let mut column = Column::new(area);
+        column.add(piece, 0.0);
+        nodes.extend(column.finish(composer));
+    }
     for (piece, top) in [(links, links_top), (stop, stop_top), (log, log_top)] {
         nodes.extend(piece.moved(grid.safe.x0, top).nodes);
     }

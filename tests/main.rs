@@ -20,6 +20,7 @@ mod cli;
 mod colour;
 mod demo_set;
 mod inks;
+mod kinds;
 mod measure;
 mod oracles;
 mod reading;

@@ -106,6 +106,9 @@ macro_rules! kinds {
         /// Every kind, in the same order.
         pub const KINDS: &[Kind] = &[$($room::$module::KIND),*];
 
+        /// The family of each kind, in the same order: the folder it stands in.
+        const ROOMS: &[&str] = &[$(stringify!($room)),*];
+
         impl Body {
             /// The id of its kind.
             pub fn kind(&self) -> &'static str {
@@ -165,6 +168,40 @@ pub struct Kind {
     pub read: fn(&mut Reader<'_>, &Document<'_>, &Table<'_>) -> Option<Body>,
     /// A whole exercise file, for the spec reference.
     pub example: &'static str,
+}
+
+/// A family of kinds.
+#[derive(Debug)]
+pub struct Family {
+    /// Its name: that of the folder in which its kinds stand.
+    pub id: &'static str,
+    /// What its kinds have in common, one sentence.
+    pub doc: &'static str,
+}
+
+/// The families, from the first checks to what a professional sets.
+pub const FAMILIES: &[Family] = &[
+    Family { id: "readiness", doc: "Whether everything is ready: both eyes at work, glasses the right way round." },
+    Family { id: "fusion", doc: "One thing is held single." },
+    Family { id: "steps", doc: "The eyes change between depths." },
+    Family { id: "choice", doc: "A question is answered by depth alone." },
+    Family { id: "dots", doc: "A form appears in dots, and only to both eyes together." },
+    Family { id: "artwork", doc: "Pictures that authors bring along get depth." },
+    Family { id: "gated", doc: "What an eye-care professional sets, under `[gate]`." },
+];
+
+impl Kind {
+    /// The id of its family.
+    pub fn family(&self) -> &'static str {
+        let room = KINDS.iter().zip(ROOMS).find(|(kind, _)| kind.id == self.id);
+        room.map_or("", |(_, room)| room)
+    }
+
+    /// The keys of its `[exercise]` that not every kind has.
+    pub fn own_keys(&self) -> impl Iterator<Item = &'static Field> {
+        let exercise = self.tables.first().into_iter().flat_map(|table| table.fields());
+        exercise.filter(|field| COMMON.iter().all(|common| common.key != field.key))
+    }
 }
 
 /// Keys of `[exercise]` that every kind has.

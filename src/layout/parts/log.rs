@@ -35,9 +35,8 @@ pub(super) fn boxes(composer: &mut Composer<'_>, quiz: Option<&Quiz>, (width, ro
     let mut piece = labelled(composer, NOTES.into_iter());
     let rows = ids.len().div_ceil(fitting(width, least).max(1));
     if room < ROW + rows as f64 * (GAP + ROW) {
-        let line = composer.lines(&line(Some(quiz)), &BODY, width - notes - GAP).role(Role::Paragraph);
-        piece.height = piece.height.max(line.height);
-        piece.nodes.extend(line.moved(notes + GAP, 0.0).nodes);
+        let line = composer.lines(&format!("{}.", into_log(quiz)), &BODY, width - notes - GAP).role(Role::Paragraph);
+        piece.nodes.extend(line.moved(notes + GAP, (ROW - BODY.leading.0) / 2.0).nodes);
         return piece;
     }
     let columns = ids.len().div_ceil(rows);
@@ -50,12 +49,17 @@ pub(super) fn boxes(composer: &mut Composer<'_>, quiz: Option<&Quiz>, (width, ro
 
 /// What a page without boxes says of the log.
 pub(super) fn line(quiz: Option<&Quiz>) -> String {
-    match quiz.map(|quiz| quiz.questions.as_slice()) {
-        Some([first, .., last]) => {
-            format!("Write your answers {} to {} in your log, with date and comfort 0–10.", first.id, last.id)
-        }
-        Some([only]) => format!("Write your answer {} in your log, with date and comfort 0–10.", only.id),
-        Some([]) | None => "Log: date, minutes, single, both marks, comfort 0–10.".to_owned(),
+    match quiz {
+        Some(quiz) => format!("{}, with date and comfort 0–10.", into_log(quiz)),
+        None => "Log: date, minutes, single, both marks, comfort 0–10.".to_owned(),
+    }
+}
+
+/// "Write your answers 1 to 10 in your log"
+fn into_log(quiz: &Quiz) -> String {
+    match quiz.questions.as_slice() {
+        [first, .., last] => format!("Write your answers {} to {} in your log", first.id, last.id),
+        _ => "Write your answer in your log".to_owned(),
     }
 }
 

@@ -111,6 +111,9 @@ macro_rules! kinds {
         /// Every kind, in the same order.
         pub const KINDS: &[Kind] = &[$($room::$module::KIND),*];
 
+        /// The family of each kind, in the same order: the folder it stands in.
+        const ROOMS: &[&str] = &[$(stringify!($room)),*];
+
         impl Body {
             /// The id of its kind.
             pub fn kind(&self) -> &'static str {
@@ -184,6 +187,40 @@ pub struct Kind {
     pub read: fn(&mut Reader<'_>, &Document<'_>, &Table<'_>) -> Option<Body>,
     /// A whole exercise file, for the spec reference.
     pub example: &'static str,
+}
+
+/// A family of kinds.
+#[derive(Debug)]
+pub struct Family {
+    /// Its name: that of the folder in which its kinds stand.
+    pub id: &'static str,
+    /// What its kinds have in common, one sentence.
+    pub doc: &'static str,
+}
+
+/// The families, from the first checks to what a professional sets.
+pub const FAMILIES: &[Family] = &[
+    Family { id: "readiness", doc: "Whether everything is ready: both eyes at work, glasses the right way round." },
+    Family { id: "fusion", doc: "One thing is held single." },
+    Family { id: "steps", doc: "The eyes change between depths." },
+    Family { id: "choice", doc: "A question is answered by depth alone." },
+    Family { id: "dots", doc: "A form appears in dots, and only to both eyes together." },
+    Family { id: "artwork", doc: "Pictures that authors bring along get depth." },
+    Family { id: "gated", doc: "What an eye-care professional sets, under `[gate]`." },
+];
+
+impl Kind {
+    /// The id of its family.
+    pub fn family(&self) -> &'static str {
+        let room = KINDS.iter().zip(ROOMS).find(|(kind, _)| kind.id == self.id);
+        room.map_or("", |(_, room)| room)
+    }
+
+    /// The keys of its `[exercise]` that not every kind has.
+    pub fn own_keys(&self) -> impl Iterator<Item = &'static Field> {
+        let exercise = self.tables.first().into_iter().flat_map(|table| table.fields());
+        exercise.filter(|field| COMMON.iter().all(|common| common.key != field.key))
+    }
 }
 
 /// Keys of `[exercise]` that every kind has.
@@ -323,6 +360,19 @@ pub struct Page {
     pub words: Words,
     /// What the stronger eye keeps, where a professional set it.
     pub balance: Option<Balance>,
+}
+
+impl Page {
+    /// Its title with level and variant, where there is more than one: "Two buoys, level 2 · B".
+    pub fn full_title(&self) -> String {
+        let level = if self.levels == 1 { String::new() } else { format!(", level {}", self.level) };
+        format!("{}{level}{}", self.title, self.variant_words())
+    }
+
+    /// " · B", or nothing where there is but one variant.
+    pub fn variant_words(&self) -> String {
+        self.variant.map_or(String::new(), |letter| format!(" · {}", letter.to_ascii_uppercase()))
+    }
 }
 
 /// Every page of the exercises, one a level and variant, in the order of the book. `set` is the id of the set: it goes

@@ -10,7 +10,7 @@ mod problem;
 mod scale;
 
 pub use depth::{stand, stand_of};
-pub use dots::{DotRow, SolvedDots, SolvedFigure};
+pub use dots::{DotProblem, DotRow, SolvedDots, SolvedFigure};
 pub use problem::{ProblemKind, SolveProblem};
 
 use std::sync::Arc;

@@ -8,6 +8,7 @@ pub mod apart;
 pub mod art;
 pub mod balance;
 pub mod compose;
+mod dots;
 pub mod ghost;
 pub mod grid;
 pub mod parts;

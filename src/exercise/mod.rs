@@ -3,6 +3,7 @@
 //! A kind knows depth, never offsets or colours.
 
 pub mod balance;
+pub mod dots;
 pub mod fusion;
 pub mod quiz;
 pub mod ramp;
@@ -131,6 +132,12 @@ kinds! {
     "jump": steps::jump::Jump,
     "trail": steps::trail::Trail,
     "nest": steps::nest::Nest,
+    "hidden": dots::hidden::Hidden,
+    "gap": dots::gap::Gap,
+    "planes": dots::planes::Planes,
+    "board": dots::board::Board,
+    "hills": dots::hills::Hills,
+    "waves": dots::waves::Waves,
 }
 
 impl Exercise {

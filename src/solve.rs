@@ -9,7 +9,7 @@ mod dots;
 mod problem;
 
 pub use depth::{stand, stand_of};
-pub use dots::{DotRow, SolvedDots, SolvedFigure};
+pub use dots::{DotProblem, DotRow, SolvedDots, SolvedFigure};
 pub use problem::{ProblemKind, SolveProblem};
 
 use std::sync::Arc;

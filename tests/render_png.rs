@@ -119,7 +119,7 @@ fn fill(path: BezPath, tone: Tone) -> Node {
 }
 
 fn art(left: Vec<BezPath>, right: Vec<BezPath>, flat: Vec<BezPath>) -> Node {
-    Node::Art(Art { left, right, overlap: Vec::new(), flat })
+    Node::Art(Art { left, right, flat, ..Art::default() })
 }
 
 fn words(text: &str, size: f64, origin: Point, tone: Tone) -> Node {

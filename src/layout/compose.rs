@@ -3,7 +3,7 @@
 //! A piece is set with its top left corner at the origin and moved to its place later. Text that does not fit is a
 //! problem with a name, never a page that is quietly cut off.
 
-use kurbo::{Affine, BezPath, Rect, RoundedRect, Shape as _};
+use kurbo::{Affine, Rect, RoundedRect, Shape as _};
 
 use crate::diagnostics::{Diagnostic, Severity};
 use crate::units::Mm;
@@ -299,11 +299,7 @@ fn move_nodes(nodes: &mut [Node], dx: f64, dy: f64) {
             Node::Text(run) => run.origin += (dx, dy),
             Node::Fill(fill) => fill.path.apply_affine(Affine::translate((dx, dy))),
             Node::Patch(patch) => patch.path.apply_affine(Affine::translate((dx, dy))),
-            Node::Art(art) => {
-                for paths in [&mut art.left, &mut art.right, &mut art.overlap, &mut art.flat] {
-                    paths.iter_mut().for_each(|path: &mut BezPath| path.apply_affine(Affine::translate((dx, dy))));
-                }
-            }
+            Node::Art(art) => art.shift(dx, dy),
         }
     }
 }

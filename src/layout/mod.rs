@@ -7,6 +7,7 @@ pub mod alt;
 pub mod art;
 pub mod balance;
 pub mod compose;
+mod dots;
 pub mod ghost;
 pub mod grid;
 pub mod parts;

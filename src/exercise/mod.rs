@@ -3,6 +3,7 @@
 //! A kind knows depth, never offsets or colours.
 
 pub mod balance;
+pub mod choice;
 pub mod dots;
 pub mod fusion;
 pub mod quiz;
@@ -132,6 +133,10 @@ kinds! {
     "jump": steps::jump::Jump,
     "trail": steps::trail::Trail,
     "nest": steps::nest::Nest,
+    "odd": choice::odd::Odd,
+    "side": choice::side::Side,
+    "order": choice::order::Order,
+    "match": choice::matching::Match,
     "hidden": dots::hidden::Hidden,
     "gap": dots::gap::Gap,
     "planes": dots::planes::Planes,

@@ -4,6 +4,7 @@
 
 pub mod balance;
 pub mod choice;
+pub mod dots;
 pub mod fusion;
 pub mod gated;
 pub mod lines;
@@ -151,6 +152,12 @@ kinds! {
     "side": choice::side::Side,
     "order": choice::order::Order,
     "match": choice::matching::Match,
+    "hidden": dots::hidden::Hidden,
+    "gap": dots::gap::Gap,
+    "planes": dots::planes::Planes,
+    "board": dots::board::Board,
+    "hills": dots::hills::Hills,
+    "waves": dots::waves::Waves,
     "contrast": gated::contrast::Contrast,
     "shared": gated::shared::Shared,
 }

@@ -18,6 +18,14 @@ pub enum Side {
 }
 
 impl Side {
+    /// The other one.
+    pub const fn other(self) -> Self {
+        match self {
+            Side::Toward => Side::Away,
+            Side::Away => Side::Toward,
+        }
+    }
+
     /// The side word of specs and messages.
     pub const fn name(self) -> &'static str {
         match self {
@@ -42,6 +50,8 @@ pub enum Depth {
     Parallax(Mm, Side),
     /// Between two depths, even in demand: 0 is the first, 1 the second.
     Between(Box<(Depth, Depth)>, f64),
+    /// So many times a depth, in demand: 0 is the page, and below 0 it stands on the other side.
+    Times(Box<Depth>, i32),
 }
 
 impl Depth {
@@ -53,6 +63,11 @@ impl Depth {
             | Depth::Demand(PrismDioptre(amount), side)
             | Depth::Parallax(Mm(amount), side) => (0.0 < *amount).then_some(*side),
             Depth::Disparity(angle, side) => (0.0 < angle.to_radians()).then_some(*side),
+            Depth::Times(one, times) => match times.signum() {
+                0 => None,
+                1 => one.side(),
+                _ => one.side().map(Side::other),
+            },
             Depth::Between(ends, share) => {
                 let (near_end, far_end) = if *share < 0.5 { (&ends.0, &ends.1) } else { (&ends.1, &ends.0) };
                 near_end.side().or(far_end.side())
@@ -347,6 +362,8 @@ pub struct Companions {
     pub lock: bool,
     /// A number below it.
     pub number: Option<u32>,
+    /// Its demand in words below that.
+    pub demand: bool,
 }
 
 /// What a feature is for.

@@ -6,7 +6,9 @@ pub mod balance;
 pub mod fusion;
 pub mod quiz;
 pub mod ramp;
+pub mod readings;
 pub mod reference;
+pub mod solids;
 pub mod steps;
 pub mod target;
 pub mod words;
@@ -21,6 +23,7 @@ use crate::spec::table::Table;
 
 use balance::Balance;
 use quiz::Quiz;
+use readings::Readings;
 use words::{AuthorWords, Words};
 
 /// One exercise of the set, read and checked.
@@ -55,6 +58,11 @@ pub trait Draws {
     /// Whether anything on its pages is drawn by lot, so that the seed belongs in the footer.
     fn is_seeded(&self) -> bool {
         false
+    }
+
+    /// The numbers that depend on the viewer, where its pages show some.
+    fn readings(&self) -> Option<Readings> {
+        None
     }
 
     /// The art and the words of one page.
@@ -128,9 +136,18 @@ macro_rules! kinds {
 // From the first checks to the last steps: the order of the spec reference and of `depthpress kinds`.
 kinds! {
     "hold": fusion::hold::Hold,
-    "jump": steps::jump::Jump,
-    "trail": steps::trail::Trail,
+    "hoop": steps::hoop::Hoop,
+    "tiles": steps::tiles::Tiles,
+    "posts": steps::posts::Posts,
+    "solids": steps::solids::Solids,
     "nest": steps::nest::Nest,
+    "rungs": steps::rungs::Rungs,
+    "jump": steps::jump::Jump,
+    "pairs": steps::pairs::Pairs,
+    "tour": steps::tour::Tour,
+    "trail": steps::trail::Trail,
+    "walk": steps::walk::Walk,
+    "point": steps::point::Point,
 }
 
 impl Exercise {
@@ -296,6 +313,8 @@ pub struct Page {
     pub seed: Option<u32>,
     /// What is asked, with the answers.
     pub quiz: Option<Quiz>,
+    /// The numbers that depend on the viewer, where it shows some.
+    pub readings: Option<Readings>,
     /// Whether its kind needs a `[gate]`.
     pub gated: bool,
     /// What stands where.
@@ -351,6 +370,7 @@ impl Exercise {
             variant: self.letter(variant),
             seed: body.is_seeded().then_some(self.seed),
             quiz,
+            readings: body.readings(),
             gated: self.kind().is_some_and(|kind| kind.gated),
             scene,
             words: words.with(&self.words),

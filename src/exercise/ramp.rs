@@ -167,6 +167,17 @@ impl Blend for Depth {
     }
 }
 
+impl Blend for Mm {
+    fn blend(&self, to: &Self, t: f64) -> Self {
+        Mm(self.0 + (to.0 - self.0) * t)
+    }
+
+    /// Lengths always do.
+    fn blends_with(&self, _: &Self) -> bool {
+        true
+    }
+}
+
 impl Blend for Size {
     /// Sizes of one kind blend evenly. The reader refuses a ramp from a length to an angle, so the last arm only ever
     /// holds the start.

@@ -11,6 +11,7 @@ mod ghost_check;
 mod glasses_check;
 mod how_to_use;
 mod marks;
+pub mod readings;
 mod scale_check;
 mod spectra;
 mod swatches;

@@ -385,6 +385,8 @@ pub struct Companions {
     pub lock: bool,
     /// A number below it.
     pub number: Option<u32>,
+    /// Its demand in words below that.
+    pub demand: bool,
 }
 
 /// What a feature is for.

@@ -122,6 +122,7 @@ fn page(id: &str, level: u32, parallax: f64) -> SolvedPage {
         variant: None,
         seed: None,
         quiz: None,
+        readings: None,
         gated: false,
         scene,
         words,

@@ -12,7 +12,9 @@ pub mod parts;
 pub mod quiz;
 pub mod ramp;
 pub mod readiness;
+pub mod readings;
 pub mod reference;
+pub mod solids;
 pub mod steps;
 pub mod target;
 pub mod words;
@@ -27,6 +29,7 @@ use crate::spec::table::Table;
 
 use balance::Balance;
 use quiz::Quiz;
+use readings::Readings;
 use words::{AuthorWords, Words};
 
 /// One exercise of the set, read and checked.
@@ -61,6 +64,11 @@ pub trait Draws {
     /// Whether anything on its pages is drawn by lot, so that the seed belongs in the footer.
     fn is_seeded(&self) -> bool {
         false
+    }
+
+    /// The numbers that depend on the viewer, where its pages show some.
+    fn readings(&self) -> Option<Readings> {
+        None
     }
 
     /// The art and the words of one page.
@@ -145,9 +153,18 @@ kinds! {
     "words": fusion::words::Lettering,
     "columns": fusion::columns::Columns,
     "hold": fusion::hold::Hold,
-    "jump": steps::jump::Jump,
-    "trail": steps::trail::Trail,
+    "hoop": steps::hoop::Hoop,
+    "tiles": steps::tiles::Tiles,
+    "posts": steps::posts::Posts,
+    "solids": steps::solids::Solids,
     "nest": steps::nest::Nest,
+    "rungs": steps::rungs::Rungs,
+    "jump": steps::jump::Jump,
+    "pairs": steps::pairs::Pairs,
+    "tour": steps::tour::Tour,
+    "trail": steps::trail::Trail,
+    "walk": steps::walk::Walk,
+    "point": steps::point::Point,
     "odd": choice::odd::Odd,
     "side": choice::side::Side,
     "order": choice::order::Order,
@@ -359,6 +376,8 @@ pub struct Page {
     pub seed: Option<u32>,
     /// What is asked, with the answers.
     pub quiz: Option<Quiz>,
+    /// The numbers that depend on the viewer, where it shows some.
+    pub readings: Option<Readings>,
     /// Whether its kind needs a `[gate]`.
     pub gated: bool,
     /// What stands where.
@@ -427,6 +446,7 @@ impl Exercise {
             variant: self.letter(variant),
             seed: body.is_seeded().then_some(self.seed),
             quiz,
+            readings: body.readings(),
             gated: self.kind().is_some_and(|kind| kind.gated),
             scene,
             words: words.with(&self.words),

@@ -11,9 +11,13 @@ use crate::spec::text::shown;
 use super::FARTHEST;
 use super::sheet;
 
-/// The namespace of SVG. Source: `[SVG2]`, section on the document structure.
+/// The namespace of SVG.
+///
+/// Source: `[SVG2]`, section on the document structure.
 const SVG: &str = "http://www.w3.org/2000/svg";
-/// The namespace of links before SVG 2. Source: `[SVG2]`, section on linking.
+/// The namespace of links before SVG 2.
+///
+/// Source: `[SVG2]`, section on linking.
 const XLINK: &str = "http://www.w3.org/1999/xlink";
 
 /// Elements that draw or hold what draws.
@@ -177,7 +181,9 @@ pub(super) fn count_numbers(node: &Node<'_, '_>) -> usize {
 }
 
 /// The numbers in a list of coordinates or in path data, as written and as read: a sign or a second point begins the
-/// next number. Source: `[SVG2]`, the grammar of path data.
+/// next number.
+///
+/// Source: `[SVG2]`, the grammar of path data.
 fn numbers(text: &str) -> impl Iterator<Item = (&str, f64)> {
     let mut rest = text;
     std::iter::from_fn(move || {

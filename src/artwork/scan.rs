@@ -108,6 +108,6 @@ mod tests {
             assert_eq!(scan(&fine), Ok(()), "{fine:.60}");
         }
         assert!(scan(&format!("<svg>{inner}")).is_err());
-        assert_eq!(open_tag("<g a='>' b=\"/>\"/>x"), (18, 2, true));
+        assert_eq!(open_tag("<g a='>' b=\"/>\"/>x"), (17, 2, true));
     }
 }

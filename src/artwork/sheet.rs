@@ -42,10 +42,7 @@ pub(super) fn check(text: &str, property: impl Fn(&str, &str) -> Result<(), Refu
 }
 
 /// Hands on each `property: value` of a style.
-pub(super) fn declarations(
-    text: &str,
-    property: impl Fn(&str, &str) -> Result<(), Refusal>,
-) -> Result<(), Refusal> {
+pub(super) fn declarations(text: &str, property: impl Fn(&str, &str) -> Result<(), Refusal>) -> Result<(), Refusal> {
     let pairs = text.split(';').filter_map(|one| one.split_once(':'));
     pairs.map(|(key, value)| (key.trim(), value.trim())).try_for_each(|(key, value)| property(key, value))
 }

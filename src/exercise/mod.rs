@@ -2,6 +2,7 @@
 //!
 //! A kind knows depth, never offsets or colours.
 
+pub mod artwork;
 pub mod balance;
 pub mod fusion;
 pub mod quiz;
@@ -131,6 +132,8 @@ kinds! {
     "jump": steps::jump::Jump,
     "trail": steps::trail::Trail,
     "nest": steps::nest::Nest,
+    "layers": artwork::layers::Layers,
+    "scene": artwork::scene::Stage,
 }
 
 impl Exercise {

@@ -11,6 +11,7 @@
 )]
 
 mod architecture;
+mod artwork;
 mod bad_specs;
 mod balance;
 mod bundle;

@@ -212,6 +212,30 @@ pub struct Drawing {
     pub extent: (f64, f64),
 }
 
+/// Several outlines by the author in one frame, to be set at depths of their own.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Picture {
+    /// What it is called in words, alt text and report.
+    pub name: String,
+    /// Width and height of the bounding box of all parts together, the longer of them 1.
+    pub extent: (f64, f64),
+    /// From the back to the front of the drawing.
+    pub parts: Vec<Part>,
+}
+
+/// One outline of a [`Picture`].
+#[derive(Debug, Clone, PartialEq)]
+pub struct Part {
+    /// Names it, unique in its picture.
+    pub id: String,
+    /// What it looks like.
+    pub drawing: Arc<Drawing>,
+    /// The middle of its bounding box, from the middle of the picture, in units of the picture's longer side.
+    pub at: (f64, f64),
+    /// The longer side of its bounding box, in the same units; above 0.
+    pub size: f64,
+}
+
 /// A point of a path, with its own depth.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Vertex {

@@ -12,6 +12,7 @@
 
 mod answers;
 mod architecture;
+mod artwork;
 mod bad_specs;
 mod balance;
 mod bundle;

@@ -281,7 +281,7 @@ impl TakesPart {
             Takes::Id => Self::is("name"),
             Takes::Version => Self::is("version"),
             Takes::Date => Self::is("date"),
-            Takes::File | Takes::Data([]) => Self::is("file"),
+            Takes::File | Takes::Picture(_) | Takes::Data([]) => Self::is("file"),
             Takes::Data(words) => Self { choices: words.to_vec(), ..Self::is("file") },
             Takes::Colour => Self::is("colour"),
             Takes::Flag => Self::is("flag"),

@@ -2,6 +2,7 @@
 //!
 //! A kind knows depth, never offsets or colours.
 
+pub mod artwork;
 pub mod balance;
 pub mod choice;
 pub mod dots;
@@ -175,6 +176,8 @@ kinds! {
     "board": dots::board::Board,
     "hills": dots::hills::Hills,
     "waves": dots::waves::Waves,
+    "layers": artwork::layers::Layers,
+    "scene": artwork::scene::Stage,
     "contrast": gated::contrast::Contrast,
     "shared": gated::shared::Shared,
 }

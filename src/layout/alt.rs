@@ -107,6 +107,12 @@ pub fn figure(features: &[SolvedFeature], viewer: &Viewer) -> String {
     )
 }
 
+/// "a ring", "an open ring".
+fn with_article(name: &str) -> String {
+    let vowel = name.starts_with(['a', 'e', 'i', 'o']);
+    format!("{} {name}", if vowel { "an" } else { "a" })
+}
+
 /// "a ring, a star, a trail with 9 beads".
 fn inventory(features: &[SolvedFeature]) -> String {
     let mut parts = Vec::new();
@@ -117,7 +123,7 @@ fn inventory(features: &[SolvedFeature]) -> String {
     let beads = features.iter().filter(|f| f.role == Role::Bead).count();
     for feature in features {
         match (&feature.form, feature.role) {
-            (SolvedForm::Shape { shape, .. }, Role::Target) => parts.push(format!("a {}", shape_name(shape))),
+            (SolvedForm::Shape { shape, .. }, Role::Target) => parts.push(with_article(shape_name(shape))),
             (_, Role::Target) => parts.push(feature.id.replace('-', " ")),
             (_, Role::Trail) if 0 < beads => parts.push(format!("a trail with {beads} beads")),
             (_, Role::Trail) => parts.push("a trail".to_owned()),

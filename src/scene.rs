@@ -40,6 +40,8 @@ pub enum Depth {
     Disparity(Angle, Side),
     /// Parallax on the page.
     Parallax(Mm, Side),
+    /// A share, 0 to 1, of what the reader's eyes may be asked on this side.
+    Range(f64, Side),
     /// Between two depths, even in demand: 0 is the first, 1 the second.
     Between(Box<(Depth, Depth)>, f64),
 }
@@ -52,6 +54,7 @@ impl Depth {
             Depth::Place(Mm(amount), side)
             | Depth::Demand(PrismDioptre(amount), side)
             | Depth::Parallax(Mm(amount), side) => (0.0 < *amount).then_some(*side),
+            Depth::Range(share, side) => (0.0 < *share).then_some(*side),
             Depth::Disparity(angle, side) => (0.0 < angle.to_radians()).then_some(*side),
             Depth::Between(ends, share) => {
                 let (near_end, far_end) = if *share < 0.5 { (&ends.0, &ends.1) } else { (&ends.1, &ends.0) };
@@ -278,6 +281,8 @@ pub struct DotField {
 pub enum Relief {
     /// The same everywhere.
     Flat(Depth),
+    /// A share, 0 to 1, of what the reader's eyes may be asked on this side.
+    Range(f64, Side),
     /// Between two depths, even in demand.
     Between {
         /// Where the share is 0.

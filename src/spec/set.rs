@@ -5,25 +5,17 @@ use std::collections::BTreeMap;
 use crate::colour::{Glasses, Ground};
 use crate::diagnostics::{Diagnostic, Place, codes};
 use crate::optics::Viewer;
-use crate::units::{Mm, Ppi, Quantity, Unit};
+use crate::units::{Mm, Ppi};
 
 use super::colours::{self, GlassesRead, InksRead, read_colours, read_glasses, read_inks};
 use super::data::{DataKind, DataRef};
 use super::document::Document;
-use super::field::{Field, Limits, TableForm, TableSpec, Takes, mm};
+use super::field::{Field, TableForm, TableSpec, Takes};
 use super::read::{Placed, Word};
 use super::reader::Reader;
 use super::table::Table;
+use super::viewer::{Known, VIEWER, read_viewer};
 use super::{Edition, Formats, Language, PageFormat, SetSpec};
-
-/// Interpupillary distances of people: nearly all adults 45 to 80 mm, children from five years down to 40 mm.
-///
-/// Source: `[Dodgson2004]`, abstract.
-const IPD: Limits = mm(40.0, 80.0);
-
-/// Viewing distances from a book held close to the far end of a room. Design choice.
-const DISTANCE: Limits =
-    Limits { min: Quantity { value: 200.0, unit: Unit::Mm }, max: Quantity { value: 6.0, unit: Unit::M } };
 
 /// `[set]`.
 pub const SET: TableSpec = TableSpec {
@@ -45,31 +37,6 @@ pub const SET: TableSpec = TableSpec {
         ),
     ]],
     doc: "The book as a whole.",
-};
-
-/// `[viewer]`.
-pub const VIEWER: TableSpec = TableSpec {
-    name: "viewer",
-    form: TableForm::Single,
-    groups: &[&[
-        Field::required(
-            "distance",
-            Takes::Length(DISTANCE),
-            "From the eyes to the page. Every offset is computed for this distance.",
-        ),
-        Field::required(
-            "ipd",
-            Takes::Length(IPD),
-            "Distance between the pupils that places in space are computed for.",
-        ),
-        Field::required(
-            "ipd_range",
-            Takes::List { of: &Takes::Length(IPD), min: 2, max: 2 },
-            "Smallest and largest pupil distance among the readers, around `ipd`: promised places are printed as a \
-             range over these, and the smallest sets the limit for what stands away.",
-        ),
-    ]],
-    doc: "Who looks, and from where. Nothing here has a default: these numbers shape all depth.",
 };
 
 /// `[gate]`.
@@ -151,7 +118,8 @@ pub fn read_set(reader: &mut Reader<'_>) -> SetRead {
     });
     let exercises = head.as_ref().map(|t| read_exercises(reader, t)).unwrap_or_default();
     let head = head.and_then(|t| read_head(reader, &t));
-    let viewer = document.table(reader, &VIEWER).and_then(|t| read_viewer(reader, t));
+    let gated = document.has(GATE.name);
+    let known = document.table(reader, &VIEWER).and_then(|t| read_viewer(reader, t, gated));
     let glasses = document.table(reader, &colours::GLASSES).and_then(|t| read_glasses(reader, t));
     let inks = match document.optional_table(reader, &colours::INKS) {
         Some(table) => read_inks(reader, table),
@@ -161,8 +129,8 @@ pub fn read_set(reader: &mut Reader<'_>) -> SetRead {
     let mut data = Vec::new();
     let shared = Shared { glasses, inks };
     let editions = read_editions(reader, &document, &shared, &mut data);
-    let set = assemble(head, viewer, gate, editions);
-    SetRead { set, exercises, gated: document.has(GATE.name), data }
+    let set = assemble(head, known, gate, editions);
+    SetRead { set, exercises, gated, data }
 }
 
 /// What editions take where they have none of their own.
@@ -173,11 +141,12 @@ struct Shared {
 
 fn assemble(
     head: Option<SetSpec>,
-    viewer: Option<Viewer>,
+    known: Option<Known>,
     gate: Option<Option<String>>,
     editions: Option<Vec<Edition>>,
 ) -> Option<SetSpec> {
-    Some(SetSpec { viewer: viewer?, gate: gate?, editions: editions?, ..head? })
+    let known = known?;
+    Some(SetSpec { viewer: known.viewer()?, known, gate: gate?, editions: editions?, ..head? })
 }
 
 /// Who decided what is for a professional to decide. `None`: a problem has been pushed.
@@ -214,7 +183,6 @@ fn read_head(reader: &mut Reader<'_>, table: &Table<'_>) -> Option<SetSpec> {
     let version = table.get(reader, "version");
     let date = table.get(reader, "date");
     let language = table.one_of(reader, "language", &[Language::En]);
-    let (distance, ipd, ipd_range) = (Mm(0.0), Mm(0.0), (Mm(0.0), Mm(0.0)));
     Some(SetSpec {
         id: id?,
         title: title?,
@@ -223,29 +191,11 @@ fn read_head(reader: &mut Reader<'_>, table: &Table<'_>) -> Option<SetSpec> {
         version: version?,
         date: date?,
         language: language?,
-        viewer: Viewer { distance, ipd, ipd_range },
+        viewer: Viewer::new(Mm(0.0), Mm(0.0), (Mm(0.0), Mm(0.0))),
+        known: Known::default(),
         gate: None,
         editions: Vec::new(),
     })
-}
-
-fn read_viewer(reader: &mut Reader<'_>, mut table: Table<'_>) -> Option<Viewer> {
-    table.check_keys(reader);
-    let distance = table.get(reader, "distance");
-    let ipd: Option<Mm> = table.get(reader, "ipd");
-    let range: Option<Vec<Mm>> = table.get(reader, "ipd_range");
-    let range = range.and_then(|list| list.first().copied().zip(list.get(1).copied()));
-    if let (Some(ipd), Some((low, high))) = (ipd, range)
-        && !(low <= ipd && ipd <= high)
-    {
-        let message = format!("`ipd_range` from {} to {} mm does not hold `ipd`, {} mm", low.0, high.0, ipd.0);
-        let problem = Diagnostic::error(codes::RANGE, table.place_of(reader, "ipd_range"), message)
-            .with_label("low end <= `ipd` <= high end")
-            .with_help("write the smallest and the largest pupil distance of the readers, in this order, around `ipd`");
-        reader.push(problem);
-        return None;
-    }
-    Some(Viewer { distance: distance?, ipd: ipd?, ipd_range: range? })
 }
 
 fn read_editions(

@@ -157,6 +157,8 @@ pub enum Shape {
     Polygon(u32),
     /// The author's own drawing, solid.
     Drawing(Arc<Drawing>),
+    /// The contour of another shape, filled as in a field of dots, as a line of its weight: half of the line lies outside.
+    Outline(Box<Shape>),
     /// Letters or words in the page's bold face; the size is the height of a capital letter.
     Text(String),
 }

@@ -5,7 +5,7 @@
 
 pub mod fonts;
 
-use kurbo::{Affine, Arc, BezPath, Point, Rect, Shape as _, Vec2};
+use kurbo::{Affine, Arc, BezPath, Join, Point, Rect, Shape as _, Stroke, StrokeOpts, Vec2};
 
 use crate::scene::{Direction, Shape};
 use fonts::Face;
@@ -16,6 +16,8 @@ const BAR_HEIGHT: f64 = 0.36;
 const BRACKET_ARM: f64 = 0.2;
 /// Accuracy of circles as Bézier curves, mm: far below the hundredth of a millimetre that pages promise.
 const CIRCLE_ACCURACY: f64 = 1e-4;
+/// Accuracy of a line along a contour, mm: a tenth of a device dot at 600 ppi.
+const STROKE_ACCURACY: f64 = 0.004;
 
 /// Width and height of the drawn bounding box of a shape whose longer side is `size` mm (text: capital height).
 pub fn extent(shape: &Shape, size: f64) -> (f64, f64) {
@@ -39,6 +41,7 @@ pub fn extent(shape: &Shape, size: f64) -> (f64, f64) {
         | Shape::Brackets
         | Shape::OpenRing(_) => (size, size),
         Shape::Drawing(drawing) => (drawing.extent.0 * size, drawing.extent.1 * size),
+        Shape::Outline(inner) => extent(inner, size),
     }
 }
 
@@ -56,7 +59,24 @@ pub fn path(shape: &Shape, size: f64, extent: (f64, f64), weight: f64) -> BezPat
         Shape::Bar => rectangle(extent.0 / 2.0, extent.1 / 2.0),
         Shape::Brackets => brackets(extent.0 / 2.0, extent.1 / 2.0, weight),
         Shape::Text(text) => centred(text_outline(text), size / fonts::CAP_HEIGHT),
+        Shape::Outline(inner) => along(&filled(inner, size), weight),
     }
+}
+
+/// A shape without the holes of its lines, about the middle of its box: what it is where dots fill it. A cross has arms a
+/// third of its size wide, an open ring and letters keep their holes.
+pub fn filled(shape: &Shape, size: f64) -> BezPath {
+    match shape {
+        Shape::Ring => circle(size / 2.0),
+        Shape::Cross => cross(size / 2.0, size / 6.0),
+        _ => path(shape, size, extent(shape, size), f64::INFINITY),
+    }
+}
+
+/// A line of this width along a contour.
+fn along(contour: &BezPath, weight: f64) -> BezPath {
+    let style = Stroke::new(weight).with_join(Join::Round);
+    kurbo::stroke(contour, &style, &StrokeOpts::default(), STROKE_ACCURACY)
 }
 
 /// The same outline with less ink inside its outer edge, `share` 0 to 1: lines have that share of their width, solid
@@ -86,6 +106,8 @@ pub fn silhouette(shape: &Shape, size: f64, extent: (f64, f64), halo: f64) -> Be
         Shape::Cross | Shape::Bar | Shape::Wedge | Shape::Brackets | Shape::Text(_) | Shape::Drawing(_) => {
             rectangle(extent.0 / 2.0 + halo, extent.1 / 2.0 + halo)
         }
+        // Its line alone: what it goes around stays.
+        Shape::Outline(inner) => along(&filled(inner, size), 2.0 * halo),
     }
 }
 

@@ -187,6 +187,11 @@ pub const fn pd(min: f64, max: f64) -> Limits {
     limits(min, max, Unit::Pd)
 }
 
+/// Limits in minutes of arc.
+pub const fn arcmin(min: f64, max: f64) -> Limits {
+    limits(min, max, Unit::Arcmin)
+}
+
 /// Limits in per cent.
 pub const fn percent(min: f64, max: f64) -> Limits {
     limits(min, max, Unit::Percent)

@@ -112,7 +112,9 @@ impl<'a> Solid<'a> {
                 SolvedForm::Path { points, closed: true, smooth: false, .. } => {
                     polyline(&points.iter().map(|p| half_image(p, eye, middle)).collect::<Vec<_>>(), true)
                 }
-                SolvedForm::Path { .. } | SolvedForm::Strokes { .. } | SolvedForm::Dots(_) => return Default::default(),
+                SolvedForm::Path { .. } | SolvedForm::Strokes { .. } | SolvedForm::Dots(_) => {
+                    return Default::default();
+                }
             };
             (path.bounding_box(), flatten(&path))
         };

@@ -266,7 +266,7 @@ impl Posts {
     fn depth(&self, number: u32, level: u32) -> Depth {
         let stair = self.order.as_ref().and_then(|order| order.get(number as usize - 1)).copied().unwrap_or(number);
         let ground = if self.both_sides { self.count.div_ceil(2) } else { 1 };
-        Depth::Times(Box::new(self.step.at(level)), stair.cast_signed() - ground.cast_signed())
+        Depth::Times(Box::new(self.step.at(level)), f64::from(stair) - f64::from(ground))
     }
 
     fn stroke(&self, id: String, role: Role, line: (At, At), weight: Mm, depth: Depth) -> Feature {

@@ -170,7 +170,7 @@ impl Tiles {
                 at: At::default(),
                 size: self.outer.at(level).blend(&self.inner.at(level), share),
                 weight: self.weight,
-                depth: Depth::Times(Box::new(self.step.at(level)), index.cast_signed()),
+                depth: Depth::Times(Box::new(self.step.at(level)), f64::from(index)),
             },
             scaling: Scaling::ConstantAngle,
             companions: Companions { watch, ..Companions::default() },

@@ -31,3 +31,4 @@ mod render_png;
 mod render_vector;
 mod seen;
 mod spec_reference;
+mod steps;

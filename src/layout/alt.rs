@@ -24,13 +24,16 @@ pub fn looked_at(features: &[SolvedFeature]) -> impl Iterator<Item = &SolvedFeat
     features.iter().filter(|f| matches!(f.role, Role::Target | Role::Bead))
 }
 
-/// The demands that a page asks for, from the most toward to the most away, every point of a path included.
+/// The demands that a page asks for, from the most toward to the most away, every point of a path included. What is read flat on the
+/// page beside a target does not count.
 pub fn demand_range(features: &[SolvedFeature], viewer: &Viewer) -> (f64, f64) {
     let of = |parallax: f64| 0.0 - 100.0 * parallax / viewer.distance.0;
-    let all = features.iter().filter(|f| f.role != Role::Guide).flat_map(|feature| match &feature.form {
-        SolvedForm::Shape { .. } | SolvedForm::Strokes { .. } => vec![feature.stand.demand.0],
-        SolvedForm::Dots(dots) => dots.stands().map(|stand| stand.demand.0).collect(),
-        SolvedForm::Path { points, .. } => points.iter().map(|point| of(point.parallax)).collect(),
+    let all = features.iter().filter(|f| !matches!(f.role, Role::Guide | Role::Number)).flat_map(|feature| {
+        match &feature.form {
+            SolvedForm::Shape { .. } | SolvedForm::Strokes { .. } => vec![feature.stand.demand.0],
+            SolvedForm::Dots(dots) => dots.stands().map(|stand| stand.demand.0).collect(),
+            SolvedForm::Path { points, .. } => points.iter().map(|point| of(point.parallax)).collect(),
+        }
     });
     all.fold((f64::NEG_INFINITY, f64::INFINITY), |(high, low), demand| (high.max(demand), low.min(demand)))
 }

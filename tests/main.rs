@@ -18,6 +18,7 @@ mod check_pages;
 mod cli;
 mod colour;
 mod demo_set;
+mod gate;
 mod inks;
 mod measure;
 mod oracles;

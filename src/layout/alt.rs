@@ -61,11 +61,12 @@ pub fn demand_words(features: &[SolvedFeature], viewer: &Viewer) -> String {
     if from == to { from } else { format!("from {from} to {to}") }
 }
 
-/// "All on the page.", "Depths: from 2 pd toward to the page."
+/// "All on the page, at 40 cm.", "Depths: from 2 pd toward to the page, at 40 cm."
 fn stands(features: &[SolvedFeature], viewer: &Viewer) -> String {
+    let cm = plain(viewer.distance.0 / 10.0, 1);
     match demand_words(features, viewer).as_str() {
-        "the page" => "All on the page.".to_owned(),
-        words => format!("Depths: {words}."),
+        "the page" => format!("All on the page, at {cm} cm."),
+        words => format!("Depths: {words}; page at {cm} cm."),
     }
 }
 
@@ -73,7 +74,7 @@ fn stands(features: &[SolvedFeature], viewer: &Viewer) -> String {
 pub fn caption(features: &[SolvedFeature], viewer: &Viewer) -> String {
     let page = format!("page {} cm", plain(viewer.distance.0 / 10.0, 1));
     if apart::is_apart(features) {
-        return format!("{} {} From your eyes: {page}.", apart::alone(features), stands(features, viewer));
+        return format!("{} {}", apart::alone(features), stands(features, viewer));
     }
     let seen: Vec<&SolvedFeature> = looked_at(features).collect();
     if seen.is_empty() || 3 < seen.len() {
@@ -83,7 +84,12 @@ pub fn caption(features: &[SolvedFeature], viewer: &Viewer) -> String {
         let name = feature.id.replace('-', " ");
         format!("{name} {} ({})", place(&feature.stand, viewer), demand(&feature.stand))
     };
-    let parts: Vec<String> = seen.iter().map(of).collect();
+    let parts: Vec<String> = match seen.split_first() {
+        Some((first, rest)) if !rest.is_empty() && rest.iter().all(|f| f.stand == first.stand) => {
+            vec![format!("all {} ({})", place(&first.stand, viewer), demand(&first.stand))]
+        }
+        _ => seen.iter().map(of).collect(),
+    };
     format!("From your eyes: {}; {page}.", parts.join("; "))
 }
 

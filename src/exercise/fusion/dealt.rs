@@ -110,8 +110,9 @@ size = { values = ["9 mm", "6.6 mm", "4.3 mm"] }
 
 /// Extra space between letters, in heights of a capital: letters of two eyes must not touch.
 const TRACKING: f64 = 0.22;
-/// From row to row, in heights of a capital (design choice: neighbouring rows do not crowd a missing letter).
-const ROW: f64 = 1.9;
+/// From row to row, in heights of a capital, and at least, mm (design choice: neighbouring rows do not crowd a missing
+/// letter, and small letters are found again after a look at the key).
+const ROW: (f64, f64) = (1.9, 9.0);
 /// From the middle of the row numbers to the left edge of the words, mm.
 const NUMBERS: f64 = 14.0;
 /// The height of a row number, mm; never higher than the letters.
@@ -204,7 +205,7 @@ impl Dealt {
 
     fn scene(&self, rows: &[Row], level: u32) -> Scene {
         let (size, depth) = (self.size.at(level).0, self.depth.at(level));
-        let pitch = size * ROW;
+        let pitch = (size * ROW.0).max(ROW.1);
         let first = size / 2.0 - pitch * (rows.len() as f64 - 1.0) / 2.0;
         let width = rows.iter().map(|row| row.width() * size).fold(0.0, f64::max);
         let left = (NUMBERS - width) / 2.0;

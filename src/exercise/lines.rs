@@ -40,11 +40,7 @@ pub fn read_size(reader: &mut Reader<'_>, table: &Table<'_>) -> Option<Ramp<Mm>>
     let size: Option<Ramp<Mm>> = table.get(reader, "size");
     let large: bool = table.get(reader, "large_print")?;
     let larger = |size: Mm| if large { Mm(size.0 * LARGER) } else { size };
-    Some(match size? {
-        Ramp::Same(size) => Ramp::Same(larger(size)),
-        Ramp::Even { from, to, levels } => Ramp::Even { from: larger(from), to: larger(to), levels },
-        Ramp::Listed(sizes) => Ramp::Listed(sizes.into_iter().map(larger).collect()),
-    })
+    Some(size?.map(larger))
 }
 
 /// Whether every character can be set; pushes the first of each line that cannot.

@@ -64,6 +64,7 @@ pub fn shape_name(shape: &Shape) -> &str {
         Shape::Polygon(8) => "octagon",
         Shape::Polygon(_) => "polygon",
         Shape::Drawing(drawing) => &drawing.name,
+        Shape::Outline(inner) => shape_name(inner),
         Shape::Text(text) if text.chars().count() == 1 => "letter",
         Shape::Text(text) if text.contains(' ') => "line of words",
         Shape::Text(_) => "word",

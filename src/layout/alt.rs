@@ -3,22 +3,10 @@
 use crate::exercise::words::shape_name;
 use crate::optics::Viewer;
 use crate::scene::{Eyes, Role};
-use crate::solve::{SolvedFeature, SolvedForm, Stand};
+use crate::solve::{FLAT, SolvedFeature, SolvedForm, Stand};
 use crate::units::plain;
 
 use super::apart;
-
-/// Demands smaller than this read as "on the page", pd: they print as 0.
-const FLAT: f64 = 0.005;
-
-/// A demand with its side: "2 pd toward", "on the page".
-pub fn demand(stand: &Stand) -> String {
-    let demand = stand.demand.0;
-    if demand.abs() < FLAT {
-        return "on the page".to_owned();
-    }
-    format!("{} pd {}", plain(demand.abs(), 2), if 0.0 < demand { "toward" } else { "away" })
-}
 
 /// A distance from the eyes over the ipd range: "34.5 to 36.1 cm".
 pub fn place(stand: &Stand, viewer: &Viewer) -> String {
@@ -82,11 +70,11 @@ pub fn caption(features: &[SolvedFeature], viewer: &Viewer) -> String {
     }
     let of = |feature: &&SolvedFeature| {
         let name = feature.id.replace('-', " ");
-        format!("{name} {} ({})", place(&feature.stand, viewer), demand(&feature.stand))
+        format!("{name} {} ({})", place(&feature.stand, viewer), feature.stand.demand_words())
     };
     let parts: Vec<String> = match seen.split_first() {
         Some((first, rest)) if !rest.is_empty() && rest.iter().all(|f| f.stand == first.stand) => {
-            vec![format!("all {} ({})", place(&first.stand, viewer), demand(&first.stand))]
+            vec![format!("all {} ({})", place(&first.stand, viewer), first.stand.demand_words())]
         }
         _ => seen.iter().map(of).collect(),
     };
@@ -109,10 +97,13 @@ pub fn figure(features: &[SolvedFeature], viewer: &Viewer) -> String {
     };
     let together: Vec<String> = looked_at(features)
         .take(12)
-        .map(|f| format!("{} {}, {} from the eyes", f.id.replace('-', " "), demand(&f.stand), place(&f.stand, viewer)))
+        .map(|f| {
+            format!("{} {}, {} from the eyes", f.id.replace('-', " "), f.stand.demand_words(), place(&f.stand, viewer))
+        })
         .collect();
+    let moved = if demand_words(features, viewer) == "the page" { "" } else { " moved sideways by their depth" };
     format!(
-        "Left eye: {things}{}. Right eye: the same shapes moved sideways by their depth{}. Both eyes together: {}.",
+        "Left eye: {things}{}. Right eye: the same shapes{moved}{}. Both eyes together: {}.",
         marks(Eyes::Left, "bar"),
         marks(Eyes::Right, "wedge"),
         if together.is_empty() {
@@ -123,21 +114,28 @@ pub fn figure(features: &[SolvedFeature], viewer: &Viewer) -> String {
     )
 }
 
-/// "a ring, a star, a trail with 9 beads".
+/// "a ring, 2 stars, a trail with 9 beads": alike shapes are counted together.
 fn inventory(features: &[SolvedFeature]) -> String {
-    let mut parts = Vec::new();
-    let guides = features.iter().filter(|f| f.role == Role::Guide).count();
-    if 0 < guides {
-        parts.push("the lines of a room".to_owned());
-    }
+    let guides = features.iter().any(|f| f.role == Role::Guide);
     let beads = features.iter().filter(|f| f.role == Role::Bead).count();
+    let mut shapes: Vec<(&str, u32)> = Vec::new();
+    let mut others = Vec::new();
     for feature in features {
         match (&feature.form, feature.role) {
-            (SolvedForm::Shape { shape, .. }, Role::Target) => parts.push(format!("a {}", shape_name(shape))),
-            (_, Role::Trail) if 0 < beads => parts.push(format!("a trail with {beads} beads")),
-            (_, Role::Trail) => parts.push("a trail".to_owned()),
+            (SolvedForm::Shape { shape, .. }, Role::Target) => {
+                let name = shape_name(shape);
+                match shapes.iter_mut().find(|(known, _)| *known == name) {
+                    Some((_, count)) => *count += 1,
+                    None => shapes.push((name, 1)),
+                }
+            }
+            (_, Role::Target) => others.push(feature.id.replace('-', " ")),
+            (_, Role::Trail) if 0 < beads => others.push(format!("a trail with {beads} beads")),
+            (_, Role::Trail) => others.push("a trail".to_owned()),
             _ => {}
         }
     }
-    parts.join(", ")
+    let depth = guides.then(|| "lines that run into the depth".to_owned());
+    let shapes = shapes.into_iter().map(|(name, count)| apart::counted(name, count));
+    depth.into_iter().chain(shapes).chain(others).collect::<Vec<_>>().join(", ")
 }

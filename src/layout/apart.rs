@@ -71,7 +71,7 @@ fn noun(feature: &SolvedFeature) -> String {
 }
 
 /// "a ring", "an arc", "the upper half", "3 crosses"; what is many by its name, such as "walls", stays as it is.
-fn counted(name: &str, count: u32) -> String {
+pub fn counted(name: &str, count: u32) -> String {
     let is_many = name.ends_with('s') && !name.ends_with("ss");
     match count {
         1 if is_many => name.to_owned(),

@@ -20,14 +20,20 @@ fn specs(name: &str) -> PathBuf {
 /// A copy of a set with a changed `set.toml`.
 fn changed(name: &str, change: impl Fn(&str) -> String) -> TempDir {
     let dir = tempfile::tempdir().unwrap();
-    for entry in fs::read_dir(specs(name)).unwrap() {
-        let path = entry.unwrap().path();
-        fs::copy(&path, dir.path().join(path.file_name().unwrap())).unwrap();
-    }
+    copy(&specs(name), dir.path());
     let set = dir.path().join("set.toml");
     let text = change(&fs::read_to_string(&set).unwrap());
     fs::write(&set, text).unwrap();
     dir
+}
+
+fn copy(from: &Path, to: &Path) {
+    fs::create_dir_all(to).unwrap();
+    for entry in fs::read_dir(from).unwrap() {
+        let path = entry.unwrap().path();
+        let to = to.join(path.file_name().unwrap());
+        if path.is_dir() { copy(&path, &to) } else { fs::copy(&path, to).map(drop).unwrap() }
+    }
 }
 
 fn laid_out(prepared: &Prepared) -> Vec<LaidOut> {

@@ -296,7 +296,7 @@ fn gallery() -> Prepared {
 
 /// The art of these features on a page a little larger than the art field.
 fn picture(features: &[SolvedFeature], inks: Inks) -> Picture {
-    Picture::of(kurbo::Size::new(190.0, 130.0), inks, art::compose(features, Point::new(95.0, 65.0)), Ppi(60))
+    Picture::of(kurbo::Size::new(190.0, 130.0), inks, art::compose(features, Point::new(95.0, 65.0)), Ppi(40))
 }
 
 /// The dots that an eye sees otherwise on two pictures: by more than two steps of a channel, which is what a dot on the
@@ -317,11 +317,9 @@ fn the_parts_of_one_eye_never_reach_the_other() {
     let gallery = gallery();
     let mut seen = 0;
     for page in &gallery.pages {
-        for (glasses, ground) in [
-            ((Filter::Cyan, Filter::Red), Ground::White),
-            ((Filter::Red, Filter::Cyan), Ground::White),
-            ((Filter::Cyan, Filter::Red), Ground::Black),
-        ] {
+        for (glasses, ground) in
+            [((Filter::Cyan, Filter::Red), Ground::White), ((Filter::Red, Filter::Cyan), Ground::Black)]
+        {
             let inks = inks(&Glasses::ideal(glasses.0, glasses.1), ground);
             let whole = picture(&page.features, inks);
             for (eye, filter) in Eye::ALL.into_iter().zip([glasses.0, glasses.1]) {
@@ -340,7 +338,8 @@ fn the_parts_of_one_eye_never_reach_the_other() {
             }
         }
     }
-    assert!(60 < seen, "{seen}");
+    // Both eyes have parts of their own on most pages, on two grounds.
+    assert!(40 < seen, "{seen}");
 }
 
 /// The check above can fail: through glasses that are worn the other way round, parts of the other eye are seen.

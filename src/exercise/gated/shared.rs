@@ -198,10 +198,10 @@ impl Shared {
             |id: String, shape, at: Cell| part(id, marks_eye).shape(shape, self.middle(at), size, size * MARK_WEIGHT);
         let mut features = vec![part("outer-edge".to_owned(), Eyes::Both).role(Role::Reference).strokes(edge, weight)];
         features.push(part("walls".to_owned(), walls_eye).strokes(self.walls(&maze, weight), weight));
-        features.push(mark("start-ring".to_owned(), Shape::Ring, maze.start()));
-        features.push(mark("goal-star".to_owned(), Shape::Star, maze.goal()));
+        features.push(mark("start".to_owned(), Shape::Ring, maze.start()));
+        features.push(mark("goal".to_owned(), Shape::Star, maze.goal()));
         let hazards = self.hazards(&maze, rung);
-        features.extend((1..).zip(hazards).map(|(n, at)| mark(format!("hazard-cross-{n}"), Shape::Cross, at)));
+        features.extend((1..).zip(hazards).map(|(n, at)| mark(format!("hazard-{n}"), Shape::Cross, at)));
         Scene { features }
     }
 

@@ -61,7 +61,7 @@ fn each_eye_has_its_part_and_the_edge_is_for_both() {
     let seen =
         |eyes| -> Vec<String> { scene.features.iter().filter(|f| f.eyes == eyes).map(|f| f.id.clone()).collect() };
     assert_eq!(seen(Eyes::Left), ["walls"]);
-    assert_eq!(seen(Eyes::Right), ["start-ring", "goal-star", "hazard-cross-1", "hazard-cross-2", "hazard-cross-3"]);
+    assert_eq!(seen(Eyes::Right), ["start", "goal", "hazard-1", "hazard-2", "hazard-3"]);
     assert_eq!(seen(Eyes::Both), ["outer-edge"]);
 }
 

@@ -20,6 +20,7 @@ mod check_pages;
 mod cli;
 mod colour;
 mod demo_set;
+mod gate;
 mod inks;
 mod kinds;
 mod measure;

@@ -7,7 +7,7 @@
 
 use crate::chance::Dice;
 use crate::diagnostics::{Diagnostic, Place, codes};
-use crate::scene::{At, Companions, Depth, Eyes, Feature, Form, Role, Scaling, Shape, Size};
+use crate::scene::{At, Companions, Depth, Eyes, Feature, Form, Role, Scaling, Shape, Side, Size};
 use crate::spec::field::{Field, Takes, mm};
 use crate::spec::read::{Placed, Word};
 use crate::spec::reader::Reader;
@@ -180,6 +180,11 @@ impl Board {
         at(left + NUMBER_ROOM + (f64::from(shape) + 0.5) * self.pitch(shapes), middle - LETTER)
     }
 
+    /// How far a half-image may lie from its place in a row without touching the room of the next, mm.
+    pub(super) fn free(self, shapes: u32, size: f64) -> f64 {
+        (self.pitch(shapes) - size - 1.0) / 2.0
+    }
+
     /// The largest shape that `shapes` in a row leave room for, mm.
     pub(super) fn largest(self, shapes: u32) -> f64 {
         (self.pitch(shapes) - SHAPE_ROOM).min(self.cell().1 - ROW_ROOM)
@@ -272,6 +277,19 @@ pub(super) fn balanced(dice: &mut Dice, questions: u32, choices: u32) -> Vec<u32
     let mut answers: Vec<u32> = names.into_iter().cycle().take(questions as usize).collect();
     dice.shuffle(&mut answers);
     answers
+}
+
+/// Draws how far something is moved aside: mm, and steps whose half parallax takes some of it back.
+///
+/// Together evenly anywhere between -(free - h) and free - h, where h is half the parallax of `most` steps: then a
+/// half-image of anything at most that deep stays within `free` mm of its place. What is drawn so tells one eye little
+/// of its depth: two depths whose half parallaxes differ by d are told apart by one eye with a chance of at most
+/// 1/2 + d / (4 (free - h)). Source: derived; the two even distributions overlap but for d of 2 (free - h).
+pub(super) fn spread(dice: &mut Dice, step: &Depth, free: f64, most: f64) -> (f64, f64) {
+    let share = swing(dice);
+    // The half parallax of a depth toward moves to the left.
+    let back = if step.side() == Some(Side::Toward) { most } else { -most };
+    (free * share, back * share)
 }
 
 /// A drawn number from -1 to 1.

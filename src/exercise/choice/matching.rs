@@ -57,8 +57,8 @@ const EXERCISE: TableSpec = TableSpec {
             Field::required(
                 "step",
                 Takes::Ramp(&Takes::Depth),
-                "How far apart in depth neighbouring depths of the numbered posts stand; the side that is written is the \
-                 one that the whole item leans to, by half a step.",
+                "From one depth of the numbered posts to the next. Which post stands nearer is drawn by lot; the item \
+                 leans to the written side by half a step, so that no post lies on the page.",
             ),
             Field::default("height", Takes::Length(mm(4.0, 15.0)), r#""9 mm""#, "The height of a post."),
             Field::default("weight", Takes::Length(mm(0.4, 3.0)), r#""1.4 mm""#, "The width of a post."),

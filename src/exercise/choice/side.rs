@@ -131,7 +131,8 @@ impl Side {
         let stroke = |name: &str, eyes, from: f64, to: f64| {
             let ends: (At, At) = (board::at(x, middle + from), board::at(x, middle + to));
             let form = Form::Strokes { strokes: vec![ends], weight: Mm(self.look.weight.0), depth: Depth::Page };
-            board::feature(format!("{}-{name}", item + 1), Role::Reference, eyes, form)
+            let feature = board::feature(format!("{}-{name}", item + 1), Role::Reference, eyes, form);
+            Feature { place: Some(self.look.place), ..feature }
         };
         let inner = POST_MIDDLE + POST_GAP;
         [

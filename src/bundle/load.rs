@@ -18,6 +18,8 @@ use crate::spec::reader::Reader;
 use crate::spec::set::{SetRead, read_set};
 use crate::spec::text::shown;
 
+use super::pictures::{Folder, inside};
+
 /// The largest spec file that is read, in bytes (1 MiB). Design choice: a hundred times the largest exercise we know.
 pub const MOST_BYTES: u64 = 1 << 20;
 
@@ -65,7 +67,8 @@ pub fn load(path: &Path) -> Result<Loaded, LoadError> {
     let file = if folder { path.join("set.toml") } else { path.to_owned() };
     file.metadata().map_err(failed(&file))?;
     let home = file.parent().map(Path::to_owned).unwrap_or_default();
-    let mut loading = Loading { home, sources: Sources::default(), diagnostics: Diagnostics::new() };
+    let pictures = Folder::new(&home);
+    let mut loading = Loading { home, pictures, sources: Sources::default(), diagnostics: Diagnostics::new() };
     let SetRead { mut set, exercises, gated, data } = match loading.read_file(&file, None).map_err(failed(&file))? {
         Some(id) => loading.parse(id, read_set),
         None => SetRead { set: None, exercises: Vec::new(), gated: false, data: Vec::new() },
@@ -82,6 +85,8 @@ pub fn load(path: &Path) -> Result<Loaded, LoadError> {
 struct Loading {
     /// The folder of `set.toml`; empty for the working folder.
     home: PathBuf,
+    /// The pictures that exercises may name.
+    pictures: Folder,
     sources: Sources,
     diagnostics: Diagnostics,
 }
@@ -91,7 +96,7 @@ type Refusal = (String, &'static str);
 
 impl Loading {
     fn parse<T>(&mut self, file: FileId, read: impl FnOnce(&mut Reader<'_>) -> T) -> T {
-        read(&mut Reader::new(&self.sources, file, &mut self.diagnostics))
+        read(&mut Reader::new(&self.sources, file, &mut self.diagnostics).with_pictures(&self.pictures))
     }
 
     /// Reads the files of numbers that the set names, each once, and puts them into its editions. A set that names a
@@ -156,7 +161,7 @@ impl Loading {
     /// Reads a listed file, or pushes why it cannot be used, at the place where it is listed.
     fn read_listed(&mut self, entry: &Placed<String>, else_do: &'static [&'static str; 2]) -> Option<FileId> {
         let path = self.home.join(&entry.value);
-        let refusal = match self.inside(&path) {
+        let refusal = match inside(&self.home, &path) {
             Ok(true) => match self.read_file(&path, Some(entry.place)) {
                 Ok(file) => return file,
                 Err(problem) => refuse_io(&entry.value, &problem, else_do),
@@ -169,12 +174,6 @@ impl Loading {
         };
         self.refuse(Some(entry.place), refusal);
         None
-    }
-
-    /// Whether a path, its links followed, stays in the folder of the set.
-    fn inside(&self, path: &Path) -> io::Result<bool> {
-        let home = if self.home.as_os_str().is_empty() { Path::new(".") } else { &self.home };
-        Ok(path.canonicalize()?.starts_with(home.canonicalize()?))
     }
 
     fn refuse(&mut self, place: Option<Place>, (message, help): Refusal) {

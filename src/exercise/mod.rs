@@ -2,12 +2,20 @@
 //!
 //! A kind knows depth, never offsets or colours.
 
+pub mod artwork;
 pub mod balance;
 pub mod choice;
+pub mod dots;
 pub mod fusion;
+pub mod gated;
+pub mod lines;
+pub mod parts;
 pub mod quiz;
 pub mod ramp;
+pub mod readiness;
+pub mod readings;
 pub mod reference;
+pub mod solids;
 pub mod steps;
 pub mod target;
 pub mod words;
@@ -22,6 +30,7 @@ use crate::spec::table::Table;
 
 use balance::Balance;
 use quiz::Quiz;
+use readings::Readings;
 use words::{AuthorWords, Words};
 
 /// One exercise of the set, read and checked.
@@ -56,6 +65,11 @@ pub trait Draws {
     /// Whether anything on its pages is drawn by lot, so that the seed belongs in the footer.
     fn is_seeded(&self) -> bool {
         false
+    }
+
+    /// The numbers that depend on the viewer, where its pages show some.
+    fn readings(&self) -> Option<Readings> {
+        None
     }
 
     /// The art and the words of one page.
@@ -107,6 +121,9 @@ macro_rules! kinds {
         /// Every kind, in the same order.
         pub const KINDS: &[Kind] = &[$($room::$module::KIND),*];
 
+        /// The family of each kind, in the same order: the folder it stands in.
+        const ROOMS: &[&str] = &[$(stringify!($room)),*];
+
         impl Body {
             /// The id of its kind.
             pub fn kind(&self) -> &'static str {
@@ -128,14 +145,41 @@ macro_rules! kinds {
 
 // From the first checks to the last steps: the order of the spec reference and of `depthpress kinds`.
 kinds! {
+    "who": readiness::who::Who,
+    "inset": readiness::inset::Inset,
+    "nonius": readiness::nonius::Nonius,
+    "halves": readiness::halves::Halves,
+    "dealt": fusion::dealt::Dealt,
+    "patch": fusion::patch::Patch,
+    "words": fusion::words::Lettering,
+    "columns": fusion::columns::Columns,
     "hold": fusion::hold::Hold,
-    "jump": steps::jump::Jump,
-    "trail": steps::trail::Trail,
+    "hoop": steps::hoop::Hoop,
+    "tiles": steps::tiles::Tiles,
+    "posts": steps::posts::Posts,
+    "solids": steps::solids::Solids,
     "nest": steps::nest::Nest,
+    "rungs": steps::rungs::Rungs,
+    "jump": steps::jump::Jump,
+    "pairs": steps::pairs::Pairs,
+    "tour": steps::tour::Tour,
+    "trail": steps::trail::Trail,
+    "walk": steps::walk::Walk,
+    "point": steps::point::Point,
     "odd": choice::odd::Odd,
     "side": choice::side::Side,
     "order": choice::order::Order,
     "match": choice::matching::Match,
+    "hidden": dots::hidden::Hidden,
+    "gap": dots::gap::Gap,
+    "planes": dots::planes::Planes,
+    "board": dots::board::Board,
+    "hills": dots::hills::Hills,
+    "waves": dots::waves::Waves,
+    "layers": artwork::layers::Layers,
+    "scene": artwork::scene::Stage,
+    "contrast": gated::contrast::Contrast,
+    "shared": gated::shared::Shared,
 }
 
 impl Exercise {
@@ -170,6 +214,40 @@ pub struct Kind {
     pub read: fn(&mut Reader<'_>, &Document<'_>, &Table<'_>) -> Option<Body>,
     /// A whole exercise file, for the spec reference.
     pub example: &'static str,
+}
+
+/// A family of kinds.
+#[derive(Debug)]
+pub struct Family {
+    /// Its name: that of the folder in which its kinds stand.
+    pub id: &'static str,
+    /// What its kinds have in common, one sentence.
+    pub doc: &'static str,
+}
+
+/// The families, from the first checks to what a professional sets.
+pub const FAMILIES: &[Family] = &[
+    Family { id: "readiness", doc: "Whether everything is ready: both eyes at work, glasses the right way round." },
+    Family { id: "fusion", doc: "One thing is held single." },
+    Family { id: "steps", doc: "The eyes change between depths." },
+    Family { id: "choice", doc: "A question is answered by depth alone." },
+    Family { id: "dots", doc: "A form appears in dots, and only to both eyes together." },
+    Family { id: "artwork", doc: "Pictures that authors bring along get depth." },
+    Family { id: "gated", doc: "What an eye-care professional sets, under `[gate]`." },
+];
+
+impl Kind {
+    /// The id of its family.
+    pub fn family(&self) -> &'static str {
+        let room = KINDS.iter().zip(ROOMS).find(|(kind, _)| kind.id == self.id);
+        room.map_or("", |(_, room)| room)
+    }
+
+    /// The keys of its `[exercise]` that not every kind has.
+    pub fn own_keys(&self) -> impl Iterator<Item = &'static Field> {
+        let exercise = self.tables.first().into_iter().flat_map(|table| table.fields());
+        exercise.filter(|field| COMMON.iter().all(|common| common.key != field.key))
+    }
 }
 
 /// Keys of `[exercise]` that every kind has.
@@ -301,6 +379,8 @@ pub struct Page {
     pub seed: Option<u32>,
     /// What is asked, with the answers.
     pub quiz: Option<Quiz>,
+    /// The numbers that depend on the viewer, where it shows some.
+    pub readings: Option<Readings>,
     /// Whether its kind needs a `[gate]`.
     pub gated: bool,
     /// What stands where.
@@ -309,6 +389,19 @@ pub struct Page {
     pub words: Words,
     /// What the stronger eye keeps, where a professional set it.
     pub balance: Option<Balance>,
+}
+
+impl Page {
+    /// Its title with level and variant, where there is more than one: "Two buoys, level 2 · B".
+    pub fn full_title(&self) -> String {
+        let level = if self.levels == 1 { String::new() } else { format!(", level {}", self.level) };
+        format!("{}{level}{}", self.title, self.variant_words())
+    }
+
+    /// " · B", or nothing where there is but one variant.
+    pub fn variant_words(&self) -> String {
+        self.variant.map_or(String::new(), |letter| format!(" · {}", letter.to_ascii_uppercase()))
+    }
 }
 
 /// Every page of the exercises, one a level and variant, in the order of the book. `set` is the id of the set: it goes
@@ -356,6 +449,7 @@ impl Exercise {
             variant: self.letter(variant),
             seed: body.is_seeded().then_some(self.seed),
             quiz,
+            readings: body.readings(),
             gated: self.kind().is_some_and(|kind| kind.gated),
             scene,
             words: words.with(&self.words),

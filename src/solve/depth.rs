@@ -76,6 +76,7 @@ impl Solver {
                 })
             }
             Depth::Parallax(amount, side) => Ok(Mm(-toward(amount_of(amount.0)?, *side))),
+            // A multiple in parallax is one in demand, as below.
             Depth::Between(ends, share) => {
                 let share = if (0.0..=1.0).contains(share) { *share } else { return Err(ProblemKind::NotFinite) };
                 let (from, to) = (self.exact(&ends.0)?.0, self.exact(&ends.1)?.0);

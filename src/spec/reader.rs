@@ -8,6 +8,7 @@ use toml::de::DeValue;
 use crate::diagnostics::{Diagnostic, Diagnostics, FileId, Place, Sources, codes};
 
 use super::field::TableSpec;
+use super::picture::Pictures;
 use super::read::{Raw, Read, Slot};
 
 /// Broken lines of one file that are quoted; past these a file is no TOML at all. Design choice.
@@ -30,6 +31,7 @@ pub struct Reader<'d> {
     /// Missing tables that an unknown one was taken for: they are not reported twice.
     pub(super) mended_tables: BTreeSet<&'static str>,
     ramps: Vec<RampSeen>,
+    pictures: Option<&'d dyn Pictures>,
 }
 
 /// A ramp that was read: all ramps of one exercise have the same number of levels.
@@ -56,7 +58,19 @@ impl<'d> Reader<'d> {
             key_hint: |_, _| None,
             mended_tables: BTreeSet::new(),
             ramps: Vec::new(),
+            pictures: None,
         }
+    }
+
+    /// The same with the pictures that the file may name; without, there are none.
+    pub fn with_pictures(mut self, pictures: &'d dyn Pictures) -> Self {
+        self.pictures = Some(pictures);
+        self
+    }
+
+    /// The pictures that the file may name.
+    pub(super) fn pictures(&self) -> Option<&'d dyn Pictures> {
+        self.pictures
     }
 
     /// The file.

@@ -294,6 +294,7 @@ impl TakesPart {
             Takes::Depth => Self::is("depth"),
             Takes::Point(reach) => Self { max: Some(written(reach)), ..Self::is("point") },
             Takes::Time(limits) => Self::within("time", limits),
+            Takes::Prism(limits) => Self::within("prism demand", limits),
             Takes::Share(limits) => Self::within("share", limits),
             Takes::List { of, min, max } => {
                 Self { of: Some(Box::new(Self::new(of))), ..Self::between("list", min, max) }

@@ -381,7 +381,7 @@ mod tests {
 
     use super::*;
 
-    const VIEWER: Viewer = Viewer { distance: Mm(400.0), ipd: Mm(63.0), ipd_range: (Mm(50.0), Mm(75.0)) };
+    const VIEWER: Viewer = Viewer::new(Mm(400.0), Mm(63.0), (Mm(50.0), Mm(75.0)));
 
     fn disc(x: f64, depth: Depth, solid: bool) -> Feature {
         let form = Form::Shape {

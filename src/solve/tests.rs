@@ -8,7 +8,7 @@ use crate::optics::geometry::SpacePoint;
 use crate::scene::{Companions, Side};
 
 fn viewer() -> Viewer {
-    Viewer { distance: Mm(400.0), ipd: Mm(63.0), ipd_range: (Mm(50.0), Mm(75.0)) }
+    Viewer::new(Mm(400.0), Mm(63.0), (Mm(50.0), Mm(75.0)))
 }
 
 fn at(x: f64, y: f64) -> At {

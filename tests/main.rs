@@ -30,3 +30,4 @@ mod render_png;
 mod render_vector;
 mod seen;
 mod spec_reference;
+mod turned;

@@ -10,6 +10,7 @@
     reason = "tests may unwrap, write files of their own and compare with literals"
 )]
 
+mod answer_files;
 mod answers;
 mod architecture;
 mod bad_specs;

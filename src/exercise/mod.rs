@@ -3,6 +3,7 @@
 //! A kind knows depth, never offsets or colours.
 
 pub mod balance;
+pub mod choice;
 pub mod fusion;
 pub mod quiz;
 pub mod ramp;
@@ -134,6 +135,10 @@ kinds! {
     "jump": steps::jump::Jump,
     "trail": steps::trail::Trail,
     "nest": steps::nest::Nest,
+    "odd": choice::odd::Odd,
+    "side": choice::side::Side,
+    "order": choice::order::Order,
+    "match": choice::matching::Match,
 }
 
 impl Exercise {

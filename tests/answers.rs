@@ -242,7 +242,7 @@ fn every_question_has_its_box_on_paper() {
         let asked = laid.sheets.iter().filter(|sheet| sheet.id.starts_with("sea-birds"));
         for (sheet, (count, style)) in asked.zip(every_size()) {
             let words = words_of(&sheet.nodes);
-            let line = format!("Write your answers 1 to {count} in your log");
+            let line = format!("your answers 1 to {count}");
             let ids: Vec<String> = (1..=count).map(|id| id.to_string()).collect();
             let labels = format!("Date Comfort 0–10 {}", ids.join(" "));
             // Beside words as few as these there is room for two rows: of six boxes for words, of two for rows of words.

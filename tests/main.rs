@@ -13,6 +13,7 @@
 mod answer_files;
 mod answers;
 mod architecture;
+mod artwork;
 mod bad_specs;
 mod balance;
 mod bundle;

@@ -59,7 +59,7 @@ fn marks(inks: Inks) -> [[u8; 3]; 4] {
         left: vec![square(1.0), square(9.0)],
         right: vec![square(5.0), square(9.0)],
         overlap: vec![square(9.0)],
-        flat: Vec::new(),
+        ..Art::default()
     };
     let picture = Picture::of(kurbo::Size::new(16.0, 4.0), inks, art, Ppi(254));
     [20, 60, 100, 140].map(|x| picture.at(x, 20))
@@ -230,7 +230,7 @@ fn a_wrong_eye_map_is_seen_on_the_page() {
     }
 }
 
-const VIEWER: Viewer = Viewer { distance: Mm(400.0), ipd: Mm(64.0), ipd_range: (Mm(50.0), Mm(75.0)) };
+const VIEWER: Viewer = Viewer::new(Mm(400.0), Mm(64.0), (Mm(50.0), Mm(75.0)));
 
 /// A ring of 20 mm at this side of the page, offset 6 mm.
 fn ring(side: Side) -> Vec<SolvedFeature> {

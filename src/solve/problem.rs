@@ -1,5 +1,6 @@
 //! What the solver refuses, as data; the wording is in one place, the way to a [`Diagnostic`].
 
+use super::dots::DotProblem;
 use crate::diagnostics::{Diagnostic, Place, Severity};
 use crate::optics::Viewer;
 use crate::scene::Side;
@@ -44,6 +45,13 @@ pub enum ProblemKind {
         /// The limit.
         limit: Angle,
     },
+    /// A share of a range that is not known.
+    NoRange {
+        /// The share asked for, of 1.
+        share: f64,
+        /// Its side.
+        side: Side,
+    },
     /// An amount of depth below 0.
     NegativeAmount,
     /// A size or line width of 0 or less.
@@ -56,6 +64,8 @@ pub enum ProblemKind {
         /// How many it has.
         points: usize,
     },
+    /// A field of dots that cannot be.
+    Dots(DotProblem),
     /// A number that is not finite, or a share outside 0 to 1.
     NotFinite,
     /// A viewer whose distance and ipds are not finite, greater than 0 and in order.
@@ -71,9 +81,11 @@ impl ProblemKind {
         match self {
             ProblemKind::PastParallel { .. } => "E-PAST-PARALLEL",
             ProblemKind::BehindEyes { .. } | ProblemKind::TooMuchDisparity { .. } => "E-DEPTH-RANGE",
+            ProblemKind::NoRange { .. } => "E-NO-RANGE",
             ProblemKind::NegativeAmount => "E-DEPTH-SIGN",
             ProblemKind::NoExtent { .. } => "E-NO-EXTENT",
             ProblemKind::ShortPath { .. } => "E-SHORT-PATH",
+            ProblemKind::Dots(problem) => problem.code(),
             ProblemKind::NotFinite => "E-NOT-FINITE",
             ProblemKind::BadViewer { .. } => "E-VIEWER",
         }
@@ -113,6 +125,14 @@ impl ProblemKind {
                 ),
                 "ask for a smaller disparity, or write the depth as a place or in pd".to_owned(),
             ),
+            ProblemKind::NoRange { share, side } => (
+                format!(
+                    "`{} %` of the range {} has no meaning: no range is known",
+                    plain(share * 100.0, 2),
+                    side.name()
+                ),
+                "give `[viewer]` the reserves `toward` and `away`, or name `norms` to stand in for them".to_owned(),
+            ),
             ProblemKind::NegativeAmount => (
                 "an amount of depth is below `0`: the side says which way it goes".to_owned(),
                 "drop the sign and write `toward` or `away`".to_owned(),
@@ -125,6 +145,7 @@ impl ProblemKind {
                 format!("a path has `{points}` points: it needs at least `2`"),
                 "give the path a start and an end".to_owned(),
             ),
+            ProblemKind::Dots(problem) => problem.words(),
             ProblemKind::NotFinite => (
                 "a depth, place or size is not a finite number on the page".to_owned(),
                 "ask for a smaller number".to_owned(),

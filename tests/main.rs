@@ -18,6 +18,7 @@ mod bad_specs;
 mod balance;
 mod bundle;
 mod check_pages;
+mod choices;
 mod cli;
 mod colour;
 mod demo_set;

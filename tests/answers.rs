@@ -23,7 +23,7 @@ use depthpress::spec::{Answers, Colours, Edition, Formats, Language, PageFormat,
 use depthpress::units::{Mm, Ppi};
 use kurbo::{Rect, Shape as _};
 
-const VIEWER: Viewer = Viewer { distance: Mm(400.0), ipd: Mm(63.0), ipd_range: (Mm(50.0), Mm(75.0)) };
+const VIEWER: Viewer = Viewer::new(Mm(400.0), Mm(63.0), (Mm(50.0), Mm(75.0)));
 const FORMATS: [PageFormat; 3] = [PageFormat::A4, PageFormat::Letter, PageFormat::Wide];
 
 /// Answers of each length that kinds have: letters, words, orders, dealt words, rows of words.
@@ -74,6 +74,7 @@ impl Set {
             language: Language::En,
             viewer: VIEWER,
             gate: None,
+            known: depthpress::spec::viewer::Known::default(),
             editions: vec![edition],
         };
         let pages = pages.iter().zip(0..).map(|(&(count, style), index)| asking(index, count, STYLES[style]));
@@ -117,7 +118,7 @@ fn asking(index: u32, count: usize, choices: &[&str]) -> SolvedPage {
             depth: Depth::Parallax(Mm(6.0), side),
         },
         scaling: Scaling::ConstantAngle,
-        companions: Companions { watch: true, lock: false, number: None },
+        companions: Companions { watch: true, ..Companions::default() },
         solid: false,
         place: None,
     };
@@ -148,6 +149,7 @@ fn asking(index: u32, count: usize, choices: &[&str]) -> SolvedPage {
         gated: false,
         scene,
         words,
+        readings: None,
         balance: None,
     };
     SolvedPage { page, features, lints: Vec::new() }

@@ -18,7 +18,7 @@ use depthpress::units::Mm;
 use serde_json::Value;
 use tempfile::TempDir;
 
-const VIEWER: Viewer = Viewer { distance: Mm(400.0), ipd: Mm(63.0), ipd_range: (Mm(50.0), Mm(75.0)) };
+const VIEWER: Viewer = Viewer::new(Mm(400.0), Mm(63.0), (Mm(50.0), Mm(75.0)));
 const SEEDS: u32 = 100;
 
 /// One spec of each kind and form, each on both sides of the page.

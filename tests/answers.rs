@@ -75,6 +75,7 @@ impl Set {
             language: Language::En,
             viewer: VIEWER,
             gate: None,
+            known: depthpress::spec::viewer::Known::default(),
             editions: vec![edition],
         };
         let pages = pages.iter().zip(0..).map(|(&(count, style), index)| asking(index, count, STYLES[style]));
@@ -150,6 +151,7 @@ fn asking(index: u32, count: usize, choices: &[&str]) -> SolvedPage {
         gated: false,
         scene,
         words,
+        readings: None,
         balance: None,
     };
     SolvedPage { page, features, lints: Vec::new() }
@@ -244,7 +246,7 @@ fn every_question_has_its_box_on_paper() {
         let asked = laid.sheets.iter().filter(|sheet| sheet.id.starts_with("sea-birds"));
         for (sheet, (count, style)) in asked.zip(every_size()) {
             let words = words_of(&sheet.nodes);
-            let line = format!("Write your answers 1 to {count} in your log");
+            let line = format!("your answers 1 to {count}");
             let ids: Vec<String> = (1..=count).map(|id| id.to_string()).collect();
             let labels = format!("Date Comfort 0–10 {}", ids.join(" "));
             // Beside words as few as these there is room for two rows: of six boxes for words, of two for rows of words.

@@ -10,6 +10,7 @@
     reason = "tests may unwrap, write files of their own and compare with literals"
 )]
 
+mod answer_files;
 mod answers;
 mod architecture;
 mod artwork;
@@ -34,3 +35,4 @@ mod render_vector;
 mod seen;
 mod spec_reference;
 mod steps;
+mod turned;

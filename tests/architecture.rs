@@ -18,7 +18,8 @@ const ALLOWED: &[(&str, &[&str])] = &[
     ("spec", &["units", "diagnostics", "scene", "colour", "optics"]),
     // Outlines of shapes and glyphs, about their own middle: the solver and the layout need the same extents.
     ("outline", &["scene"]),
-    ("exercise", &["spec", "scene", "chance", "units", "diagnostics"]),
+    // A kind that sets letters one by one needs to know how wide they are; it still knows no offset.
+    ("exercise", &["spec", "scene", "outline", "chance", "units", "diagnostics"]),
     ("solve", &["scene", "outline", "optics", "chance", "units", "diagnostics"]),
     ("lint", &["solve", "scene", "optics", "colour", "units", "diagnostics"]),
     ("layout", &["spec", "exercise", "scene", "solve", "outline", "optics", "colour", "units", "diagnostics"]),

@@ -10,6 +10,7 @@
     reason = "tests may unwrap, write files of their own and compare with literals"
 )]
 
+mod answers;
 mod architecture;
 mod bad_specs;
 mod balance;
@@ -19,6 +20,7 @@ mod cli;
 mod colour;
 mod demo_set;
 mod inks;
+mod kinds;
 mod measure;
 mod oracles;
 mod reading;

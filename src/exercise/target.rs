@@ -182,7 +182,8 @@ pub fn read_look(reader: &mut Reader<'_>, table: &Table<'_>) -> Option<Target> {
     })
 }
 
-fn read_shape(reader: &mut Reader<'_>, table: &Table<'_>) -> Option<Shape> {
+/// Reads `shape`, with `text` where it needs one.
+pub fn read_shape(reader: &mut Reader<'_>, table: &Table<'_>) -> Option<Shape> {
     let shape: Option<Word> = table.get(reader, "shape");
     let text: Option<Option<String>> = table.maybe(reader, "text");
     let outlines =

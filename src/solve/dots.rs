@@ -85,6 +85,8 @@ pub struct SolvedFigure {
     pub extent: (f64, f64),
     /// Its nearest and its farthest stand.
     pub stands: [Stand; 2],
+    /// Where its outline covers each row of the field, from left to right; empty where it does not.
+    pub chords: Vec<Vec<(f64, f64)>>,
 }
 
 impl SolvedDots {
@@ -123,7 +125,7 @@ pub(super) fn solve(field: &DotField, solver: &Solver) -> Result<(SolvedDots, St
         rows: rows.iter().zip(0..).map(|(row, number)| draw_row(row, number, &frame, &draws, &field.key)).collect(),
         figures: figures
             .iter()
-            .map(|figure| figure.solved(solver))
+            .map(|figure| figure.solved(&frame, solver))
             .collect::<Result<_, _>>()
             .map_err(|kind| vec![kind])?,
         ground: ends(&ground, solver).map_err(|kind| vec![kind])?,
@@ -250,9 +252,10 @@ fn place_figure<'a>(figure: &'a DotFigure, frame: &Frame, solver: &Solver) -> Re
 }
 
 impl Figure<'_> {
-    fn solved(&self, solver: &Solver) -> Result<SolvedFigure, ProblemKind> {
+    fn solved(&self, frame: &Frame, solver: &Solver) -> Result<SolvedFigure, ProblemKind> {
         let stands = ends(&self.profile, solver)?;
-        Ok(SolvedFigure { id: self.id.to_owned(), at: self.at, extent: self.extent, stands })
+        let chords = frame.middles().map(|y| self.outline.inside(y)).collect();
+        Ok(SolvedFigure { id: self.id.to_owned(), at: self.at, extent: self.extent, stands, chords })
     }
 }
 

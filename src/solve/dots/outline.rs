@@ -87,6 +87,7 @@ fn filled(shape: &Shape, size: f64) -> BezPath {
         | Shape::Brackets
         | Shape::OpenRing(_)
         | Shape::Drawing(_)
+        | Shape::Outline(_)
         | Shape::Text(_) => outline::path(shape, size, extent, weight),
     }
 }

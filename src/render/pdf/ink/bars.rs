@@ -16,6 +16,10 @@ use crate::units::Mm;
 /// Units of a row's frame in a millimetre.
 const UNITS: f64 = 1e3;
 
+/// How far the first bar of a path leans, in units: poppler moves the ends of strokes to whole pixels, but only where all
+/// strokes of a path are level or upright. A depth below a pixel would be lost by that.
+const LEAN: f32 = 1.0;
+
 impl Ink<'_, '_> {
     /// Draws a field: in each row left, right, overlap, flat, later ones over earlier ones.
     pub(super) fn dots(&mut self, dots: &Dots) -> Result<(), &'static str> {
@@ -44,9 +48,9 @@ impl Ink<'_, '_> {
     fn row(&mut self, bars: &[Bar], origin: f64, height: f64, colour: Color) {
         let units = |mm: f64| single((mm * UNITS).round());
         let mut builder = PathBuilder::new();
-        for bar in bars {
+        for (index, bar) in bars.iter().enumerate() {
             builder.move_to(units(bar.x0 - origin), 0.0);
-            builder.line_to(units(bar.x1 - origin), 0.0);
+            builder.line_to(units(bar.x1 - origin), if index == 0 { LEAN } else { 0.0 });
         }
         if let Some(path) = builder.finish() {
             self.surface.set_fill(None);

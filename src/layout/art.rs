@@ -33,7 +33,7 @@ pub fn compose(features: &[SolvedFeature], middle: Point) -> Art {
 ///
 /// Letters and watch marks stay whole: a thinner letter is another letter, and a watch mark tells of its eye.
 pub fn thinned(features: &[SolvedFeature], middle: Point, balance: Option<Balance>) -> Art {
-    let mut art = Art::default();
+    let (mut art, mut cover) = (Art::default(), Cover::default());
     let solids: Vec<Solid<'_>> = features.iter().filter(|f| f.solid).map(|f| Solid::new(f, middle)).collect();
     for feature in features {
         let seen = |eye| {
@@ -44,6 +44,7 @@ pub fn thinned(features: &[SolvedFeature], middle: Point, balance: Option<Balanc
             }
         };
         let (left, right) = (seen(Eye::Left), seen(Eye::Right));
+        cover.add(left.paths.iter().chain(&right.paths), if feature.solid { HALO } else { dots::HALO });
         let alike = !is_thinned(feature, Eye::Left, balance) && !is_thinned(feature, Eye::Right, balance);
         if alike && is_flat(feature) && !left.cut && !right.cut {
             art.flat.extend(left.paths);
@@ -53,7 +54,6 @@ pub fn thinned(features: &[SolvedFeature], middle: Point, balance: Option<Balanc
         }
     }
     art.overlap = overlap(&art.left, &art.right);
-    let cover = Cover::new([&art.left, &art.right, &art.flat].into_iter().flatten());
     for feature in features {
         if let SolvedForm::Dots(field) = &feature.form {
             let shares = Eye::ALL.map(|eye| left_of(feature, eye, balance));

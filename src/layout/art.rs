@@ -53,7 +53,8 @@ pub fn thinned(features: &[SolvedFeature], middle: Point, balance: Option<Balanc
         }
     }
     art.overlap = overlap(&art.left, &art.right);
-    let cover = Cover::new([&art.left, &art.right, &art.flat].into_iter().flatten());
+    let bands: Vec<BezPath> = solids.iter().flat_map(|s| Eye::ALL.map(|eye| silhouette(s.feature, eye, middle))).collect();
+    let cover = Cover::new([&art.left, &art.right, &art.flat, &bands].into_iter().flatten());
     for feature in features {
         if let SolvedForm::Dots(field) = &feature.form {
             let shares = Eye::ALL.map(|eye| left_of(feature, eye, balance));
@@ -111,11 +112,7 @@ struct Solid<'a> {
 impl<'a> Solid<'a> {
     fn new(feature: &'a SolvedFeature, middle: Point) -> Self {
         let shadow = |eye| {
-            let SolvedForm::Shape { shape, size, extent, .. } = &feature.form else { return Default::default() };
-            if !sees(feature.eyes, eye) {
-                return Default::default();
-            }
-            let path = place(feature, eye, middle) * outline::silhouette(shape, *size, *extent, HALO);
+            let path = silhouette(feature, eye, middle);
             (path.bounding_box(), flatten(&path))
         };
         Self { feature, left: shadow(Eye::Left), right: shadow(Eye::Right) }
@@ -138,6 +135,16 @@ impl<'a> Solid<'a> {
             Eye::Left => &self.left,
             Eye::Right => &self.right,
         }
+    }
+}
+
+/// The area in which an eye sees nothing behind a solid feature: empty for what it does not see.
+fn silhouette(feature: &SolvedFeature, eye: Eye, middle: Point) -> BezPath {
+    match &feature.form {
+        SolvedForm::Shape { shape, size, extent, .. } if sees(feature.eyes, eye) => {
+            place(feature, eye, middle) * outline::silhouette(shape, *size, *extent, HALO)
+        }
+        _ => BezPath::new(),
     }
 }
 

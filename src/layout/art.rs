@@ -53,7 +53,8 @@ pub fn thinned(features: &[SolvedFeature], middle: Point, balance: Option<Balanc
         }
     }
     art.overlap = overlap(&art.left, &art.right);
-    let bands: Vec<BezPath> = solids.iter().flat_map(|s| Eye::ALL.map(|eye| silhouette(s.feature, eye, middle))).collect();
+    let bands: Vec<BezPath> =
+        solids.iter().flat_map(|s| Eye::ALL.map(|eye| silhouette(s.feature, eye, middle))).collect();
     let cover = Cover::new([&art.left, &art.right, &art.flat, &bands].into_iter().flatten());
     for feature in features {
         if let SolvedForm::Dots(field) = &feature.form {

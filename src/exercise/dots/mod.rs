@@ -11,3 +11,6 @@ pub mod hills;
 pub mod planes;
 pub mod waves;
 pub mod words;
+
+#[cfg(test)]
+mod tests;

@@ -48,13 +48,13 @@ fn of_figure(dots: &SolvedDots, figure: &SolvedFigure) -> Option<Words> {
         (format!("is `{}` dots across", plain(across, 1)), format!("limit `{}` dots", plain(ACROSS, 0)))
     } else if part < PART {
         (
-            format!("is at most `{}` dots wide at its widest part", plain(part, 0)),
+            format!("is about `{}` dots wide at its widest part", plain(part, 0)),
             format!("limit `{}` dots", plain(PART, 0)),
         )
     } else if part < strip {
         (
             format!("has strips of `{}` dots that one eye alone sees", plain(strip, 1)),
-            format!("its widest part has `{}` dots", plain(part, 0)),
+            format!("its widest part has about `{}` dots", plain(part, 0)),
         )
     } else {
         return None;
@@ -72,8 +72,7 @@ fn widest_strip(dots: &SolvedDots, figure: &SolvedFigure) -> f64 {
     [apart(0, 0), apart(0, 1), apart(1, 0), apart(1, 1)].into_iter().fold(0.0, f64::max)
 }
 
-/// The side of the largest upright square inside a figure, in dots: at most one more than the largest square of whole
-/// dots.
+/// The side of the largest upright square of dots whose middles lie inside a figure: its width in dots, to one dot.
 fn widest_part(dots: &SolvedDots, figure: &SolvedFigure) -> f64 {
     let left = figure.at.0 - figure.extent.0 / 2.0;
     let mut above: Vec<u32> = Vec::new();
@@ -89,7 +88,7 @@ fn widest_part(dots: &SolvedDots, figure: &SolvedFigure) -> f64 {
         }
         above = sides;
     }
-    f64::from(largest) + 1.0
+    f64::from(largest)
 }
 
 /// Which places of a row, one dot apart, lie inside.

@@ -18,6 +18,14 @@ pub enum Side {
 }
 
 impl Side {
+    /// The other side.
+    pub const fn other(self) -> Self {
+        match self {
+            Side::Toward => Side::Away,
+            Side::Away => Side::Toward,
+        }
+    }
+
     /// The side word of specs and messages.
     pub const fn name(self) -> &'static str {
         match self {
@@ -42,6 +50,8 @@ pub enum Depth {
     Parallax(Mm, Side),
     /// Between two depths, even in demand: 0 is the first, 1 the second.
     Between(Box<(Depth, Depth)>, f64),
+    /// So many times a depth, even in demand; below 0 it is mirrored at the page. For steps that a kind counts.
+    Times(Box<Depth>, f64),
 }
 
 impl Depth {
@@ -53,6 +63,8 @@ impl Depth {
             | Depth::Demand(PrismDioptre(amount), side)
             | Depth::Parallax(Mm(amount), side) => (0.0 < *amount).then_some(*side),
             Depth::Disparity(angle, side) => (0.0 < angle.to_radians()).then_some(*side),
+            Depth::Times(depth, times) if 0.0 < *times => depth.side(),
+            Depth::Times(depth, times) => depth.side().filter(|_| *times < 0.0).map(Side::other),
             Depth::Between(ends, share) => {
                 let (near_end, far_end) = if *share < 0.5 { (&ends.0, &ends.1) } else { (&ends.1, &ends.0) };
                 near_end.side().or(far_end.side())
@@ -154,6 +166,8 @@ pub enum Shape {
     Polygon(u32),
     /// The author's own drawing, solid.
     Drawing(Arc<Drawing>),
+    /// The contour of another shape, filled as in a field of dots, as a line of its weight: half of the line lies outside.
+    Outline(Box<Shape>),
     /// Letters or words in the page's bold face; the size is the height of a capital letter.
     Text(String),
 }
@@ -258,6 +272,8 @@ pub enum Form {
         /// The width of the line on the page.
         weight: Mm,
     },
+    /// A scale on the page, with its numbers.
+    Scale(Scale),
     /// Straight strokes with square ends, all at one depth: scales, ticks, posts, borders.
     Strokes {
         /// Each from one end to the other.
@@ -269,6 +285,28 @@ pub enum Form {
     },
     /// A field of random dots in which depth alone makes a figure.
     Dots(Box<DotField>),
+    /// A form of another kind moved sideways by half the parallax of a depth, so that each eye finds it where one
+    /// half-image of something at that depth would lie: sideways places then tell one eye alone nothing.
+    Aside {
+        /// What is moved.
+        form: Box<Form>,
+        /// The depth: away moves it to the right, toward to the left.
+        by: Depth,
+    },
+}
+
+/// A scale on the page: even ticks about a zero in its middle. The solver adds the numbers, in prism dioptres on one side
+/// and in millimetres on the other: what they are depends on the viewing distance.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Scale {
+    /// Its zero.
+    pub zero: At,
+    /// Whether it runs from left to right; else from top to bottom.
+    pub is_level: bool,
+    /// From tick to tick.
+    pub step: Mm,
+    /// How many ticks stand on each side of the zero.
+    pub ticks: u32,
 }
 
 /// A random-dot stereogram: bars of one height in rows, at random places, so that each eye alone sees an even field.

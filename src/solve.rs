@@ -7,9 +7,10 @@ mod companions;
 mod depth;
 mod dots;
 mod problem;
+mod scale;
 
 pub use depth::{stand, stand_of};
-pub use dots::{DotRow, SolvedDots, SolvedFigure};
+pub use dots::{DotProblem, DotRow, SolvedDots, SolvedFigure};
 pub use problem::{ProblemKind, SolveProblem};
 
 use std::sync::Arc;
@@ -127,8 +128,9 @@ pub fn solve(scene: &Scene, viewer: &Viewer) -> Result<Vec<SolvedFeature>, Vec<S
         match solve_feature(feature, &solver) {
             Ok(target) => {
                 let companions = companions::of(&target, feature.companions);
+                let numbers = scale::numbers(&target, &feature.form, viewer.distance);
                 solved.push(target);
-                solved.extend(companions);
+                solved.extend(companions.into_iter().chain(numbers));
             }
             Err(kinds) => problems.extend(kinds.into_iter().map(|kind| SolveProblem {
                 feature: feature.id.clone(),
@@ -142,30 +144,7 @@ pub fn solve(scene: &Scene, viewer: &Viewer) -> Result<Vec<SolvedFeature>, Vec<S
 
 /// Solves one feature.
 fn solve_feature(feature: &Feature, solver: &Solver) -> Result<SolvedFeature, Vec<ProblemKind>> {
-    let (form, at, stand) = match &feature.form {
-        Form::Shape { shape, at, size, weight, depth } => {
-            let point = solve_point(*at, depth, feature.scaling, solver).map_err(|kind| vec![kind])?;
-            let drawn = |mm: f64| length_on_page(mm * point.magnification);
-            let size = length_of(*size, &solver.own).and_then(drawn).map_err(|kind| vec![kind])?;
-            let weight = drawn(weight.0).map_err(|kind| vec![kind])?;
-            let extent = outline::extent(shape, size);
-            let form = SolvedForm::Shape { shape: shape.clone(), size, extent, weight };
-            (form, (point.on_page.x, point.on_page.y), point.stand)
-        }
-        Form::Strokes { strokes, weight, depth } => {
-            solve_strokes(strokes, *weight, depth, feature.scaling, solver).map_err(|kind| vec![kind])?
-        }
-        Form::Dots(field) => {
-            let (dots, stand) = dots::solve(field, solver)?;
-            (SolvedForm::Dots(Arc::new(dots)), (field.at.x.0, field.at.y.0), stand)
-        }
-        Form::Path { vertices, closed, smooth, weight } => {
-            let (points, stand) = solve_path(vertices, feature.scaling, solver)?;
-            let weight = length_on_page(weight.0).map_err(|kind| vec![kind])?;
-            let at = middle_of(&points);
-            (SolvedForm::Path { points, closed: *closed, smooth: *smooth, weight }, at, stand)
-        }
-    };
+    let (form, at, stand) = solve_form(&feature.form, feature.scaling, solver)?;
     Ok(SolvedFeature {
         id: feature.id.clone(),
         role: feature.role,
@@ -176,6 +155,68 @@ fn solve_feature(feature: &Feature, solver: &Solver) -> Result<SolvedFeature, Ve
         solid: feature.solid,
         place: feature.place,
     })
+}
+
+/// Solves a form: what is drawn, its middle on the page, and how it stands.
+fn solve_form(
+    form: &Form,
+    scaling: Scaling,
+    solver: &Solver,
+) -> Result<(SolvedForm, (f64, f64), Stand), Vec<ProblemKind>> {
+    Ok(match form {
+        Form::Shape { shape, at, size, weight, depth } => {
+            let point = solve_point(*at, depth, scaling, solver).map_err(|kind| vec![kind])?;
+            let drawn = |mm: f64| length_on_page(mm * point.magnification);
+            let size = length_of(*size, &solver.own).and_then(drawn).map_err(|kind| vec![kind])?;
+            let weight = drawn(weight.0).map_err(|kind| vec![kind])?;
+            let extent = outline::extent(shape, size);
+            let form = SolvedForm::Shape { shape: shape.clone(), size, extent, weight };
+            (form, (point.on_page.x, point.on_page.y), point.stand)
+        }
+        Form::Scale(scale) => {
+            let (ticks, weight) = scale::ticks(scale);
+            solve_strokes(&ticks, weight, &Depth::Page, Scaling::ConstantAngle, solver).map_err(|kind| vec![kind])?
+        }
+        Form::Strokes { strokes, weight, depth } => {
+            solve_strokes(strokes, *weight, depth, scaling, solver).map_err(|kind| vec![kind])?
+        }
+        Form::Dots(field) => {
+            let (dots, stand) = dots::solve(field, solver)?;
+            (SolvedForm::Dots(Arc::new(dots)), (field.at.x.0, field.at.y.0), stand)
+        }
+        Form::Path { vertices, closed, smooth, weight } => {
+            let (points, stand) = solve_path(vertices, scaling, solver)?;
+            let weight = length_on_page(weight.0).map_err(|kind| vec![kind])?;
+            let at = middle_of(&points);
+            (SolvedForm::Path { points, closed: *closed, smooth: *smooth, weight }, at, stand)
+        }
+        Form::Aside { form, by } => {
+            let (form, at, stand) = solve_form(form, scaling, solver)?;
+            let by = solver.half(by).map_err(|kind| vec![kind])?;
+            let x = quantise(at.0 + by).ok_or_else(|| vec![ProblemKind::NotFinite])?;
+            (moved(form, by), (x, at.1), stand)
+        }
+    })
+}
+
+/// A form with its places moved to the right; a shape has no places of its own.
+fn moved(form: SolvedForm, by: f64) -> SolvedForm {
+    match form {
+        SolvedForm::Shape { .. } => form,
+        SolvedForm::Dots(dots) => {
+            let mut dots = Arc::unwrap_or_clone(dots);
+            dots.figures.iter_mut().for_each(|figure| figure.at.0 += by);
+            SolvedForm::Dots(Arc::new(dots))
+        }
+        SolvedForm::Strokes { strokes, weight } => {
+            let strokes = strokes.into_iter().map(|ends| ends.map(|(x, y)| (x + by, y))).collect();
+            SolvedForm::Strokes { strokes, weight }
+        }
+        SolvedForm::Path { points, closed, smooth, weight } => {
+            let points = points.into_iter().map(|p| PathPoint { x: p.x + by, ..p }).collect();
+            SolvedForm::Path { points, closed, smooth, weight }
+        }
+    }
 }
 
 /// Solves strokes: all at one depth, in true perspective where the scaling asks for it.

@@ -20,7 +20,8 @@ const ALLOWED: &[(&str, &[&str])] = &[
     ("outline", &["scene"]),
     // The author's own pictures as outlines and grids; a picture is refused in the words of the spec.
     ("artwork", &["scene", "spec"]),
-    ("exercise", &["spec", "scene", "chance", "units", "diagnostics"]),
+    // A kind that sets letters one by one needs to know how wide they are; it still knows no offset.
+    ("exercise", &["spec", "scene", "outline", "chance", "units", "diagnostics"]),
     ("solve", &["scene", "outline", "optics", "chance", "units", "diagnostics"]),
     ("lint", &["solve", "scene", "optics", "colour", "units", "diagnostics"]),
     ("layout", &["spec", "exercise", "scene", "solve", "outline", "optics", "colour", "units", "diagnostics"]),

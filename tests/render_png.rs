@@ -119,7 +119,7 @@ fn fill(path: BezPath, tone: Tone) -> Node {
 }
 
 fn art(left: Vec<BezPath>, right: Vec<BezPath>, flat: Vec<BezPath>) -> Node {
-    Node::Art(Art { left, right, overlap: Vec::new(), flat })
+    Node::Art(Art { left, right, flat, ..Art::default() })
 }
 
 fn words(text: &str, size: f64, origin: Point, tone: Tone) -> Node {
@@ -133,7 +133,7 @@ fn words(text: &str, size: f64, origin: Point, tone: Tone) -> Node {
             range: i..i + c.len_utf8(),
         })
         .collect();
-    Node::Text(TextRun { face: Face::Regular, size, origin, glyphs, text: Arc::from(text), tone })
+    Node::Text(TextRun { face: Face::Regular, size, origin, turned: false, glyphs, text: Arc::from(text), tone })
 }
 
 /// The chunks of a PNG file in order.

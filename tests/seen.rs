@@ -59,7 +59,7 @@ fn marks(inks: Inks) -> [[u8; 3]; 4] {
         left: vec![square(1.0), square(9.0)],
         right: vec![square(5.0), square(9.0)],
         overlap: vec![square(9.0)],
-        flat: Vec::new(),
+        ..Art::default()
     };
     let picture = Picture::of(kurbo::Size::new(16.0, 4.0), inks, art, Ppi(254));
     [20, 60, 100, 140].map(|x| picture.at(x, 20))

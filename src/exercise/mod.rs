@@ -4,9 +4,15 @@
 
 pub mod artwork;
 pub mod balance;
+pub mod choice;
+pub mod dots;
 pub mod fusion;
+pub mod gated;
+pub mod lines;
+pub mod parts;
 pub mod quiz;
 pub mod ramp;
+pub mod readiness;
 pub mod reference;
 pub mod steps;
 pub mod target;
@@ -107,6 +113,9 @@ macro_rules! kinds {
         /// Every kind, in the same order.
         pub const KINDS: &[Kind] = &[$($room::$module::KIND),*];
 
+        /// The family of each kind, in the same order: the folder it stands in.
+        const ROOMS: &[&str] = &[$(stringify!($room)),*];
+
         impl Body {
             /// The id of its kind.
             pub fn kind(&self) -> &'static str {
@@ -128,10 +137,30 @@ macro_rules! kinds {
 
 // From the first checks to the last steps: the order of the spec reference and of `depthpress kinds`.
 kinds! {
+    "who": readiness::who::Who,
+    "inset": readiness::inset::Inset,
+    "nonius": readiness::nonius::Nonius,
+    "halves": readiness::halves::Halves,
+    "dealt": fusion::dealt::Dealt,
+    "patch": fusion::patch::Patch,
+    "words": fusion::words::Lettering,
+    "columns": fusion::columns::Columns,
     "hold": fusion::hold::Hold,
     "jump": steps::jump::Jump,
     "trail": steps::trail::Trail,
     "nest": steps::nest::Nest,
+    "odd": choice::odd::Odd,
+    "side": choice::side::Side,
+    "order": choice::order::Order,
+    "match": choice::matching::Match,
+    "hidden": dots::hidden::Hidden,
+    "gap": dots::gap::Gap,
+    "planes": dots::planes::Planes,
+    "board": dots::board::Board,
+    "hills": dots::hills::Hills,
+    "waves": dots::waves::Waves,
+    "contrast": gated::contrast::Contrast,
+    "shared": gated::shared::Shared,
     "layers": artwork::layers::Layers,
     "scene": artwork::scene::Stage,
 }
@@ -168,6 +197,40 @@ pub struct Kind {
     pub read: fn(&mut Reader<'_>, &Document<'_>, &Table<'_>) -> Option<Body>,
     /// A whole exercise file, for the spec reference.
     pub example: &'static str,
+}
+
+/// A family of kinds.
+#[derive(Debug)]
+pub struct Family {
+    /// Its name: that of the folder in which its kinds stand.
+    pub id: &'static str,
+    /// What its kinds have in common, one sentence.
+    pub doc: &'static str,
+}
+
+/// The families, from the first checks to what a professional sets.
+pub const FAMILIES: &[Family] = &[
+    Family { id: "readiness", doc: "Whether everything is ready: both eyes at work, glasses the right way round." },
+    Family { id: "fusion", doc: "One thing is held single." },
+    Family { id: "steps", doc: "The eyes change between depths." },
+    Family { id: "choice", doc: "A question is answered by depth alone." },
+    Family { id: "dots", doc: "A form appears in dots, and only to both eyes together." },
+    Family { id: "artwork", doc: "Pictures that authors bring along get depth." },
+    Family { id: "gated", doc: "What an eye-care professional sets, under `[gate]`." },
+];
+
+impl Kind {
+    /// The id of its family.
+    pub fn family(&self) -> &'static str {
+        let room = KINDS.iter().zip(ROOMS).find(|(kind, _)| kind.id == self.id);
+        room.map_or("", |(_, room)| room)
+    }
+
+    /// The keys of its `[exercise]` that not every kind has.
+    pub fn own_keys(&self) -> impl Iterator<Item = &'static Field> {
+        let exercise = self.tables.first().into_iter().flat_map(|table| table.fields());
+        exercise.filter(|field| COMMON.iter().all(|common| common.key != field.key))
+    }
 }
 
 /// Keys of `[exercise]` that every kind has.
@@ -307,6 +370,19 @@ pub struct Page {
     pub words: Words,
     /// What the stronger eye keeps, where a professional set it.
     pub balance: Option<Balance>,
+}
+
+impl Page {
+    /// Its title with level and variant, where there is more than one: "Two buoys, level 2 · B".
+    pub fn full_title(&self) -> String {
+        let level = if self.levels == 1 { String::new() } else { format!(", level {}", self.level) };
+        format!("{}{level}{}", self.title, self.variant_words())
+    }
+
+    /// " · B", or nothing where there is but one variant.
+    pub fn variant_words(&self) -> String {
+        self.variant.map_or(String::new(), |letter| format!(" · {}", letter.to_ascii_uppercase()))
+    }
 }
 
 /// Every page of the exercises, one a level and variant, in the order of the book. `set` is the id of the set: it goes

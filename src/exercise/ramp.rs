@@ -2,6 +2,7 @@
 
 use crate::diagnostics::{Diagnostic, codes};
 use crate::scene::{Depth, Size};
+use crate::spec::Share;
 use crate::spec::field::{Field, TableForm, TableSpec, Takes};
 use crate::spec::read::{Placed, Raw, Read, Slot};
 use crate::spec::reader::{RampSeen, Reader};
@@ -167,6 +168,16 @@ impl Blend for Depth {
     }
 }
 
+impl Blend for Mm {
+    fn blend(&self, to: &Self, t: f64) -> Self {
+        if 1.0 <= t { *to } else { Mm(self.0 + (to.0 - self.0) * t) }
+    }
+
+    fn blends_with(&self, _: &Self) -> bool {
+        true
+    }
+}
+
 impl Blend for Size {
     /// Sizes of one kind blend evenly. The reader refuses a ramp from a length to an angle, so the last arm only ever
     /// holds the start.
@@ -182,5 +193,28 @@ impl Blend for Size {
 
     fn blends_with(&self, to: &Self) -> bool {
         matches!((self, to), (Size::Length(_), Size::Length(_)) | (Size::Angle(_), Size::Angle(_)))
+    }
+}
+
+impl Blend for Share {
+    fn blend(&self, to: &Self, t: f64) -> Self {
+        Share(self.0 + (to.0 - self.0) * t)
+    }
+
+    fn blends_with(&self, _: &Self) -> bool {
+        true
+    }
+}
+
+impl Blend for u32 {
+    /// The nearest whole number; halfway, the one farther from 0.
+    #[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "between two numbers of this type")]
+    fn blend(&self, to: &Self, t: f64) -> Self {
+        let (from, to) = (f64::from(*self), f64::from(*to));
+        (from + (to - from) * t.clamp(0.0, 1.0)).round() as u32
+    }
+
+    fn blends_with(&self, _: &Self) -> bool {
+        true
     }
 }

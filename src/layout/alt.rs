@@ -6,6 +6,8 @@ use crate::scene::{Eyes, Role};
 use crate::solve::{SolvedFeature, SolvedForm, Stand};
 use crate::units::plain;
 
+use super::apart;
+
 /// Demands smaller than this read as "on the page", pd: they print as 0.
 const FLAT: f64 = 0.005;
 
@@ -59,9 +61,20 @@ pub fn demand_words(features: &[SolvedFeature], viewer: &Viewer) -> String {
     if from == to { from } else { format!("from {from} to {to}") }
 }
 
+/// "All on the page.", "Depths: from 2 pd toward to the page."
+fn stands(features: &[SolvedFeature], viewer: &Viewer) -> String {
+    match demand_words(features, viewer).as_str() {
+        "the page" => "All on the page.".to_owned(),
+        words => format!("Depths: {words}."),
+    }
+}
+
 /// The caption under the art: where the targets should seem to stand, counted from the eyes.
 pub fn caption(features: &[SolvedFeature], viewer: &Viewer) -> String {
     let page = format!("page {} cm", plain(viewer.distance.0 / 10.0, 1));
+    if apart::is_apart(features) {
+        return format!("{} {} From your eyes: {page}.", apart::alone(features), stands(features, viewer));
+    }
     let seen: Vec<&SolvedFeature> = looked_at(features).collect();
     if seen.is_empty() || 3 < seen.len() {
         return format!("Depths: {}. From your eyes: {page}.", demand_words(features, viewer));
@@ -76,6 +89,9 @@ pub fn caption(features: &[SolvedFeature], viewer: &Viewer) -> String {
 
 /// Alternative text for the art: what each eye gets, and what both together should see.
 pub fn figure(features: &[SolvedFeature], viewer: &Viewer) -> String {
+    if apart::is_apart(features) {
+        return format!("{} {}", apart::figure(features), stands(features, viewer));
+    }
     let things = inventory(features);
     let marks = |eyes: Eyes, name: &str| {
         let count = features.iter().filter(|f| f.role == Role::Watch && f.eyes == eyes).count();

@@ -13,6 +13,7 @@ use crate::outline;
 use crate::scene::{Eye, Eyes, Role, Shape};
 use crate::solve::{self, PathPoint, SolvedFeature, SolvedForm};
 
+use super::dots::{self, Cover};
 use super::sheet::Art;
 
 /// Clear space around a solid feature, mm (design choice: keeps an outline readable against lines behind it).
@@ -52,6 +53,13 @@ pub fn thinned(features: &[SolvedFeature], middle: Point, balance: Option<Balanc
         }
     }
     art.overlap = overlap(&art.left, &art.right);
+    let cover = Cover::new([&art.left, &art.right, &art.flat].into_iter().flatten());
+    for feature in features {
+        if let SolvedForm::Dots(field) = &feature.form {
+            let shares = Eye::ALL.map(|eye| left_of(feature, eye, balance));
+            art.dots.push(dots::bars(feature, field, middle, shares, &cover));
+        }
+    }
     art
 }
 

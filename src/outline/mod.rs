@@ -16,6 +16,8 @@ const BAR_HEIGHT: f64 = 0.36;
 const BRACKET_ARM: f64 = 0.2;
 /// Accuracy of circles as Bézier curves, mm: far below the hundredth of a millimetre that pages promise.
 const CIRCLE_ACCURACY: f64 = 1e-4;
+/// Accuracy of a line along a contour, mm: a tenth of a device dot at 600 ppi.
+const STROKE_ACCURACY: f64 = 0.004;
 
 /// Width and height of the drawn bounding box of a shape whose longer side is `size` mm (text: capital height).
 pub fn extent(shape: &Shape, size: f64) -> (f64, f64) {
@@ -39,6 +41,7 @@ pub fn extent(shape: &Shape, size: f64) -> (f64, f64) {
         | Shape::Brackets
         | Shape::OpenRing(_) => (size, size),
         Shape::Drawing(drawing) => (drawing.extent.0 * size, drawing.extent.1 * size),
+        Shape::Outline(inner) => extent(inner, size),
     }
 }
 
@@ -56,7 +59,24 @@ pub fn path(shape: &Shape, size: f64, extent: (f64, f64), weight: f64) -> BezPat
         Shape::Bar => rectangle(extent.0 / 2.0, extent.1 / 2.0),
         Shape::Brackets => brackets(extent.0 / 2.0, extent.1 / 2.0, weight),
         Shape::Text(text) => centred(text_outline(text), size / fonts::CAP_HEIGHT),
+        Shape::Outline(inner) => along(&filled(inner, size), weight),
     }
+}
+
+/// A shape without the holes of its lines, about the middle of its box: what it is where dots fill it. A cross has arms a
+/// third of its size wide, an open ring and letters keep their holes.
+pub fn filled(shape: &Shape, size: f64) -> BezPath {
+    match shape {
+        Shape::Ring => circle(size / 2.0),
+        Shape::Cross => cross(size / 2.0, size / 6.0),
+        _ => path(shape, size, extent(shape, size), f64::INFINITY),
+    }
+}
+
+/// A line of this width along a contour.
+fn along(contour: &BezPath, weight: f64) -> BezPath {
+    let style = Stroke::new(weight).with_join(Join::Round);
+    kurbo::stroke(contour, &style, &StrokeOpts::default(), STROKE_ACCURACY)
 }
 
 /// The same outline with less ink inside its outer edge, `share` 0 to 1: lines have that share of their width, solid
@@ -88,6 +108,8 @@ pub fn silhouette(shape: &Shape, size: f64, extent: (f64, f64), halo: f64) -> Be
         Shape::Cross | Shape::Bar | Shape::Wedge | Shape::Brackets | Shape::Text(_) => {
             rectangle(extent.0 / 2.0 + halo, extent.1 / 2.0 + halo)
         }
+        // Its line alone: what it goes around stays.
+        Shape::Outline(inner) => along(&filled(inner, size), 2.0 * halo),
     }
 }
 
@@ -117,6 +139,39 @@ pub fn free_radius(shape: &Shape, size: f64, weight: f64) -> f64 {
         Shape::Diamond => (size / 2.0 * std::f64::consts::FRAC_1_SQRT_2 - weight).max(0.0),
         _ => 0.0,
     }
+}
+
+/// A letter of a line, at its place in it.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Letter {
+    /// Which.
+    pub character: char,
+    /// Its drawn box in heights of a capital. The pen starts at the left, at 0 on the baseline; y down.
+    pub area: Rect,
+}
+
+/// The letters of a line as [`Shape::Text`] sets it, blanks left out: for letters that are features of their own.
+pub fn letters(line: &str) -> Vec<Letter> {
+    let (mut letters, mut pen) = (Vec::new(), 0.0);
+    for character in line.chars() {
+        let glyph = fonts::glyph(Face::Bold, character).unwrap_or(0);
+        let area = fonts::outline(Face::Bold, glyph).bounding_box() + Vec2::new(pen, 0.0);
+        if 0.0 < area.width() {
+            letters.push(Letter { character, area: area.scale_from_origin(1.0 / fonts::CAP_HEIGHT) });
+        }
+        pen += fonts::advance(Face::Bold, glyph);
+    }
+    letters
+}
+
+/// The drawn box of a line of letters, in the frame of [`Letter::area`]; of no size where it has none.
+pub fn line_box(line: &str) -> Rect {
+    letters(line).into_iter().map(|letter| letter.area).reduce(|a, b| a.union(b)).unwrap_or(Rect::ZERO)
+}
+
+/// The first character of a line that the bold face does not have.
+pub fn missing(line: &str) -> Option<char> {
+    line.chars().find(|&character| fonts::glyph(Face::Bold, character).is_none())
 }
 
 /// The unit outline of a line of bold letters: em units, baseline at 0, y down.
@@ -390,6 +445,26 @@ mod tests {
                 }
             }
         }
+    }
+
+    #[test]
+    fn letters_by_themselves_cover_what_the_line_covers() {
+        let line = "Boje g7";
+        let whole = path(&Shape::Text(line.into()), 10.0, (0.0, 0.0), 1.0);
+        let middle = line_box(line).scale_from_origin(10.0).center().to_vec2();
+        let parts: BezPath = letters(line)
+            .iter()
+            .flat_map(|letter| {
+                let own = path(&Shape::Text(letter.character.to_string()), 10.0, (0.0, 0.0), 1.0);
+                let to = letter.area.scale_from_origin(10.0).center().to_vec2() - middle;
+                (Affine::translate(to) * own).into_iter().collect::<Vec<_>>()
+            })
+            .collect();
+        assert!((whole.area() - parts.area()).abs() < 1e-6);
+        let (a, b) = (whole.bounding_box(), parts.bounding_box());
+        assert!((a.origin() - b.origin()).hypot() < 1e-6 && (a.size() - b.size()).to_vec2().hypot() < 1e-6, "{a} {b}");
+        assert_eq!(letters(line).iter().map(|l| l.character).collect::<String>(), "Bojeg7");
+        assert_eq!((missing("Boje ж"), missing(line)), (Some('ж'), None));
     }
 
     #[test]

@@ -53,6 +53,11 @@ impl Solver {
         Err(ProblemKind::PastParallel { parallax, distance: self.own.distance(), smallest_ipd: self.smallest.ipd() })
     }
 
+    /// Half the parallax of a depth on the grid, mm: how far it moves what is drawn aside.
+    pub(super) fn half(&self, by: &Depth) -> Result<f64, ProblemKind> {
+        quantise(self.exact(by)?.0 / 2.0).ok_or(ProblemKind::NotFinite)
+    }
+
     /// The parallax of an intended depth as the formulas give it.
     fn exact(&self, depth: &Depth) -> Result<Mm, ProblemKind> {
         match depth {
@@ -77,6 +82,7 @@ impl Solver {
                 // Linear in parallax is even in demand: one is a fixed multiple of the other.
                 Ok(Mm(from + (to - from) * share))
             }
+            Depth::Times(depth, times) => Ok(Mm(self.exact(depth)?.0 * times)),
         }
     }
 

@@ -182,6 +182,11 @@ pub const fn deg(min: f64, max: f64) -> Limits {
     limits(min, max, Unit::Deg)
 }
 
+/// Limits in minutes of arc.
+pub const fn arcmin(min: f64, max: f64) -> Limits {
+    limits(min, max, Unit::Arcmin)
+}
+
 /// Limits in per cent.
 pub const fn percent(min: f64, max: f64) -> Limits {
     limits(min, max, Unit::Percent)

@@ -9,12 +9,12 @@ use std::io::{self, Read as _};
 use std::path::{Path, PathBuf};
 
 use crate::diagnostics::{Diagnostic, Diagnostics, FileId, Place, Sources, codes};
-use crate::exercise::{Exercise, read_exercise};
+use crate::exercise::{Exercise, parts_of_series, read_exercise};
 use crate::layout::parts::is_own;
 use crate::spec::SetSpec;
 use crate::spec::data::{Data, DataRef, apply, contradictions, read_data};
 use crate::spec::read::Placed;
-use crate::spec::reader::Reader;
+use crate::spec::reader::{Plan, Reader, SeriesPart};
 use crate::spec::set::{SetRead, read_set};
 use crate::spec::text::shown;
 
@@ -69,12 +69,15 @@ pub fn load(path: &Path) -> Result<Loaded, LoadError> {
     let home = file.parent().map(Path::to_owned).unwrap_or_default();
     let pictures = Folder::new(&home);
     let mut loading = Loading { home, pictures, sources: Sources::default(), diagnostics: Diagnostics::new() };
-    let SetRead { mut set, exercises, gated, data } = match loading.read_file(&file, None).map_err(failed(&file))? {
+    let SetRead { mut set, exercises, series, gated, data } = match loading
+        .read_file(&file, None)
+        .map_err(failed(&file))?
+    {
         Some(id) => loading.parse(id, read_set),
-        None => SetRead { set: None, exercises: Vec::new(), gated: false, data: Vec::new() },
+        None => SetRead { set: None, exercises: Vec::new(), series: BTreeMap::new(), gated: false, data: Vec::new() },
     };
     loading.read_data(&mut set, &data);
-    let exercises = loading.read_exercises(exercises);
+    let exercises = loading.read_exercises(exercises, series);
     if !gated {
         loading.diagnostics.extend(exercises.iter().filter_map(ungated));
     }
@@ -119,9 +122,9 @@ impl Loading {
     }
 
     /// Reads the listed exercises in their order; each broken one leaves its problems and no exercise.
-    fn read_exercises(&mut self, listed: Vec<Placed<String>>) -> Vec<Exercise> {
+    fn read_exercises(&mut self, listed: Vec<Placed<String>>, series: BTreeMap<String, SeriesPart>) -> Vec<Exercise> {
         let mut stems = BTreeMap::new();
-        let mut exercises = Vec::new();
+        let mut files = Vec::new();
         for entry in listed {
             let name = entry.value.rsplit('/').next().unwrap_or("");
             let stem = name.strip_suffix(".toml").unwrap_or(name).to_owned();
@@ -129,10 +132,52 @@ impl Loading {
                 continue;
             }
             let Some(file) = self.read_listed(&entry, LISTED) else { continue };
-            exercises.extend(self.parse(file, |reader| read_exercise(reader, &stem)).map(|e| (e, entry.place)));
+            files.push((file, stem, entry.place));
+        }
+        let mut plan = Plan { series, ..Plan::default() };
+        self.count_series(&files, &mut plan);
+        let mut exercises = Vec::new();
+        for (file, stem, place) in files {
+            let read = self.parse(file, |reader| {
+                reader.plan = plan.clone();
+                read_exercise(reader, &stem)
+            });
+            self.go_on(file, &mut plan);
+            exercises.extend(read.map(|exercise| (exercise, place)));
         }
         self.check_page_ids(&exercises);
         exercises.into_iter().map(|(exercise, _)| exercise).collect()
+    }
+
+    /// Counts the levels of each series over all files.
+    fn count_series(&mut self, files: &[(FileId, String, Place)], plan: &mut Plan) {
+        for (file, ..) in files {
+            for (series, levels) in self.parts(*file, plan) {
+                if let Some(part) = plan.series.get_mut(&series) {
+                    part.of += levels;
+                }
+            }
+        }
+    }
+
+    /// Moves every series past the levels that a file has taken.
+    fn go_on(&mut self, file: FileId, plan: &mut Plan) {
+        for (series, levels) in self.parts(file, plan) {
+            if let Some(part) = plan.series.get_mut(&series) {
+                part.first += levels;
+            }
+        }
+    }
+
+    /// The levels of each series that a file takes.
+    fn parts(&self, file: FileId, plan: &Plan) -> Vec<(String, u32)> {
+        if plan.series.is_empty() {
+            return Vec::new();
+        }
+        let mut untold = Diagnostics::new();
+        let mut reader = Reader::new(&self.sources, file, &mut untold);
+        reader.plan = plan.clone();
+        parts_of_series(&mut reader)
     }
 
     /// Pushes a file listed twice, or a second file with the same stem: stems are the ids of exercises.

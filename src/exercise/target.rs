@@ -261,7 +261,7 @@ impl Target {
                 depth: self.depth.at(level),
             },
             scaling: self.scaling,
-            companions: Companions { watch: self.watch, lock: self.lock, number: None },
+            companions: Companions { watch: self.watch, lock: self.lock, ..Companions::default() },
             solid: false,
             place: Some(self.place),
         }

@@ -143,6 +143,8 @@ pub enum Takes {
     Point(Quantity),
     /// A time.
     Time(Limits),
+    /// A prism demand, without a side.
+    Prism(Limits),
     /// A share, in per cent.
     Share(Limits),
     /// A list.
@@ -180,6 +182,11 @@ pub const fn mm(min: f64, max: f64) -> Limits {
 /// Limits in degrees.
 pub const fn deg(min: f64, max: f64) -> Limits {
     limits(min, max, Unit::Deg)
+}
+
+/// Limits in prism dioptres.
+pub const fn pd(min: f64, max: f64) -> Limits {
+    limits(min, max, Unit::Pd)
 }
 
 /// Limits in minutes of arc.
@@ -242,6 +249,7 @@ impl Takes {
             Takes::Depth => "a depth".to_owned(),
             Takes::Point(reach) => format!("two lengths, each at most {} from the middle", amount(*reach)),
             Takes::Time(limits) => format!("a time, {}", limits.words()),
+            Takes::Prism(limits) => format!("a prism demand, {}", limits.words()),
             Takes::Share(limits) => format!("a share, {}", limits.words()),
             Takes::List { of, min, max } if min == max => format!("a list of {min}, each {}", of.words()),
             Takes::List { of, min, max } => format!("a list of {min} to {max}, each {}", of.words()),
@@ -267,6 +275,7 @@ impl Takes {
             Takes::Depth => "a depth in quotes".to_owned(),
             Takes::Point(_) => "a list of two lengths".to_owned(),
             Takes::Time(_) => "a time in quotes".to_owned(),
+            Takes::Prism(_) => "a prism demand in quotes".to_owned(),
             Takes::Share(_) => "a share in quotes".to_owned(),
             Takes::List { .. } => "a list".to_owned(),
             Takes::Ramp(of) => of.noun(),
@@ -292,6 +301,7 @@ impl Takes {
                 limits.example(&[(40.0, Unit::Mm), (40.0, Unit::Cm), (2.0, Unit::Mm)])
             }
             Takes::Time(limits) => limits.example(&[(10.0, Unit::S)]),
+            Takes::Prism(limits) => limits.example(&[(4.0, Unit::Pd)]),
             Takes::Share(limits) => limits.example(&[(4.0, Unit::Percent)]),
             Takes::Depth => "\"2 pd toward\"".to_owned(),
             Takes::Point(_) => "[\"10 mm\", \"0 mm\"]".to_owned(),

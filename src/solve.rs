@@ -7,6 +7,7 @@ mod companions;
 mod depth;
 mod dots;
 mod problem;
+mod scale;
 
 pub use depth::{stand, stand_of};
 pub use dots::{DotProblem, DotRow, SolvedDots, SolvedFigure};
@@ -18,7 +19,7 @@ use crate::diagnostics::Place;
 use crate::optics::{Viewer, Viewing};
 use crate::outline;
 use crate::scene::{At, Depth, Eye, Eyes, Feature, Form, Role, Scaling, Scene, Shape, Size, Vertex};
-use crate::units::{Angle, Mm, PrismDioptre};
+use crate::units::{Angle, Mm, PrismDioptre, plain};
 
 use depth::{Solver, quantise};
 
@@ -35,6 +36,20 @@ pub struct Stand {
     pub place: Option<Mm>,
     /// The same for the smallest and the largest ipd of the audience.
     pub place_range: (Option<Mm>, Option<Mm>),
+}
+
+/// Demands smaller than this read as "on the page", pd: they print as 0.
+pub const FLAT: f64 = 0.005;
+
+impl Stand {
+    /// The demand with its side: "2 pd toward", "on the page".
+    pub fn demand_words(&self) -> String {
+        let demand = self.demand.0;
+        if demand.abs() < FLAT {
+            return "on the page".to_owned();
+        }
+        format!("{} pd {}", plain(demand.abs(), 2), if 0.0 < demand { "toward" } else { "away" })
+    }
 }
 
 /// A point of a solved path: its cyclopean place on the page and its parallax.
@@ -127,8 +142,9 @@ pub fn solve(scene: &Scene, viewer: &Viewer) -> Result<Vec<SolvedFeature>, Vec<S
         match solve_feature(feature, &solver) {
             Ok(target) => {
                 let companions = companions::of(&target, feature.companions);
+                let numbers = scale::numbers(&target, &feature.form, viewer.distance);
                 solved.push(target);
-                solved.extend(companions);
+                solved.extend(companions.into_iter().chain(numbers));
             }
             Err(kinds) => problems.extend(kinds.into_iter().map(|kind| SolveProblem {
                 feature: feature.id.clone(),
@@ -170,6 +186,10 @@ fn solve_form(
             let extent = outline::extent(shape, size);
             let form = SolvedForm::Shape { shape: shape.clone(), size, extent, weight };
             (form, (point.on_page.x, point.on_page.y), point.stand)
+        }
+        Form::Scale(scale) => {
+            let (ticks, weight) = scale::ticks(scale);
+            solve_strokes(&ticks, weight, &Depth::Page, Scaling::ConstantAngle, solver).map_err(|kind| vec![kind])?
         }
         Form::Strokes { strokes, weight, depth } => {
             solve_strokes(strokes, *weight, depth, scaling, solver).map_err(|kind| vec![kind])?

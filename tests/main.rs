@@ -10,7 +10,9 @@
     reason = "tests may unwrap, write files of their own and compare with literals"
 )]
 
+mod answers;
 mod architecture;
+mod artwork;
 mod bad_specs;
 mod balance;
 mod bundle;
@@ -19,6 +21,7 @@ mod cli;
 mod colour;
 mod demo_set;
 mod inks;
+mod kinds;
 mod measure;
 mod oracles;
 mod reading;

@@ -71,6 +71,17 @@ pub fn shape_name(shape: &Shape) -> &str {
     }
 }
 
+/// What a brief check says at its end.
+pub const BRIEF: &str = "One minute is enough.";
+
+/// What a page of a kind that a professional sets says first.
+pub const AS_TOLD: &str = "Do this only as your professional told you.";
+
+/// Rows of "If you see only …", written out.
+pub fn rows(rows: &[(&str, &str)]) -> Vec<(String, String)> {
+    rows.iter().map(|&(seen, then)| (seen.to_owned(), then.to_owned())).collect()
+}
+
 /// A time in words: "10 seconds".
 pub fn seconds(time: Seconds) -> String {
     match plain(time.0, 1).as_str() {
@@ -100,7 +111,7 @@ pub fn with_marks(see: String, watch: bool) -> String {
 
 /// What it means when one eye's part is missing. The bar belongs to the left eye, the wedge to the right eye.
 pub fn one_part(watch: bool) -> Vec<(String, String)> {
-    let rows: &[(&str, &str)] = if watch {
+    rows(if watch {
         &[
             ("the bar", "Your right eye has dropped out. Blink, look far away, try again."),
             ("the wedge", "Your left eye has dropped out. Blink, look far away, try again."),
@@ -111,6 +122,5 @@ pub fn one_part(watch: bool) -> Vec<(String, String)> {
             ("one flat picture", "One eye has dropped out. Cover each eye in turn, then try again."),
             ("two of each", "Rest, then go one page easier."),
         ]
-    };
-    rows.iter().map(|&(seen, then)| (seen.to_owned(), then.to_owned())).collect()
+    })
 }

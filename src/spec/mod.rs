@@ -10,6 +10,7 @@ pub mod data;
 pub mod depth;
 pub mod document;
 pub mod field;
+pub mod picture;
 mod quantity;
 pub mod read;
 pub mod reader;
@@ -18,6 +19,7 @@ pub mod set;
 pub mod suggest;
 pub mod table;
 pub mod text;
+pub mod viewer;
 
 use std::collections::BTreeMap;
 
@@ -48,6 +50,8 @@ pub struct SetSpec {
     pub language: Language,
     /// The viewer that pages are computed for.
     pub viewer: Viewer,
+    /// What is known of the viewer's eyes, as written.
+    pub known: viewer::Known,
     /// The professional who decided what is theirs to decide, if one did.
     pub gate: Option<String>,
     /// The editions, at least one, with unique ids.
@@ -78,6 +82,8 @@ pub struct Edition {
     pub ppi: Ppi,
     /// What is written.
     pub formats: Formats,
+    /// Where its answers stand; the set's own place unless the edition says otherwise.
+    pub answers: Answers,
     /// Its `[[edition]]` header.
     pub place: Place,
 }
@@ -100,6 +106,29 @@ impl PageFormat {
             PageFormat::A4 => "A4",
             PageFormat::Letter => "Letter",
             PageFormat::Wide => "16:9",
+        }
+    }
+}
+
+/// Where the answers to the questions of a set stand.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+pub enum Answers {
+    /// On the last pages of the book, upside down.
+    #[default]
+    Turned,
+    /// In files of their own.
+    File,
+    /// Nowhere but in the report.
+    None,
+}
+
+impl Answers {
+    /// As specs and reports write it.
+    pub const fn name(self) -> &'static str {
+        match self {
+            Answers::Turned => "turned",
+            Answers::File => "file",
+            Answers::None => "none",
         }
     }
 }

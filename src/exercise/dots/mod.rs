@@ -9,6 +9,7 @@ pub mod gap;
 pub mod hidden;
 pub mod hills;
 pub mod planes;
+pub mod relief;
 pub mod waves;
 pub mod words;
 

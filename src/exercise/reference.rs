@@ -102,7 +102,7 @@ fn push_kind(out: &mut String, kind: &Kind) {
     let Some((_, tables)) = kind.tables.split_first() else { return };
     let own: Vec<_> = kind.own_keys().collect();
     if !own.is_empty() {
-        let _ = write!(out, "\n### `[exercise]` of a `{}`\n\n{KEYS_HEAD}", kind.id);
+        let _ = write!(out, "\n### `[exercise]` of kind `{}`\n\n{KEYS_HEAD}", kind.id);
     }
     for field in own {
         let _ = writeln!(out, "{}", row(field));

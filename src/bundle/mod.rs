@@ -6,6 +6,7 @@
 
 pub mod colour_report;
 mod document;
+mod entry;
 pub mod error;
 pub mod extent;
 pub mod inked;

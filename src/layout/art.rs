@@ -33,7 +33,7 @@ pub fn compose(features: &[SolvedFeature], middle: Point) -> Art {
 ///
 /// Letters and watch marks stay whole: a thinner letter is another letter, and a watch mark tells of its eye.
 pub fn thinned(features: &[SolvedFeature], middle: Point, balance: Option<Balance>) -> Art {
-    let mut art = Art::default();
+    let (mut art, mut cover) = (Art::default(), Cover::default());
     let solids: Vec<Solid<'_>> = features.iter().filter(|f| f.solid).map(|f| Solid::new(f, middle)).collect();
     for feature in features {
         let seen = |eye| {
@@ -44,6 +44,7 @@ pub fn thinned(features: &[SolvedFeature], middle: Point, balance: Option<Balanc
             }
         };
         let (left, right) = (seen(Eye::Left), seen(Eye::Right));
+        cover.add(left.paths.iter().chain(&right.paths), if feature.solid { HALO } else { dots::HALO });
         let alike = !is_thinned(feature, Eye::Left, balance) && !is_thinned(feature, Eye::Right, balance);
         if alike && is_flat(feature) && !left.cut && !right.cut {
             art.flat.extend(left.paths);
@@ -53,9 +54,6 @@ pub fn thinned(features: &[SolvedFeature], middle: Point, balance: Option<Balanc
         }
     }
     art.overlap = overlap(&art.left, &art.right);
-    let bands: Vec<BezPath> =
-        solids.iter().flat_map(|s| Eye::ALL.map(|eye| silhouette(s.feature, eye, middle))).collect();
-    let cover = Cover::new([&art.left, &art.right, &art.flat, &bands].into_iter().flatten());
     for feature in features {
         if let SolvedForm::Dots(field) = &feature.form {
             let shares = Eye::ALL.map(|eye| left_of(feature, eye, balance));
@@ -115,7 +113,9 @@ impl<'a> Solid<'a> {
         let shadow = |eye| {
             let path = match &feature.form {
                 _ if !sees(feature.eyes, eye) => return Default::default(),
-                SolvedForm::Shape { .. } => silhouette(feature, eye, middle),
+                SolvedForm::Shape { shape, size, extent, .. } => {
+                    place(feature, eye, middle) * outline::silhouette(shape, *size, *extent, HALO)
+                }
                 // The face of a drawn solid: without clear space around it, so that its own edges reach its corners.
                 SolvedForm::Path { points, closed: true, smooth: false, .. } => {
                     polyline(&points.iter().map(|p| half_image(p, eye, middle)).collect::<Vec<_>>(), true)
@@ -146,16 +146,6 @@ impl<'a> Solid<'a> {
             Eye::Left => &self.left,
             Eye::Right => &self.right,
         }
-    }
-}
-
-/// The area in which an eye sees nothing behind a solid feature: empty for what it does not see.
-fn silhouette(feature: &SolvedFeature, eye: Eye, middle: Point) -> BezPath {
-    match &feature.form {
-        SolvedForm::Shape { shape, size, extent, .. } if sees(feature.eyes, eye) => {
-            place(feature, eye, middle) * outline::silhouette(shape, *size, *extent, HALO)
-        }
-        _ => BezPath::new(),
     }
 }
 

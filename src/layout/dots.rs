@@ -10,8 +10,8 @@ use crate::solve::{SolvedDots, SolvedFeature};
 
 use super::sheet::{Bar, Bars, Dots};
 
-/// Clear space around what stands on a field, mm (design choice: more than a dot of the usual size).
-const HALO: f64 = 0.6;
+/// Clear space around what stands on a field, mm (design choice: about a dot of the usual size).
+pub(super) const HALO: f64 = 0.6;
 /// Accuracy of flattened outlines, mm.
 const ACCURACY: f64 = 0.004;
 
@@ -49,8 +49,11 @@ pub(super) fn bars(feature: &SolvedFeature, dots: &SolvedDots, middle: Point, sh
 }
 
 /// What stands on a field.
-#[derive(Debug)]
-pub(super) struct Cover(Vec<Side>);
+#[derive(Debug, Default)]
+pub(super) struct Cover {
+    sides: Vec<Side>,
+    paths: usize,
+}
 
 /// A straight side of an outline.
 #[derive(Debug, Clone, Copy)]
@@ -59,16 +62,18 @@ struct Side {
     to: Point,
     /// Which path it belongs to: paths wind for themselves.
     path: usize,
+    /// Clear space around it, mm.
+    halo: f64,
 }
 
 impl Cover {
-    /// The outlines that clear dots under them.
-    pub(super) fn new<'a>(paths: impl IntoIterator<Item = &'a BezPath>) -> Self {
-        let mut sides = Vec::new();
-        for (index, path) in paths.into_iter().enumerate() {
-            let mut side = |from: Point, to: Point| sides.push(Side { from, to, path: index });
+    /// Takes outlines that clear dots under them, with so much space around.
+    pub(super) fn add<'a>(&mut self, paths: impl IntoIterator<Item = &'a BezPath>, halo: f64) {
+        for outline in paths {
+            let path = self.paths;
+            let mut side = |from: Point, to: Point| self.sides.push(Side { from, to, path, halo });
             let (mut start, mut at) = (Point::ZERO, Point::ZERO);
-            kurbo::flatten(path.elements().iter().copied(), ACCURACY, |element| match element {
+            kurbo::flatten(outline.elements().iter().copied(), ACCURACY, |element| match element {
                 PathEl::MoveTo(to) => (start, at) = (to, to),
                 PathEl::LineTo(to) => {
                     side(at, to);
@@ -79,17 +84,17 @@ impl Cover {
                     at = start;
                 }
             });
+            self.paths += 1;
         }
-        Self(sides)
     }
 
-    /// What is cleared between two heights: everything within an outline there, and [`HALO`] about each side.
+    /// What is cleared between two heights: everything within an outline there, and the space about each side.
     fn spans(&self, top: f64, bottom: f64) -> Vec<Span> {
-        let (top, bottom) = (top - HALO, bottom + HALO);
         let mut spans: Vec<Span> = Vec::new();
         let mut crossings: Vec<(usize, f64, i32)> = Vec::new();
         let middle = (top + bottom) / 2.0;
-        for &Side { from, to, path } in &self.0 {
+        for &Side { from, to, path, halo } in &self.sides {
+            let (top, bottom) = (top - halo, bottom + halo);
             let (turn, low, high) = if from.y < to.y { (1, from, to) } else { (-1, to, from) };
             if high.y < top || bottom < low.y {
                 continue;
@@ -99,7 +104,7 @@ impl Cover {
                 if low.y < high.y { low.x + (high.x - low.x) * share } else { low.x }
             };
             let ends = if low.y < high.y { (x_at(top), x_at(bottom)) } else { (low.x, high.x) };
-            spans.push((ends.0.min(ends.1) - HALO, ends.0.max(ends.1) + HALO));
+            spans.push((ends.0.min(ends.1) - halo, ends.0.max(ends.1) + halo));
             if low.y <= middle && middle < high.y {
                 crossings.push((path, x_at(middle), turn));
             }
@@ -216,7 +221,8 @@ mod tests {
 
     #[test]
     fn what_stands_on_a_field_is_cleared_with_its_halo() {
-        let cover = Cover::new([&Rect::new(10.0, 10.0, 20.0, 20.0).to_path(0.1)]);
+        let mut cover = Cover::default();
+        cover.add([&Rect::new(10.0, 10.0, 20.0, 20.0).to_path(0.1)], 0.6);
         assert_eq!(cover.spans(14.0, 14.5), [(9.4, 20.6)]);
         assert_eq!(cover.spans(9.0, 9.5), [(9.4, 20.6)]);
         assert!(cover.spans(8.0, 9.3).is_empty() && cover.spans(20.7, 21.0).is_empty());

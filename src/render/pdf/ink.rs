@@ -1,10 +1,12 @@
 //! Marks on a PDF page: the only place that draws. Sheet millimetres become points here.
 
+mod bars;
+
 use std::collections::BTreeMap;
 
 use krilla::color::{Color, cmyk, rgb};
 use krilla::geom::{Path, PathBuilder, Point, Rect, Transform};
-use krilla::paint::{Fill, Stroke};
+use krilla::paint::Fill;
 use krilla::surface::Surface;
 use krilla::text::{Font, GlyphId, KrillaGlyph};
 use kurbo::{BezPath, PathEl};
@@ -13,7 +15,7 @@ use skrifa::MetadataProvider;
 use super::PdfError;
 use crate::colour::{Cmyk, Inks, Srgb8};
 use crate::layout::fonts;
-use crate::layout::sheet::{Art, Bars, Dots, Face, Glyph, Node, TextRun, Tone};
+use crate::layout::sheet::{Art, Face, Glyph, Node, TextRun, Tone};
 use crate::units::Mm;
 
 /// The bundled faces as the PDF library holds them, and how many glyphs each has.
@@ -88,30 +90,7 @@ impl<'a, 'b> Ink<'a, 'b> {
                 self.fill(path, self.solid(ink)?)?;
             }
         }
-        for Dots { left: of_left, right: of_right, overlap, flat } in &art.dots {
-            for (bars, ink) in [(of_left, left), (of_right, right), (overlap, both), (flat, both)] {
-                self.bars(bars, self.solid(ink)?)?;
-            }
-        }
-        Ok(())
-    }
-
-    /// Bars as level strokes.
-    fn bars(&mut self, Bars { height, bars }: &Bars, colour: Color) -> Result<(), &'static str> {
-        if !bars.iter().all(|bar| [bar.x0, bar.x1, bar.y, *height].iter().all(|value| value.is_finite())) {
-            return Err("a bar has an end that is no number");
-        }
-        let mut builder = PathBuilder::new();
-        for bar in bars {
-            builder.move_to(points(bar.x0), points(bar.y));
-            builder.line_to(points(bar.x1), points(bar.y));
-        }
-        let Some(path) = builder.finish() else { return Ok(()) };
-        self.surface.set_fill(None);
-        self.surface.set_stroke(Some(Stroke { paint: colour.into(), width: points(*height), ..Stroke::default() }));
-        self.surface.draw_path(&path);
-        self.surface.set_stroke(None);
-        Ok(())
+        art.dots.iter().try_for_each(|dots| self.dots(dots))
     }
 
     fn fill(&mut self, path: &BezPath, colour: Color) -> Result<(), &'static str> {

@@ -166,7 +166,7 @@ mod tests {
     }
 
     /// Cumulative values for five questions, as printed to five places: each lies within half a unit of the last place.
-    /// Source: "Binomial distribution table", statistics-website.pages.dev, n = 5, columns 0.20, 0.25 and 0.50.
+    /// Source: `[BinomialTable]`, n = 5, columns 0.20, 0.25 and 0.50.
     #[test]
     fn the_tail_is_that_of_a_printed_table() {
         let printed = [

@@ -65,7 +65,6 @@ impl Set {
             place: Place::start_of(FileId(0)),
         };
         let spec = SetSpec {
-            known: depthpress::spec::viewer::Known::default(),
             id: "slipway".to_owned(),
             title: "Slipway".to_owned(),
             summary: None,

@@ -12,7 +12,7 @@ use crate::solve::{SolvedForm, solve};
 use crate::spec::reader::Reader;
 use crate::units::Mm;
 
-const VIEWER: Viewer = Viewer { distance: Mm(400.0), ipd: Mm(63.0), ipd_range: (Mm(50.0), Mm(75.0)) };
+const VIEWER: Viewer = Viewer::new(Mm(400.0), Mm(63.0), (Mm(50.0), Mm(75.0)));
 
 const GAP: &str = "[exercise]\nkind = \"gap\"\ntitle = \"Rings\"\n[dots]\nground = \"page\"\n[ring]\nsize = \"20 mm\"\n\
                    depth = \"500 arcsec toward\"\n";

@@ -66,6 +66,7 @@ fn gaps_come_evenly_and_the_key_names_the_side_of_each_ring() {
         let text = GAP.replace("[ring]", &format!("[ring]\ncount = \"{count}\""));
         let mut counts = [0.0; 4];
         for page in seeded(&text) {
+            assert_eq!(quiz(&page).pass.is_some(), 6 <= count);
             let (figures, questions) = (&field(&page).figures, &quiz(&page).questions);
             assert_eq!((figures.len(), questions.len()), (count, count));
             let mut on_page = [0_usize; 4];

@@ -48,6 +48,8 @@ pub enum Depth {
     Disparity(Angle, Side),
     /// Parallax on the page.
     Parallax(Mm, Side),
+    /// A share, 0 to 1, of what the reader's eyes may be asked on this side.
+    Range(f64, Side),
     /// Between two depths, even in demand: 0 is the first, 1 the second.
     Between(Box<(Depth, Depth)>, f64),
     /// So many times a depth, even in demand; below 0 it is mirrored at the page. For steps that a kind counts.
@@ -62,6 +64,7 @@ impl Depth {
             Depth::Place(Mm(amount), side)
             | Depth::Demand(PrismDioptre(amount), side)
             | Depth::Parallax(Mm(amount), side) => (0.0 < *amount).then_some(*side),
+            Depth::Range(share, side) => (0.0 < *share).then_some(*side),
             Depth::Disparity(angle, side) => (0.0 < angle.to_radians()).then_some(*side),
             Depth::Times(depth, times) if 0.0 < *times => depth.side(),
             Depth::Times(depth, times) => depth.side().filter(|_| *times < 0.0).map(Side::other),
@@ -210,6 +213,30 @@ pub struct Drawing {
     pub outline: kurbo::BezPath,
     /// Width and height of its bounding box, the longer of them 1.
     pub extent: (f64, f64),
+}
+
+/// Several outlines by the author in one frame, to be set at depths of their own.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Picture {
+    /// What it is called in words, alt text and report.
+    pub name: String,
+    /// Width and height of the bounding box of all parts together, the longer of them 1.
+    pub extent: (f64, f64),
+    /// From the back to the front of the drawing.
+    pub parts: Vec<Part>,
+}
+
+/// One outline of a [`Picture`].
+#[derive(Debug, Clone, PartialEq)]
+pub struct Part {
+    /// Names it, unique in its picture.
+    pub id: String,
+    /// What it looks like.
+    pub drawing: Arc<Drawing>,
+    /// The middle of its bounding box, from the middle of the picture, in units of the picture's longer side.
+    pub at: (f64, f64),
+    /// The longer side of its bounding box, in the same units; above 0.
+    pub size: f64,
 }
 
 /// A point of a path, with its own depth.
@@ -385,6 +412,8 @@ pub struct Companions {
     pub lock: bool,
     /// A number below it.
     pub number: Option<u32>,
+    /// Its demand in words below that.
+    pub demand: bool,
 }
 
 /// What a feature is for.

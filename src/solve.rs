@@ -19,7 +19,7 @@ use crate::diagnostics::Place;
 use crate::optics::{Viewer, Viewing};
 use crate::outline;
 use crate::scene::{At, Depth, Eye, Eyes, Feature, Form, Role, Scaling, Scene, Shape, Size, Vertex};
-use crate::units::{Angle, Mm, PrismDioptre};
+use crate::units::{Angle, Mm, PrismDioptre, plain};
 
 use depth::{Solver, quantise};
 
@@ -36,6 +36,20 @@ pub struct Stand {
     pub place: Option<Mm>,
     /// The same for the smallest and the largest ipd of the audience.
     pub place_range: (Option<Mm>, Option<Mm>),
+}
+
+/// Demands smaller than this read as "on the page", pd: they print as 0.
+pub const FLAT: f64 = 0.005;
+
+impl Stand {
+    /// The demand with its side: "2 pd toward", "on the page".
+    pub fn demand_words(&self) -> String {
+        let demand = self.demand.0;
+        if demand.abs() < FLAT {
+            return "on the page".to_owned();
+        }
+        format!("{} pd {}", plain(demand.abs(), 2), if 0.0 < demand { "toward" } else { "away" })
+    }
 }
 
 /// A point of a solved path: its cyclopean place on the page and its parallax.

@@ -22,7 +22,7 @@ use serde_json::Value;
 use tempfile::TempDir;
 
 const ALL: Formats = Formats { pdf: true, svg: true, png: true };
-const VIEWER: Viewer = Viewer { distance: Mm(400.0), ipd: Mm(64.0), ipd_range: (Mm(50.0), Mm(75.0)) };
+const VIEWER: Viewer = Viewer::new(Mm(400.0), Mm(64.0), (Mm(50.0), Mm(75.0)));
 
 /// A set in memory, with the parts that a [`Book`] borrows.
 struct Set {
@@ -45,6 +45,7 @@ impl Set {
             place: Place::start_of(FileId(0)),
         };
         let spec = SetSpec {
+            known: depthpress::spec::viewer::Known::default(),
             id: "slipway".to_owned(),
             title: "Slipway".to_owned(),
             summary: None,
@@ -122,6 +123,7 @@ fn page(id: &str, level: u32, parallax: f64) -> SolvedPage {
         variant: None,
         seed: None,
         quiz: None,
+        readings: None,
         gated: false,
         scene,
         words,

@@ -12,6 +12,7 @@
 
 mod answers;
 mod architecture;
+mod artwork;
 mod bad_specs;
 mod balance;
 mod bundle;
@@ -19,6 +20,7 @@ mod check_pages;
 mod cli;
 mod colour;
 mod demo_set;
+mod dots;
 mod inks;
 mod kinds;
 mod measure;

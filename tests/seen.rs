@@ -230,7 +230,7 @@ fn a_wrong_eye_map_is_seen_on_the_page() {
     }
 }
 
-const VIEWER: Viewer = Viewer { distance: Mm(400.0), ipd: Mm(64.0), ipd_range: (Mm(50.0), Mm(75.0)) };
+const VIEWER: Viewer = Viewer::new(Mm(400.0), Mm(64.0), (Mm(50.0), Mm(75.0)));
 
 /// A ring of 20 mm at this side of the page, offset 6 mm.
 fn ring(side: Side) -> Vec<SolvedFeature> {

@@ -59,7 +59,9 @@ fn every_example_reads_as_its_kind() {
         let mut problems = Diagnostics::new();
         let mut sources = Sources::default();
         let file = sources.add("example.toml", kind.example);
-        let read = read_exercise(&mut Reader::new(&sources, file, &mut problems), kind.id);
+        let pictures = crate::artwork::gallery();
+        let mut reader = Reader::new(&sources, file, &mut problems).with_pictures(&pictures);
+        let read = read_exercise(&mut reader, kind.id);
         assert_eq!(problems.iter().map(|p| p.message.as_str()).collect::<Vec<_>>(), Vec::<&str>::new());
         assert_eq!(read.unwrap().id, kind.id);
     }

@@ -141,7 +141,7 @@ fn points(placed: &Placed) -> Option<Vec<[f64; 3]>> {
 }
 
 /// The two places in order; no place at all lies beyond every place.
-fn near_to_far((a, b): (Option<Mm>, Option<Mm>)) -> [Option<f64>; 2] {
+pub(super) fn near_to_far((a, b): (Option<Mm>, Option<Mm>)) -> [Option<f64>; 2] {
     let beyond = |place: Option<Mm>| place.map_or(f64::INFINITY, |mm| mm.0);
     let (near, far) = if beyond(b) < beyond(a) { (b, a) } else { (a, b) };
     [near, far].map(|place| place.map(|mm| fine(mm.0)))

@@ -9,14 +9,16 @@ use std::io::{self, Read as _};
 use std::path::{Path, PathBuf};
 
 use crate::diagnostics::{Diagnostic, Diagnostics, FileId, Place, Sources, codes};
-use crate::exercise::{Exercise, read_exercise};
+use crate::exercise::{Exercise, parts_of_series, read_exercise};
 use crate::layout::parts::is_own;
 use crate::spec::SetSpec;
 use crate::spec::data::{Data, DataRef, apply, contradictions, read_data};
 use crate::spec::read::Placed;
-use crate::spec::reader::Reader;
+use crate::spec::reader::{Plan, Reader, SeriesPart};
 use crate::spec::set::{SetRead, read_set};
 use crate::spec::text::shown;
+
+use super::pictures::{Folder, inside};
 
 /// The largest spec file that is read, in bytes (1 MiB). Design choice: a hundred times the largest exercise we know.
 pub const MOST_BYTES: u64 = 1 << 20;
@@ -65,13 +67,17 @@ pub fn load(path: &Path) -> Result<Loaded, LoadError> {
     let file = if folder { path.join("set.toml") } else { path.to_owned() };
     file.metadata().map_err(failed(&file))?;
     let home = file.parent().map(Path::to_owned).unwrap_or_default();
-    let mut loading = Loading { home, sources: Sources::default(), diagnostics: Diagnostics::new() };
-    let SetRead { mut set, exercises, gated, data } = match loading.read_file(&file, None).map_err(failed(&file))? {
+    let pictures = Folder::new(&home);
+    let mut loading = Loading { home, pictures, sources: Sources::default(), diagnostics: Diagnostics::new() };
+    let SetRead { mut set, exercises, series, gated, data } = match loading
+        .read_file(&file, None)
+        .map_err(failed(&file))?
+    {
         Some(id) => loading.parse(id, read_set),
-        None => SetRead { set: None, exercises: Vec::new(), gated: false, data: Vec::new() },
+        None => SetRead { set: None, exercises: Vec::new(), series: BTreeMap::new(), gated: false, data: Vec::new() },
     };
     loading.read_data(&mut set, &data);
-    let exercises = loading.read_exercises(exercises);
+    let exercises = loading.read_exercises(exercises, series);
     if !gated {
         loading.diagnostics.extend(exercises.iter().filter_map(ungated));
     }
@@ -82,6 +88,8 @@ pub fn load(path: &Path) -> Result<Loaded, LoadError> {
 struct Loading {
     /// The folder of `set.toml`; empty for the working folder.
     home: PathBuf,
+    /// The pictures that exercises may name.
+    pictures: Folder,
     sources: Sources,
     diagnostics: Diagnostics,
 }
@@ -91,7 +99,7 @@ type Refusal = (String, &'static str);
 
 impl Loading {
     fn parse<T>(&mut self, file: FileId, read: impl FnOnce(&mut Reader<'_>) -> T) -> T {
-        read(&mut Reader::new(&self.sources, file, &mut self.diagnostics))
+        read(&mut Reader::new(&self.sources, file, &mut self.diagnostics).with_pictures(&self.pictures))
     }
 
     /// Reads the files of numbers that the set names, each once, and puts them into its editions. A set that names a
@@ -114,9 +122,9 @@ impl Loading {
     }
 
     /// Reads the listed exercises in their order; each broken one leaves its problems and no exercise.
-    fn read_exercises(&mut self, listed: Vec<Placed<String>>) -> Vec<Exercise> {
+    fn read_exercises(&mut self, listed: Vec<Placed<String>>, series: BTreeMap<String, SeriesPart>) -> Vec<Exercise> {
         let mut stems = BTreeMap::new();
-        let mut exercises = Vec::new();
+        let mut files = Vec::new();
         for entry in listed {
             let name = entry.value.rsplit('/').next().unwrap_or("");
             let stem = name.strip_suffix(".toml").unwrap_or(name).to_owned();
@@ -124,10 +132,52 @@ impl Loading {
                 continue;
             }
             let Some(file) = self.read_listed(&entry, LISTED) else { continue };
-            exercises.extend(self.parse(file, |reader| read_exercise(reader, &stem)).map(|e| (e, entry.place)));
+            files.push((file, stem, entry.place));
+        }
+        let mut plan = Plan { series, ..Plan::default() };
+        self.count_series(&files, &mut plan);
+        let mut exercises = Vec::new();
+        for (file, stem, place) in files {
+            let read = self.parse(file, |reader| {
+                reader.plan = plan.clone();
+                read_exercise(reader, &stem)
+            });
+            self.go_on(file, &mut plan);
+            exercises.extend(read.map(|exercise| (exercise, place)));
         }
         self.check_page_ids(&exercises);
         exercises.into_iter().map(|(exercise, _)| exercise).collect()
+    }
+
+    /// Counts the levels of each series over all files.
+    fn count_series(&mut self, files: &[(FileId, String, Place)], plan: &mut Plan) {
+        for (file, ..) in files {
+            for (series, levels) in self.parts(*file, plan) {
+                if let Some(part) = plan.series.get_mut(&series) {
+                    part.of += levels;
+                }
+            }
+        }
+    }
+
+    /// Moves every series past the levels that a file has taken.
+    fn go_on(&mut self, file: FileId, plan: &mut Plan) {
+        for (series, levels) in self.parts(file, plan) {
+            if let Some(part) = plan.series.get_mut(&series) {
+                part.first += levels;
+            }
+        }
+    }
+
+    /// The levels of each series that a file takes.
+    fn parts(&self, file: FileId, plan: &Plan) -> Vec<(String, u32)> {
+        if plan.series.is_empty() {
+            return Vec::new();
+        }
+        let mut untold = Diagnostics::new();
+        let mut reader = Reader::new(&self.sources, file, &mut untold);
+        reader.plan = plan.clone();
+        parts_of_series(&mut reader)
     }
 
     /// Pushes a file listed twice, or a second file with the same stem: stems are the ids of exercises.
@@ -156,7 +206,7 @@ impl Loading {
     /// Reads a listed file, or pushes why it cannot be used, at the place where it is listed.
     fn read_listed(&mut self, entry: &Placed<String>, else_do: &'static [&'static str; 2]) -> Option<FileId> {
         let path = self.home.join(&entry.value);
-        let refusal = match self.inside(&path) {
+        let refusal = match inside(&self.home, &path) {
             Ok(true) => match self.read_file(&path, Some(entry.place)) {
                 Ok(file) => return file,
                 Err(problem) => refuse_io(&entry.value, &problem, else_do),
@@ -169,12 +219,6 @@ impl Loading {
         };
         self.refuse(Some(entry.place), refusal);
         None
-    }
-
-    /// Whether a path, its links followed, stays in the folder of the set.
-    fn inside(&self, path: &Path) -> io::Result<bool> {
-        let home = if self.home.as_os_str().is_empty() { Path::new(".") } else { &self.home };
-        Ok(path.canonicalize()?.starts_with(home.canonicalize()?))
     }
 
     fn refuse(&mut self, place: Option<Place>, (message, help): Refusal) {

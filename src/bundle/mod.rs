@@ -12,6 +12,7 @@ pub mod extent;
 pub mod inked;
 pub mod json;
 pub mod load;
+pub mod pictures;
 pub mod prepare;
 pub mod report;
 pub mod run;

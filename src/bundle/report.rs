@@ -8,14 +8,16 @@ use serde::Serialize;
 
 use crate::diagnostics::{Diagnostic, Severity};
 use crate::exercise::quiz::{Pass, Question};
+use crate::layout::parts::readings::{self, Reading};
 use crate::layout::sheet::Sheet;
 use crate::layout::{LaidOut, Placed};
 use crate::optics::Viewer;
 use crate::scene::Role;
+use crate::solve::Stand;
 use crate::spec::{Edition, MediumSource};
 
 use super::colour_report::{ColourPart, InksPart};
-use super::entry::{Entry, entries};
+use super::entry::{Entry, entries, near_to_far};
 use super::extent::Extent;
 use super::inked::Inked;
 use super::json;
@@ -148,6 +150,9 @@ struct PagePart<'a> {
     targets: Vec<Entry<'a>>,
     marks: Vec<Entry<'a>>,
     guides: Vec<Entry<'a>>,
+    /// The target of the page from other distances, or from the page, where the page tells so.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    readings: Vec<ReadingPart>,
     lints: Vec<Finding<'a>>,
 }
 
@@ -185,6 +190,19 @@ struct BalancePart<'a> {
     /// Of one.
     share: f64,
     set_by: &'a str,
+}
+
+/// One target as seen from one distance.
+#[derive(Serialize)]
+struct ReadingPart {
+    distance_mm: f64,
+    parallax_mm: f64,
+    demand_pd: f64,
+    place_mm: Option<f64>,
+    /// Nearest and farthest place over the ipds of the audience; null is beyond every place.
+    place_range_mm: [Option<f64>; 2],
+    /// The same from the page on, whichever side; null where there is no such place.
+    from_page_mm: Option<[f64; 2]>,
 }
 
 #[derive(Serialize)]
@@ -228,7 +246,11 @@ fn pages<'a>(book: &Book<'a>, laid: &'a LaidOut, extent: &Extent) -> Vec<PagePar
         .map(|(sheet, placed)| {
             let exercise = next.next_if(|page| page.page.id == sheet.id);
             let around = if next.len() == book.pages.len() { "front" } else { "back" };
-            PagePart { balance: balance(book, exercise), ..page(sheet, placed, exercise, around, extent) }
+            PagePart {
+                balance: balance(book, exercise),
+                readings: readings(book, exercise),
+                ..page(sheet, placed, exercise, around, extent)
+            }
         })
         .collect()
 }
@@ -258,6 +280,7 @@ fn page<'a>(
         targets: of(&[Role::Target, Role::Bead, Role::Trail, Role::Field]),
         marks: of(&[Role::Watch, Role::Lock, Role::Number, Role::Reference]),
         guides: of(&[Role::Guide]),
+        readings: Vec::new(),
         lints: exercise.map_or(&[][..], |e| &e.lints).iter().map(Finding::new).collect(),
     }
 }
@@ -284,6 +307,25 @@ impl AnswersPart {
     fn new(book: &Book<'_>, edition: &Edition, laid: &LaidOut, extent: &Extent) -> Option<Self> {
         let asks = book.pages.iter().any(|page| page.page.quiz.is_some());
         asks.then(|| Self { place: edition.answers.name(), files: extent.answers_files(&laid.answers, &book.set.id) })
+    }
+}
+
+fn readings(book: &Book<'_>, exercise: Option<&SolvedPage>) -> Vec<ReadingPart> {
+    let all = exercise.map(|e| readings::of(&e.page, &e.features, &book.set.viewer)).unwrap_or_default();
+    all.iter().map(ReadingPart::new).collect()
+}
+
+impl ReadingPart {
+    fn new(reading: &Reading) -> Self {
+        let Stand { parallax, demand, place, place_range, .. } = reading.stand;
+        Self {
+            distance_mm: fine(reading.distance.0),
+            parallax_mm: fine(parallax.0),
+            demand_pd: fine(demand.0),
+            place_mm: place.map(|mm| fine(mm.0)),
+            place_range_mm: near_to_far(place_range),
+            from_page_mm: reading.from_page().map(|(near, far)| [fine(near), fine(far)]),
+        }
     }
 }
 

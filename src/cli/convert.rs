@@ -46,7 +46,7 @@ fn ipd(text: &str) -> Result<Mm, String> {
 /// Runs the command.
 pub(super) fn run(args: &Args, console: &Console) -> Result<Status, Stop> {
     let text = std::iter::once(&args.depth).chain(&args.words).cloned().collect::<Vec<_>>().join(" ");
-    let viewer = Viewer { distance: args.distance, ipd: args.ipd, ipd_range: (args.ipd, args.ipd) };
+    let viewer = Viewer::new(args.distance, args.ipd, (args.ipd, args.ipd));
     let depth = parse_depth(&text).map_err(|error| Stop(format!("{}; {}", error.message, error.help)))?;
     let stand = stand_of_any(&depth, &viewer)?;
     let beyond = || Stop(format!("`{text}` has no finite value in every unit; ask for a smaller depth"));

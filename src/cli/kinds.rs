@@ -281,7 +281,7 @@ impl TakesPart {
             Takes::Id => Self::is("name"),
             Takes::Version => Self::is("version"),
             Takes::Date => Self::is("date"),
-            Takes::File | Takes::Data([]) => Self::is("file"),
+            Takes::File | Takes::Picture(_) | Takes::Data([]) => Self::is("file"),
             Takes::Data(words) => Self { choices: words.to_vec(), ..Self::is("file") },
             Takes::Colour => Self::is("colour"),
             Takes::Flag => Self::is("flag"),
@@ -294,6 +294,7 @@ impl TakesPart {
             Takes::Depth => Self::is("depth"),
             Takes::Point(reach) => Self { max: Some(written(reach)), ..Self::is("point") },
             Takes::Time(limits) => Self::within("time", limits),
+            Takes::Prism(limits) => Self::within("prism demand", limits),
             Takes::Share(limits) => Self::within("share", limits),
             Takes::List { of, min, max } => {
                 Self { of: Some(Box::new(Self::new(of))), ..Self::between("list", min, max) }

@@ -159,7 +159,7 @@ mod tests {
     /// A mark may stand deeper than its target; a path goes to and fro between its ends.
     #[test]
     fn only_what_is_looked_at_counts() {
-        let viewer = Viewer { distance: Mm(400.0), ipd: Mm(64.0), ipd_range: (Mm(50.0), Mm(75.0)) };
+        let viewer = Viewer::new(Mm(400.0), Mm(64.0), (Mm(50.0), Mm(75.0)));
         let feature = |role, parallax: f64, form| SolvedFeature {
             id: String::new(),
             role,
@@ -183,6 +183,7 @@ mod tests {
                 variant: None,
                 seed: None,
                 quiz: None,
+                readings: None,
                 gated: false,
                 scene: Scene::default(),
                 words: Words::default(),

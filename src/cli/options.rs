@@ -4,7 +4,8 @@ use std::ops::RangeInclusive;
 use std::path::PathBuf;
 
 use crate::spec::field::{Limits, Takes};
-use crate::spec::set::{EDITION, VIEWER};
+use crate::spec::set::EDITION;
+use crate::spec::viewer::VIEWER;
 use crate::units::{Dimension, Mm, Ppi, Quantity, QuantityError};
 
 /// The set that is meant where none is given.

@@ -21,9 +21,9 @@ pub const SIZE: Field = Field::required(
     "The height of a capital letter: `\"2.4 mm\"` is 10-point type, `\"4.3 mm\"` 18-point, `\"6.6 mm\"` 28-point.",
 );
 
-/// `large-print` of kinds that set text.
+/// `large_print` of kinds that set text.
 pub const LARGE: Field = Field::default(
-    "large-print",
+    "large_print",
     Takes::Flag,
     "false",
     "Sets every letter half as high again, on every level: large print from the same file.",
@@ -38,13 +38,9 @@ pub const PITCH: f64 = 2.2;
 /// Reads [`SIZE`] with [`LARGE`].
 pub fn read_size(reader: &mut Reader<'_>, table: &Table<'_>) -> Option<Ramp<Mm>> {
     let size: Option<Ramp<Mm>> = table.get(reader, "size");
-    let large: bool = table.get(reader, "large-print")?;
+    let large: bool = table.get(reader, "large_print")?;
     let larger = |size: Mm| if large { Mm(size.0 * LARGER) } else { size };
-    Some(match size? {
-        Ramp::Same(size) => Ramp::Same(larger(size)),
-        Ramp::Even { from, to, levels } => Ramp::Even { from: larger(from), to: larger(to), levels },
-        Ramp::Listed(sizes) => Ramp::Listed(sizes.into_iter().map(larger).collect()),
-    })
+    Some(size?.map(larger))
 }
 
 /// Whether every character can be set; pushes the first of each line that cannot.

@@ -2,22 +2,26 @@
 //!
 //! A kind knows depth, never offsets or colours.
 
+pub mod artwork;
 pub mod balance;
 pub mod choice;
 pub mod dots;
 pub mod fusion;
 pub mod gated;
+mod ladder;
 pub mod lines;
 pub mod parts;
 pub mod quiz;
 pub mod ramp;
 pub mod readiness;
+pub mod readings;
 pub mod reference;
+pub mod solids;
 pub mod steps;
 pub mod target;
 pub mod words;
 
-use crate::diagnostics::{Diagnostic, Place, codes};
+use crate::diagnostics::Place;
 use crate::scene::Scene;
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableForm, TableSpec, Takes};
@@ -27,6 +31,7 @@ use crate::spec::table::Table;
 
 use balance::Balance;
 use quiz::Quiz;
+use readings::Readings;
 use words::{AuthorWords, Words};
 
 /// One exercise of the set, read and checked.
@@ -61,6 +66,11 @@ pub trait Draws {
     /// Whether anything on its pages is drawn by lot, so that the seed belongs in the footer.
     fn is_seeded(&self) -> bool {
         false
+    }
+
+    /// The numbers that depend on the viewer, where its pages show some.
+    fn readings(&self) -> Option<Readings> {
+        None
     }
 
     /// The art and the words of one page.
@@ -145,9 +155,18 @@ kinds! {
     "words": fusion::words::Lettering,
     "columns": fusion::columns::Columns,
     "hold": fusion::hold::Hold,
-    "jump": steps::jump::Jump,
-    "trail": steps::trail::Trail,
+    "hoop": steps::hoop::Hoop,
+    "tiles": steps::tiles::Tiles,
+    "posts": steps::posts::Posts,
+    "solids": steps::solids::Solids,
     "nest": steps::nest::Nest,
+    "rungs": steps::rungs::Rungs,
+    "jump": steps::jump::Jump,
+    "pairs": steps::pairs::Pairs,
+    "tour": steps::tour::Tour,
+    "trail": steps::trail::Trail,
+    "walk": steps::walk::Walk,
+    "point": steps::point::Point,
     "odd": choice::odd::Odd,
     "side": choice::side::Side,
     "order": choice::order::Order,
@@ -158,6 +177,8 @@ kinds! {
     "board": dots::board::Board,
     "hills": dots::hills::Hills,
     "waves": dots::waves::Waves,
+    "layers": artwork::layers::Layers,
+    "scene": artwork::scene::Stage,
     "contrast": gated::contrast::Contrast,
     "shared": gated::shared::Shared,
 }
@@ -250,6 +271,12 @@ pub const COMMON: &[Field] = &[
         "The steps; in place of the kind's own words.",
     ),
     Field::optional("see", Takes::Text(300), "What both eyes together should see; in place of the kind's own words."),
+    Field::optional(
+        "in_turn",
+        Takes::List { of: &Takes::Text(20), min: 2, max: 6 },
+        "Keys whose ramps change one after the other, in this order, so that one thing gets harder at a time: the page \
+         after the last level of one ramp has the second level of the next. Left out: all change together.",
+    ),
     Field::default(
         "seed",
         Takes::Count { min: 1, max: 999_999 },
@@ -272,6 +299,27 @@ const HEAD: TableSpec = TableSpec {
     doc: "What kind of exercise it is, and its words.",
 };
 
+/// The series that an exercise file takes part in, each with its levels of it. Problems of the file are left for
+/// [`read_exercise`] to tell.
+pub fn parts_of_series(reader: &mut Reader<'_>) -> Vec<(String, u32)> {
+    let document = Document::parse(reader);
+    let kind = document.table(reader, &HEAD).and_then(|head| {
+        let Word(number) = head.get(reader, "kind")?;
+        Some((head, KINDS.get(number)?))
+    });
+    let Some((head, kind)) = kind else { return Vec::new() };
+    let Some(spec) = kind.tables.first() else { return Vec::new() };
+    let mut parts: Vec<(String, u32)> = Vec::new();
+    for ramp in ladder::look_ahead(reader, &document, kind, &head.read_as(spec)) {
+        let Some(series) = ramp.series else { continue };
+        // Several ramps of one file may follow one series side by side.
+        if parts.iter().all(|(known, _)| *known != series) {
+            parts.push((series, ramp.levels));
+        }
+    }
+    parts
+}
+
 /// Reads an exercise file; `id` is the stem of its name. `None`: the problems have been pushed.
 pub fn read_exercise(reader: &mut Reader<'_>, id: &str) -> Option<Exercise> {
     let document = Document::parse(reader);
@@ -285,11 +333,12 @@ pub fn read_exercise(reader: &mut Reader<'_>, id: &str) -> Option<Exercise> {
     let mut table = head.read_as(kind.tables.first()?);
     table.check_keys(reader);
     let title = table.get(reader, "title");
+    let in_turn = ladder::plan(reader, &document, kind, &table);
     let words = read_words(reader, &table);
     let balance = balance::read(reader, &table);
     let seed = table.get(reader, "seed");
     let body = (kind.read)(reader, &document, &table);
-    let even = check_ramps(reader);
+    let even = in_turn && ladder::check(reader);
     let (id, place) = (id.to_owned(), table.place());
     let exercise = Exercise { id, title: title?, words: words?, balance: balance?, seed: seed?, body: body?, place };
     even.then_some(exercise)
@@ -318,28 +367,6 @@ fn key_of_other_kinds(table: &TableSpec, key: &str) -> Option<String> {
     (!names.is_empty()).then(|| format!("`{key}` is a key of another kind: {}", names.join(", ")))
 }
 
-/// All ramps of an exercise have the same number of levels; pushes each that differs from the first.
-fn check_ramps(reader: &mut Reader<'_>) -> bool {
-    let ramps = reader.ramps().to_vec();
-    let Some((first, rest)) = ramps.split_first() else { return true };
-    let wrong: Vec<_> = rest.iter().filter(|ramp| ramp.levels != first.levels).collect();
-    for ramp in &wrong {
-        let message = format!(
-            "this ramp of `{}` has {} levels, the ramp of `{}` on line {} has {}",
-            ramp.key,
-            ramp.levels,
-            first.key,
-            reader.line(first.place),
-            first.levels
-        );
-        let problem = Diagnostic::error(codes::RAMP, ramp.place, message)
-            .with_label(format!("{} levels", ramp.levels))
-            .with_help("give all ramps of an exercise the same number of levels");
-        reader.push(problem);
-    }
-    wrong.is_empty()
-}
-
 /// One page of an exercise: one level.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Page {
@@ -359,6 +386,8 @@ pub struct Page {
     pub seed: Option<u32>,
     /// What is asked, with the answers.
     pub quiz: Option<Quiz>,
+    /// The numbers that depend on the viewer, where it shows some.
+    pub readings: Option<Readings>,
     /// Whether its kind needs a `[gate]`.
     pub gated: bool,
     /// What stands where.
@@ -427,6 +456,7 @@ impl Exercise {
             variant: self.letter(variant),
             seed: body.is_seeded().then_some(self.seed),
             quiz,
+            readings: body.readings(),
             gated: self.kind().is_some_and(|kind| kind.gated),
             scene,
             words: words.with(&self.words),

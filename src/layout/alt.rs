@@ -3,22 +3,10 @@
 use crate::exercise::words::shape_name;
 use crate::optics::Viewer;
 use crate::scene::{Eyes, Role};
-use crate::solve::{SolvedFeature, SolvedForm, Stand};
+use crate::solve::{FLAT, SolvedFeature, SolvedForm, Stand};
 use crate::units::plain;
 
 use super::apart;
-
-/// Demands smaller than this read as "on the page", pd: they print as 0.
-const FLAT: f64 = 0.005;
-
-/// A demand with its side: "2 pd toward", "on the page".
-pub fn demand(stand: &Stand) -> String {
-    let demand = stand.demand.0;
-    if demand.abs() < FLAT {
-        return "on the page".to_owned();
-    }
-    format!("{} pd {}", plain(demand.abs(), 2), if 0.0 < demand { "toward" } else { "away" })
-}
 
 /// A distance from the eyes over the ipd range: "34.5 to 36.1 cm".
 pub fn place(stand: &Stand, viewer: &Viewer) -> String {
@@ -81,7 +69,7 @@ pub fn caption(features: &[SolvedFeature], viewer: &Viewer) -> String {
     }
     let of = |feature: &&SolvedFeature| {
         let name = feature.id.replace('-', " ");
-        format!("{name} {} ({})", place(&feature.stand, viewer), demand(&feature.stand))
+        format!("{name} {} ({})", place(&feature.stand, viewer), feature.stand.demand_words())
     };
     let parts: Vec<String> = seen.iter().map(of).collect();
     format!("From your eyes: {}; {page}.", parts.join("; "))
@@ -103,7 +91,9 @@ pub fn figure(features: &[SolvedFeature], viewer: &Viewer) -> String {
     };
     let together: Vec<String> = looked_at(features)
         .take(12)
-        .map(|f| format!("{} {}, {} from the eyes", f.id.replace('-', " "), demand(&f.stand), place(&f.stand, viewer)))
+        .map(|f| {
+            format!("{} {}, {} from the eyes", f.id.replace('-', " "), f.stand.demand_words(), place(&f.stand, viewer))
+        })
         .collect();
     format!(
         "Left eye: {things}{}. Right eye: the same shapes moved sideways by their depth{}. Both eyes together: {}.",
@@ -117,17 +107,24 @@ pub fn figure(features: &[SolvedFeature], viewer: &Viewer) -> String {
     )
 }
 
+/// "a ring", "an open ring".
+fn with_article(name: &str) -> String {
+    let vowel = name.starts_with(['a', 'e', 'i', 'o']);
+    format!("{} {name}", if vowel { "an" } else { "a" })
+}
+
 /// "a ring, a star, a trail with 9 beads".
 fn inventory(features: &[SolvedFeature]) -> String {
     let mut parts = Vec::new();
     let guides = features.iter().filter(|f| f.role == Role::Guide).count();
     if 0 < guides {
-        parts.push("the lines of a room".to_owned());
+        parts.push("lines that run into the depth".to_owned());
     }
     let beads = features.iter().filter(|f| f.role == Role::Bead).count();
     for feature in features {
         match (&feature.form, feature.role) {
-            (SolvedForm::Shape { shape, .. }, Role::Target) => parts.push(format!("a {}", shape_name(shape))),
+            (SolvedForm::Shape { shape, .. }, Role::Target) => parts.push(with_article(shape_name(shape))),
+            (_, Role::Target) => parts.push(feature.id.replace('-', " ")),
             (_, Role::Trail) if 0 < beads => parts.push(format!("a trail with {beads} beads")),
             (_, Role::Trail) => parts.push("a trail".to_owned()),
             _ => {}

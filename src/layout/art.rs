@@ -111,11 +111,19 @@ struct Solid<'a> {
 impl<'a> Solid<'a> {
     fn new(feature: &'a SolvedFeature, middle: Point) -> Self {
         let shadow = |eye| {
-            let SolvedForm::Shape { shape, size, extent, .. } = &feature.form else { return Default::default() };
-            if !sees(feature.eyes, eye) {
-                return Default::default();
-            }
-            let path = place(feature, eye, middle) * outline::silhouette(shape, *size, *extent, HALO);
+            let path = match &feature.form {
+                _ if !sees(feature.eyes, eye) => return Default::default(),
+                SolvedForm::Shape { shape, size, extent, .. } => {
+                    place(feature, eye, middle) * outline::silhouette(shape, *size, *extent, HALO)
+                }
+                // The face of a drawn solid: without clear space around it, so that its own edges reach its corners.
+                SolvedForm::Path { points, closed: true, smooth: false, .. } => {
+                    polyline(&points.iter().map(|p| half_image(p, eye, middle)).collect::<Vec<_>>(), true)
+                }
+                SolvedForm::Path { .. } | SolvedForm::Strokes { .. } | SolvedForm::Dots(_) => {
+                    return Default::default();
+                }
+            };
             (path.bounding_box(), flatten(&path))
         };
         Self { feature, left: shadow(Eye::Left), right: shadow(Eye::Right) }
@@ -373,7 +381,7 @@ mod tests {
 
     use super::*;
 
-    const VIEWER: Viewer = Viewer { distance: Mm(400.0), ipd: Mm(63.0), ipd_range: (Mm(50.0), Mm(75.0)) };
+    const VIEWER: Viewer = Viewer::new(Mm(400.0), Mm(63.0), (Mm(50.0), Mm(75.0)));
 
     fn disc(x: f64, depth: Depth, solid: bool) -> Feature {
         let form = Form::Shape {

@@ -9,7 +9,7 @@ use crate::scene::{Eyes, Shape};
 use crate::solve::{PathPoint, stand};
 use crate::spec::Colours;
 
-const VIEWER: Viewer = Viewer { distance: Mm(400.0), ipd: Mm(63.0), ipd_range: (Mm(50.0), Mm(75.0)) };
+const VIEWER: Viewer = Viewer::new(Mm(400.0), Mm(63.0), (Mm(50.0), Mm(75.0)));
 
 fn place(start: u32) -> Option<Place> {
     Some(Place { file: crate::diagnostics::FileId(0), start, end: start + 1 })
@@ -380,7 +380,7 @@ fn findings_come_in_the_order_of_the_book() {
 fn a_viewer_that_is_none_makes_no_rule_panic() {
     let features = [target("a", (0.0, 0.0), -80.0), trail(&[(f64::NAN, 0.0, f64::NAN), (0.0, 0.0, f64::INFINITY)])];
     for bad in [f64::NAN, f64::INFINITY, 0.0, -1.0] {
-        let viewer = Viewer { distance: Mm(bad), ipd: Mm(bad), ipd_range: (Mm(bad), Mm(bad)) };
+        let viewer = Viewer::new(Mm(bad), Mm(bad), (Mm(bad), Mm(bad)));
         let pages = [Page { id: "page", features: &features }];
         let devices = [Device { edition: "none", ppi: Ppi(0) }];
         let field = (Mm(180.0), Mm(120.0));

@@ -14,15 +14,18 @@
 //! nothing here panics, clamps or returns NaN.
 
 pub mod geometry;
+pub mod grading;
 pub mod limits;
+pub mod reserves;
 pub mod vergence;
 
 #[doc = include_str!("../references.md")]
 pub mod references {}
 
 pub use geometry::Viewing;
+pub use reserves::Zone;
 
-use crate::units::Mm;
+use crate::units::{Mm, PrismDioptre};
 
 /// One viewer: the pair of eyes and the distance that a page is computed for.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -33,9 +36,35 @@ pub struct Viewer {
     pub ipd: Mm,
     /// Smallest and largest interpupillary distance of the audience.
     pub ipd_range: (Mm, Mm),
+    /// What pages may ask, where the author named reserves or norms.
+    pub zone: Option<Zone>,
+    /// The offset that the whole page rides on, for an eye turn.
+    pub base: Base,
+}
+
+/// An offset of the whole page that makes up for an eye turn: for a professional to set.
+#[derive(Debug, Clone, Copy, PartialEq, Default)]
+pub struct Base {
+    /// Horizontal, positive toward (base-out).
+    pub horizontal: PrismDioptre,
+    /// Vertical, positive where the right eye's picture lies higher.
+    pub vertical: PrismDioptre,
+}
+
+impl Base {
+    /// Whether there is none.
+    pub fn is_none(self) -> bool {
+        self == Self::default()
+    }
 }
 
 impl Viewer {
+    /// A viewer without a zone and without a base.
+    pub const fn new(distance: Mm, ipd: Mm, ipd_range: (Mm, Mm)) -> Self {
+        let none = PrismDioptre(0.0);
+        Self { distance, ipd, ipd_range, zone: None, base: Base { horizontal: none, vertical: none } }
+    }
+
     /// The viewing that pages are computed for; `None` where [`Viewing::new`] refuses it.
     pub fn viewing(&self) -> Option<Viewing> {
         Viewing::new(self.distance, self.ipd)

@@ -5,7 +5,7 @@
 
 pub mod fonts;
 
-use kurbo::{Affine, Arc, BezPath, Join, Point, Rect, Shape as _, Stroke, StrokeOpts, Vec2};
+use kurbo::{Affine, Arc, BezPath, Cap, Join, Point, Rect, Shape as _, Stroke, StrokeOpts, Vec2};
 
 use crate::scene::{Direction, Shape};
 use fonts::Face;
@@ -99,16 +99,37 @@ pub fn thinned(shape: &Shape, size: f64, extent: (f64, f64), weight: f64, share:
 }
 
 /// The area a shape hides when it stands before something: its outer outline without holes, moved out by `halo` mm.
+/// What stands behind the holes of a drawing shows through them.
 pub fn silhouette(shape: &Shape, size: f64, extent: (f64, f64), halo: f64) -> BezPath {
     match shape {
         Shape::Ring | Shape::Disc | Shape::OpenRing(_) => circle(size / 2.0 + halo),
         Shape::Square | Shape::Diamond | Shape::Star | Shape::Triangle | Shape::Polygon(_) => grown(shape, size, halo),
-        Shape::Cross | Shape::Bar | Shape::Wedge | Shape::Brackets | Shape::Text(_) | Shape::Drawing(_) => {
+        Shape::Drawing(drawing) => around(&(Affine::scale(size) * &drawing.outline), halo),
+        Shape::Cross | Shape::Bar | Shape::Wedge | Shape::Brackets | Shape::Text(_) => {
             rectangle(extent.0 / 2.0 + halo, extent.1 / 2.0 + halo)
         }
         // Its line alone: what it goes around stays.
         Shape::Outline(inner) => along(&filled(inner, size), 2.0 * halo),
     }
+}
+
+/// A drawing with its outer edges moved out by `halo` mm; its holes stay as they are.
+fn around(path: &BezPath, halo: f64) -> BezPath {
+    let style = Stroke::new(2.0 * halo).with_caps(Cap::Round).with_join(Join::Round);
+    let mut out = BezPath::new();
+    let pieces = |path: &BezPath| path.subpaths().map(|p| p.iter().copied().collect()).collect::<Vec<BezPath>>();
+    for contour in pieces(path) {
+        if contour.area() <= 0.0 {
+            out.extend(contour);
+            continue;
+        }
+        let band = kurbo::stroke(contour.iter(), &style, &StrokeOpts::default(), CIRCLE_ACCURACY.max(halo / 100.0));
+        // Of the two sides of the band the outer one encloses the whole; holes are taken out of that once.
+        let outer = pieces(&band).into_iter().max_by(|a, b| a.area().abs().total_cmp(&b.area().abs()));
+        let outer = outer.unwrap_or_default();
+        out.extend(if outer.area() < 0.0 { outer.reverse_subpaths() } else { outer });
+    }
+    out
 }
 
 /// The radius of the free circle inside a line shape about the middle of its box; 0 where a shape has none.
@@ -315,6 +336,8 @@ fn polygon(points: impl IntoIterator<Item = Point>) -> BezPath {
 
 #[cfg(test)]
 mod tests {
+    use crate::scene::Drawing;
+
     use super::*;
 
     const ALL: [Shape; 11] = [
@@ -376,6 +399,20 @@ mod tests {
         assert!((area(Shape::Square) - (900.0 - 676.0)).abs() < 1e-9);
         let diamond_side = 30.0 / std::f64::consts::SQRT_2;
         assert!((area(Shape::Diamond) - (diamond_side.powi(2) - (diamond_side - 4.0).powi(2))).abs() < 1e-9);
+    }
+
+    /// Distances by plane geometry: the L has a notch, and its square hole lets through what stands behind.
+    #[test]
+    fn a_drawing_hides_its_ink_and_a_rim_and_not_its_holes() {
+        let outline = BezPath::from_svg("M-0.5 -0.5H0.1V0.1H0.5V0.5H-0.5ZM-0.4 -0.4V0H-0.1V-0.4Z").unwrap();
+        let drawing = Shape::Drawing(std::sync::Arc::new(Drawing { name: "l".into(), outline, extent: (1.0, 1.0) }));
+        let area = silhouette(&drawing, 40.0, (40.0, 40.0), 1.2);
+        let hides = |x: f64, y: f64| area.winding(Point::new(x, y)) != 0;
+        assert!(hides(-20.0 - 1.1, 0.0) && !hides(-20.0 - 1.3, 0.0));
+        assert!(hides(4.0 + 1.1, -5.0) && !hides(4.0 + 1.3, -5.0) && hides(15.0, 4.0 - 1.1) && !hides(15.0, 4.0 - 1.3));
+        // The corner of the notch, and the ink beside it.
+        assert!(hides(4.5, 3.5) && hides(0.0, 10.0) && hides(10.0, 10.0) && hides(-3.9, -10.0));
+        assert!(!hides(-10.0, -8.0) && hides(-4.0 + 0.1, -8.0) && !hides(-4.0 - 0.1, -8.0));
     }
 
     #[test]

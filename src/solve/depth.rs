@@ -2,7 +2,7 @@
 
 use super::Stand;
 use super::problem::ProblemKind;
-use crate::optics::{Viewer, Viewing, limits};
+use crate::optics::{Viewer, Viewing, Zone, limits};
 use crate::scene::{Depth, Side};
 use crate::units::{Angle, Mm, PrismDioptre};
 
@@ -15,6 +15,8 @@ pub(super) struct Solver {
     pub(super) own: Viewing,
     smallest: Viewing,
     largest: Viewing,
+    /// What pages may ask of the reader, where that is known.
+    zone: Option<Zone>,
 }
 
 /// How a parallax stands before a viewer, in every unit.
@@ -39,7 +41,9 @@ impl Solver {
         let (low, high) = viewer.ipd_range;
         let in_order = low <= viewer.ipd && viewer.ipd <= high;
         match (viewer.viewing(), viewer.smallest(), viewer.largest()) {
-            (Some(own), Some(smallest), Some(largest)) if in_order => Ok(Self { own, smallest, largest }),
+            (Some(own), Some(smallest), Some(largest)) if in_order => {
+                Ok(Self { own, smallest, largest, zone: viewer.zone })
+            }
             _ => Err(ProblemKind::BadViewer { viewer: *viewer }),
         }
     }
@@ -75,7 +79,9 @@ impl Solver {
                     limit: self.largest_disparity(*side),
                 })
             }
+            Depth::Range(share, side) => self.of_range(*share, *side),
             Depth::Parallax(amount, side) => Ok(Mm(-toward(amount_of(amount.0)?, *side))),
+            // A multiple in parallax is one in demand, as below.
             Depth::Between(ends, share) => {
                 let share = if (0.0..=1.0).contains(share) { *share } else { return Err(ProblemKind::NotFinite) };
                 let (from, to) = (self.exact(&ends.0)?.0, self.exact(&ends.1)?.0);
@@ -84,6 +90,17 @@ impl Solver {
             }
             Depth::Times(depth, times) => Ok(Mm(self.exact(depth)?.0 * times)),
         }
+    }
+
+    /// The parallax of a share of the reader's zone on this side.
+    fn of_range(&self, share: f64, side: Side) -> Result<Mm, ProblemKind> {
+        let zone = self.zone.ok_or(ProblemKind::NoRange { share, side })?;
+        let end = match side {
+            Side::Toward => zone.toward,
+            Side::Away => zone.away,
+        };
+        let demand = PrismDioptre(toward(amount_of(share)? * end.0, side));
+        self.own.parallax_of_demand(demand).ok_or(ProblemKind::NotFinite)
     }
 
     /// The parallax of a distance from the page.

@@ -45,6 +45,13 @@ pub enum ProblemKind {
         /// The limit.
         limit: Angle,
     },
+    /// A share of a range that is not known.
+    NoRange {
+        /// The share asked for, of 1.
+        share: f64,
+        /// Its side.
+        side: Side,
+    },
     /// An amount of depth below 0.
     NegativeAmount,
     /// A size or line width of 0 or less.
@@ -74,6 +81,7 @@ impl ProblemKind {
         match self {
             ProblemKind::PastParallel { .. } => "E-PAST-PARALLEL",
             ProblemKind::BehindEyes { .. } | ProblemKind::TooMuchDisparity { .. } => "E-DEPTH-RANGE",
+            ProblemKind::NoRange { .. } => "E-NO-RANGE",
             ProblemKind::NegativeAmount => "E-DEPTH-SIGN",
             ProblemKind::NoExtent { .. } => "E-NO-EXTENT",
             ProblemKind::ShortPath { .. } => "E-SHORT-PATH",
@@ -116,6 +124,14 @@ impl ProblemKind {
                     plain(limit.to_degrees(), 3),
                 ),
                 "ask for a smaller disparity, or write the depth as a place or in pd".to_owned(),
+            ),
+            ProblemKind::NoRange { share, side } => (
+                format!(
+                    "`{} %` of the range {} has no meaning: no range is known",
+                    plain(share * 100.0, 2),
+                    side.name()
+                ),
+                "give `[viewer]` the reserves `toward` and `away`, or name `norms` to stand in for them".to_owned(),
             ),
             ProblemKind::NegativeAmount => (
                 "an amount of depth is below `0`: the side says which way it goes".to_owned(),

@@ -8,7 +8,7 @@ use crate::optics::geometry::SpacePoint;
 use crate::scene::{Companions, Side};
 
 fn viewer() -> Viewer {
-    Viewer { distance: Mm(400.0), ipd: Mm(63.0), ipd_range: (Mm(50.0), Mm(75.0)) }
+    Viewer::new(Mm(400.0), Mm(63.0), (Mm(50.0), Mm(75.0)))
 }
 
 fn at(x: f64, y: f64) -> At {
@@ -316,7 +316,7 @@ fn the_extent_is_that_of_the_drawn_size() {
 #[test]
 fn companions_ride_at_the_depth_of_their_target() {
     let mut feature = shape("near", Depth::Demand(PrismDioptre(2.0), Side::Toward));
-    feature.companions = Companions { watch: true, lock: true, number: Some(3) };
+    feature.companions = Companions { watch: true, lock: true, number: Some(3), demand: false };
     let solved = solve(&Scene { features: vec![feature] }, &viewer()).unwrap();
     let told: Vec<_> = solved.iter().map(|f| (f.id.as_str(), f.role, f.eyes)).collect();
     assert_eq!(

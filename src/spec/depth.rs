@@ -27,7 +27,8 @@ const MOST_DEMAND: f64 = 100.0;
 
 const SIDES: &str = "the side is `toward` (before the page) or `away` (behind it)";
 
-/// Reads `"6 cm toward"`, `"2 pd away"`, `"400 arcsec toward"`, `"4 mm parallax away"` or `"page"`.
+/// Reads `"6 cm toward"`, `"2 pd away"`, `"400 arcsec toward"`, `"4 mm parallax away"`, `"40 % of range toward"` or
+/// `"page"`.
 ///
 /// A length is a place relative to the page; with the word `parallax` it is the offset on the page. Amounts are never
 /// negative: the side says which way.
@@ -47,6 +48,7 @@ pub fn parse_depth(text: &str) -> Result<Depth, DepthError> {
     };
     match before.split_last() {
         None => Err(error(format!("`{}` has no amount", shown(text)), example())),
+        Some((&"range", share)) => read_share(text, share, side),
         Some((&"parallax", amount)) => read_amount(text, &amount.join(" "), side, true),
         _ => read_amount(text, &before.join(" "), side, false),
     }
@@ -71,6 +73,22 @@ fn side_error(text: &str, last: &str, before: &[&str]) -> DepthError {
     } else {
         error(format!("`{}` is not a side", shown(last)), SIDES)
     }
+}
+
+/// The share before `of range`.
+fn read_share(text: &str, words: &[&str], side: Side) -> Result<Depth, DepthError> {
+    let Some((&"of", amount)) = words.split_last() else {
+        return Err(error(format!("`{}` is not a depth", shown(text)), "write for example `\"40 % of range toward\"`"));
+    };
+    let written = amount.join(" ");
+    let share = Quantity::parse(&written).map_err(|problem| {
+        error(quantity_problem(&problem, &written, "a share"), "a share of the range is written in %, 0 to 100")
+    })?;
+    if share.unit.dimension() != Dimension::Share || !(0.0..=100.0).contains(&share.value) {
+        let message = format!("`{written}` is not a share of the range: 0 % to 100 %");
+        return Err(error(message, "write for example `\"40 % of range toward\"`"));
+    }
+    Ok(Depth::Range(share.value / 100.0, side))
 }
 
 /// The amount before the side.
@@ -134,6 +152,7 @@ mod tests {
         assert_eq!(read("2 pd away"), Depth::Demand(PrismDioptre(2.0), Side::Away));
         assert_eq!(read("400arcsec toward"), Depth::Disparity(Angle::from_arcsec(400.0), Side::Toward));
         assert_eq!(read(" 4  mm parallax  away "), Depth::Parallax(Mm(4.0), Side::Away));
+        assert_eq!(read("40 % of range away"), Depth::Range(0.4, Side::Away));
         assert_eq!(read("0 pd toward"), Depth::Demand(PrismDioptre(0.0), Side::Toward));
         let Depth::Demand(zero, _) = read("-0 pd toward") else { panic!() };
         assert!(zero.0.is_sign_positive());
@@ -153,6 +172,8 @@ mod tests {
         assert_eq!(message("101 pd away"), "a depth of `101 pd` is above the limit of 100 pd");
         assert_eq!(message("46 deg away"), "a depth of `46 deg` is above the limit of 45 deg");
         assert_eq!(message("page away"), "`page away`: `page` takes no side");
+        assert_eq!(message("120 % of range toward"), "`120 %` is not a share of the range: 0 % to 100 %");
+        assert_eq!(message("40 % range toward"), "`40 % range toward` is not a depth");
         assert_eq!(message("far"), "`far` is not a depth");
         assert_eq!(message("toward"), "`toward` has no amount");
         assert_eq!(message("parallax toward"), "`` does not start with a number");

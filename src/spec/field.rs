@@ -113,6 +113,8 @@ pub enum Takes {
     File,
     /// A file of numbers, by its path from the folder of the set, or one of some words.
     Data(&'static [&'static str]),
+    /// A picture file with this ending, by its path from the folder of the set.
+    Picture(&'static str),
     /// A colour, `"#rrggbb"`.
     Colour,
     /// `true` or `false`.
@@ -141,6 +143,8 @@ pub enum Takes {
     Point(Quantity),
     /// A time.
     Time(Limits),
+    /// A prism demand, without a side.
+    Prism(Limits),
     /// A share, in per cent.
     Share(Limits),
     /// A list.
@@ -178,6 +182,11 @@ pub const fn mm(min: f64, max: f64) -> Limits {
 /// Limits in degrees.
 pub const fn deg(min: f64, max: f64) -> Limits {
     limits(min, max, Unit::Deg)
+}
+
+/// Limits in prism dioptres.
+pub const fn pd(min: f64, max: f64) -> Limits {
+    limits(min, max, Unit::Pd)
 }
 
 /// Limits in minutes of arc.
@@ -228,6 +237,7 @@ impl Takes {
             Takes::File => "a path ending in `.toml`".to_owned(),
             Takes::Data([]) => "a path ending in `.csv`".to_owned(),
             Takes::Data(words) => format!("{}, or a path ending in `.csv`", choices(words)),
+            Takes::Picture(ending) => format!("a path ending in `.{ending}`"),
             Takes::Colour => "a colour `\"#rrggbb\"`".to_owned(),
             Takes::Flag => "`true` or `false`".to_owned(),
             Takes::Count { min, max } => format!("a whole number, {min} to {max}"),
@@ -239,6 +249,7 @@ impl Takes {
             Takes::Depth => "a depth".to_owned(),
             Takes::Point(reach) => format!("two lengths, each at most {} from the middle", amount(*reach)),
             Takes::Time(limits) => format!("a time, {}", limits.words()),
+            Takes::Prism(limits) => format!("a prism demand, {}", limits.words()),
             Takes::Share(limits) => format!("a share, {}", limits.words()),
             Takes::List { of, min, max } if min == max => format!("a list of {min}, each {}", of.words()),
             Takes::List { of, min, max } => format!("a list of {min} to {max}, each {}", of.words()),
@@ -253,7 +264,7 @@ impl Takes {
     /// What it takes in a few words, for "`size` takes …".
     pub fn noun(&self) -> String {
         match self {
-            Takes::Text(_) | Takes::Version | Takes::Date | Takes::File | Takes::Data(_) => {
+            Takes::Text(_) | Takes::Version | Takes::Date | Takes::File | Takes::Data(_) | Takes::Picture(_) => {
                 "a text in quotes".to_owned()
             }
             Takes::Colour => "a colour in quotes".to_owned(),
@@ -264,6 +275,7 @@ impl Takes {
             Takes::Depth => "a depth in quotes".to_owned(),
             Takes::Point(_) => "a list of two lengths".to_owned(),
             Takes::Time(_) => "a time in quotes".to_owned(),
+            Takes::Prism(_) => "a prism demand in quotes".to_owned(),
             Takes::Share(_) => "a share in quotes".to_owned(),
             Takes::List { .. } => "a list".to_owned(),
             Takes::Ramp(of) => of.noun(),
@@ -280,6 +292,7 @@ impl Takes {
             Takes::Date => "\"2026-05-04\"".to_owned(),
             Takes::File => "\"mooring-rings.toml\"".to_owned(),
             Takes::Data(words) => format!("\"{}\"", words.first().unwrap_or(&"filters/pair.csv")),
+            Takes::Picture(ending) => format!("\"art/gull.{ending}\""),
             Takes::Colour => "\"#00ffff\"".to_owned(),
             Takes::Flag => "true".to_owned(),
             Takes::Count { min, .. } => min.to_string(),
@@ -288,6 +301,7 @@ impl Takes {
                 limits.example(&[(40.0, Unit::Mm), (40.0, Unit::Cm), (2.0, Unit::Mm)])
             }
             Takes::Time(limits) => limits.example(&[(10.0, Unit::S)]),
+            Takes::Prism(limits) => limits.example(&[(4.0, Unit::Pd)]),
             Takes::Share(limits) => limits.example(&[(4.0, Unit::Percent)]),
             Takes::Depth => "\"2 pd toward\"".to_owned(),
             Takes::Point(_) => "[\"10 mm\", \"0 mm\"]".to_owned(),

@@ -10,6 +10,7 @@ pub mod data;
 pub mod depth;
 pub mod document;
 pub mod field;
+pub mod picture;
 mod quantity;
 pub mod read;
 pub mod reader;
@@ -18,6 +19,7 @@ pub mod set;
 pub mod suggest;
 pub mod table;
 pub mod text;
+pub mod viewer;
 
 use std::collections::BTreeMap;
 
@@ -48,6 +50,8 @@ pub struct SetSpec {
     pub language: Language,
     /// The viewer that pages are computed for.
     pub viewer: Viewer,
+    /// What is known of the viewer's eyes, as written.
+    pub known: viewer::Known,
     /// The professional who decided what is theirs to decide, if one did.
     pub gate: Option<String>,
     /// The editions, at least one, with unique ids.

@@ -4,7 +4,7 @@ use toml::de::DeValue;
 
 use crate::diagnostics::{Diagnostic, codes};
 use crate::scene::{At, Depth, Size};
-use crate::units::{Dimension, Mm, Quantity, QuantityError, Seconds};
+use crate::units::{Dimension, Mm, PrismDioptre, Quantity, QuantityError, Seconds};
 
 use super::depth::parse_depth;
 use super::field::{Limits, Takes, amount, base};
@@ -29,6 +29,14 @@ impl Read for Share {
         let Takes::Share(limits) = slot.takes else { return None };
         let seen = quantity(reader, slot, raw, &[Dimension::Share])?;
         within(reader, slot, raw, seen, limits).then_some(Share(seen.value / 100.0))
+    }
+}
+
+impl Read for PrismDioptre {
+    fn read(reader: &mut Reader<'_>, slot: Slot<'_>, raw: Raw<'_>) -> Option<Self> {
+        let Takes::Prism(limits) = slot.takes else { return None };
+        let seen = quantity(reader, slot, raw, &[Dimension::Prism])?;
+        within(reader, slot, raw, seen, limits).then_some(PrismDioptre(seen.value))
     }
 }
 

@@ -5,25 +5,17 @@ use std::collections::BTreeMap;
 use crate::colour::{Glasses, Ground};
 use crate::diagnostics::{Diagnostic, Place, codes};
 use crate::optics::Viewer;
-use crate::units::{Mm, Ppi, Quantity, Unit};
+use crate::units::{Mm, Ppi};
 
 use super::colours::{self, GlassesRead, InksRead, read_colours, read_glasses, read_inks};
 use super::data::{DataKind, DataRef};
 use super::document::Document;
-use super::field::{Field, Limits, TableForm, TableSpec, Takes, mm};
+use super::field::{Field, TableForm, TableSpec, Takes};
 use super::read::{Placed, Word};
-use super::reader::Reader;
+use super::reader::{Reader, SeriesPart};
 use super::table::Table;
+use super::viewer::{Known, VIEWER, read_viewer};
 use super::{Answers, Edition, Formats, Language, PageFormat, SetSpec};
-
-/// Interpupillary distances of people: nearly all adults 45 to 80 mm, children from five years down to 40 mm.
-///
-/// Source: `[Dodgson2004]`, abstract.
-const IPD: Limits = mm(40.0, 80.0);
-
-/// Viewing distances from a book held close to the far end of a room. Design choice.
-const DISTANCE: Limits =
-    Limits { min: Quantity { value: 200.0, unit: Unit::Mm }, max: Quantity { value: 6.0, unit: Unit::M } };
 
 /// Where the answers stand, in the order of [`PLACES`].
 const ANSWERS: Takes = Takes::Choice(&["turned", "file", "none"]);
@@ -56,31 +48,6 @@ pub const SET: TableSpec = TableSpec {
         ),
     ]],
     doc: "The book as a whole.",
-};
-
-/// `[viewer]`.
-pub const VIEWER: TableSpec = TableSpec {
-    name: "viewer",
-    form: TableForm::Single,
-    groups: &[&[
-        Field::required(
-            "distance",
-            Takes::Length(DISTANCE),
-            "From the eyes to the page. Every offset is computed for this distance.",
-        ),
-        Field::required(
-            "ipd",
-            Takes::Length(IPD),
-            "Distance between the pupils that places in space are computed for.",
-        ),
-        Field::required(
-            "ipd_range",
-            Takes::List { of: &Takes::Length(IPD), min: 2, max: 2 },
-            "Smallest and largest pupil distance among the readers, around `ipd`: promised places are printed as a \
-             range over these, and the smallest sets the limit for what stands away.",
-        ),
-    ]],
-    doc: "Who looks, and from where. Nothing here has a default: these numbers shape all depth.",
 };
 
 /// `[gate]`.
@@ -132,11 +99,30 @@ const EDITION_KEYS: &[Field] = &[
     Field::optional("answers", ANSWERS, "Where the answers of this edition stand. Left out: as `[set]` says."),
 ];
 
+/// `[[series]]`.
+pub const SERIES: TableSpec = TableSpec {
+    name: "series",
+    form: TableForm::Many,
+    groups: &[&[
+        Field::required("id", Takes::Id, "The name that ramps call it by; unique in the set."),
+        Field::required("from", Takes::Text(60), "Value on its first level, as the ramped key takes it."),
+        Field::required("to", Takes::Text(60), "Value on its last level."),
+        Field::default(
+            "curve",
+            Takes::Choice(&["even", "geometric", "difficulty"]),
+            r#""even""#,
+            "How its levels are spaced, as for a ramp.",
+        ),
+    ]],
+    doc: "A ramp that runs on through several exercises, of one kind or of several, in the order of the book: each takes its \
+          own number of levels of it.",
+};
+
 /// The most editions of a set. Design choice.
 const MOST_EDITIONS: usize = 20;
 
 /// The tables of `set.toml`, in the order of the reference.
-pub const TABLES: &[&TableSpec] = &[&SET, &VIEWER, &colours::GLASSES, &colours::INKS, &GATE, &EDITION];
+pub const TABLES: &[&TableSpec] = &[&SET, &VIEWER, &colours::GLASSES, &colours::INKS, &GATE, &SERIES, &EDITION];
 
 /// What `set.toml` gives: the exercises can be read even where the rest is broken.
 #[derive(Debug, Clone)]
@@ -146,6 +132,8 @@ pub struct SetRead {
     /// The paths of the exercises as written, with their places; those that cannot be paths are left out, each with
     /// its problem.
     pub exercises: Vec<Placed<String>>,
+    /// The ramps that run on through several exercises, by id, their levels still to be counted.
+    pub series: BTreeMap<String, SeriesPart>,
     /// Whether it has a `[gate]`, readable or not.
     pub gated: bool,
     /// Files of numbers that the set names: what they hold still has to be [applied](super::data::apply).
@@ -164,18 +152,20 @@ pub fn read_set(reader: &mut Reader<'_>) -> SetRead {
     let exercises = head.as_ref().map(|t| read_exercises(reader, t)).unwrap_or_default();
     let answers = head.as_ref().and_then(|t| t.one_of(reader, "answers", &PLACES));
     let head = head.and_then(|t| read_head(reader, &t));
-    let viewer = document.table(reader, &VIEWER).and_then(|t| read_viewer(reader, t));
+    let gated = document.has(GATE.name);
+    let known = document.table(reader, &VIEWER).and_then(|t| read_viewer(reader, t, gated));
     let glasses = document.table(reader, &colours::GLASSES).and_then(|t| read_glasses(reader, t));
     let inks = match document.optional_table(reader, &colours::INKS) {
         Some(table) => read_inks(reader, table),
         None => Some(InksRead::default()),
     };
     let gate = read_gate(reader, &document);
+    let series = read_series(reader, &document);
     let mut data = Vec::new();
     let shared = Shared { glasses, inks, answers };
     let editions = read_editions(reader, &document, &shared, &mut data);
-    let set = assemble(head, viewer, gate, editions);
-    SetRead { set, exercises, gated: document.has(GATE.name), data }
+    let set = assemble(head, known, gate, editions).filter(|_| series.is_some());
+    SetRead { set, exercises, series: series.unwrap_or_default(), gated, data }
 }
 
 /// What editions take where they have none of their own.
@@ -187,11 +177,38 @@ struct Shared {
 
 fn assemble(
     head: Option<SetSpec>,
-    viewer: Option<Viewer>,
+    known: Option<Known>,
     gate: Option<Option<String>>,
     editions: Option<Vec<Edition>>,
 ) -> Option<SetSpec> {
-    Some(SetSpec { viewer: viewer?, gate: gate?, editions: editions?, ..head? })
+    let known = known?;
+    Some(SetSpec { viewer: known.viewer()?, known, gate: gate?, editions: editions?, ..head? })
+}
+
+/// The series of the set. `None`: a problem has been pushed.
+fn read_series(reader: &mut Reader<'_>, document: &Document<'_>) -> Option<BTreeMap<String, SeriesPart>> {
+    let (mut names, mut series, mut fine) = (BTreeMap::new(), BTreeMap::new(), true);
+    for mut table in document.tables(reader, &SERIES) {
+        table.check_keys(reader);
+        let id: Option<Placed<String>> = table.get(reader, "id");
+        let id = id.and_then(|id| super::unique(reader, "series", id, &mut names));
+        let (from, to): (Option<String>, Option<String>) = (table.get(reader, "from"), table.get(reader, "to"));
+        let curve = table.one_of(reader, "curve", &["even", "geometric", "difficulty"]);
+        match (id, from, to, curve) {
+            (Some(id), Some(from), Some(to), Some(curve)) => {
+                let part =
+                    SeriesPart { from: quoted(&from), to: quoted(&to), curve: curve.to_owned(), first: 0, of: 0 };
+                series.insert(id, part);
+            }
+            _ => fine = false,
+        }
+    }
+    fine.then_some(series)
+}
+
+/// A text as a TOML value.
+fn quoted(text: &str) -> String {
+    format!("\"{}\"", text.replace('\\', "\\\\").replace('"', "\\\""))
 }
 
 /// Who decided what is for a professional to decide. `None`: a problem has been pushed.
@@ -228,7 +245,6 @@ fn read_head(reader: &mut Reader<'_>, table: &Table<'_>) -> Option<SetSpec> {
     let version = table.get(reader, "version");
     let date = table.get(reader, "date");
     let language = table.one_of(reader, "language", &[Language::En]);
-    let (distance, ipd, ipd_range) = (Mm(0.0), Mm(0.0), (Mm(0.0), Mm(0.0)));
     Some(SetSpec {
         id: id?,
         title: title?,
@@ -237,29 +253,11 @@ fn read_head(reader: &mut Reader<'_>, table: &Table<'_>) -> Option<SetSpec> {
         version: version?,
         date: date?,
         language: language?,
-        viewer: Viewer { distance, ipd, ipd_range },
+        viewer: Viewer::new(Mm(0.0), Mm(0.0), (Mm(0.0), Mm(0.0))),
+        known: Known::default(),
         gate: None,
         editions: Vec::new(),
     })
-}
-
-fn read_viewer(reader: &mut Reader<'_>, mut table: Table<'_>) -> Option<Viewer> {
-    table.check_keys(reader);
-    let distance = table.get(reader, "distance");
-    let ipd: Option<Mm> = table.get(reader, "ipd");
-    let range: Option<Vec<Mm>> = table.get(reader, "ipd_range");
-    let range = range.and_then(|list| list.first().copied().zip(list.get(1).copied()));
-    if let (Some(ipd), Some((low, high))) = (ipd, range)
-        && !(low <= ipd && ipd <= high)
-    {
-        let message = format!("`ipd_range` from {} to {} mm does not hold `ipd`, {} mm", low.0, high.0, ipd.0);
-        let problem = Diagnostic::error(codes::RANGE, table.place_of(reader, "ipd_range"), message)
-            .with_label("low end <= `ipd` <= high end")
-            .with_help("write the smallest and the largest pupil distance of the readers, in this order, around `ipd`");
-        reader.push(problem);
-        return None;
-    }
-    Some(Viewer { distance: distance?, ipd: ipd?, ipd_range: range? })
 }
 
 fn read_editions(

@@ -28,7 +28,7 @@ use depthpress::solve::{SolvedFeature, SolvedForm, solve};
 use depthpress::units::{Mm, Ppi};
 use kurbo::{Point, Rect};
 
-const VIEWER: Viewer = Viewer { distance: Mm(400.0), ipd: Mm(63.0), ipd_range: (Mm(50.0), Mm(75.0)) };
+const VIEWER: Viewer = Viewer::new(Mm(400.0), Mm(63.0), (Mm(50.0), Mm(75.0)));
 const WIDTH: f64 = 170.0;
 const HEIGHT: f64 = 112.0;
 const DOTS: f64 = 40_000.0;

@@ -77,7 +77,7 @@ const EXERCISE: TableSpec = TableSpec {
                 "The width of the walls. Left out: 1.6 mm.",
             ),
             Field::default(
-                "left-handed",
+                "left_handed",
                 Takes::Flag,
                 "false",
                 "Whether the route runs from right to left, so that a left hand does not cover what comes next.",
@@ -131,7 +131,7 @@ fn read(reader: &mut Reader<'_>, _document: &Document<'_>, exercise: &Table<'_>)
     let (columns, rows): (Option<u32>, _) = (exercise.get(reader, "columns"), exercise.get(reader, "rows"));
     let hazards: Option<u32> = exercise.get(reader, "hazards");
     let weight = parts::ramp_or(reader, exercise, "weight", Mm(1.6));
-    let left_handed = exercise.get(reader, "left-handed");
+    let left_handed = exercise.get(reader, "left_handed");
     let variants = exercise.get(reader, "variants");
     let (columns, rows, hazards) = (columns?, rows?, hazards?);
     // The route takes many of the cells of a small maze.

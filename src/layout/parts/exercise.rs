@@ -15,7 +15,7 @@ use crate::solve::{PathPoint, SolvedFeature, SolvedForm};
 use crate::units::plain;
 
 use super::answers::KeyAt;
-use super::{asked, footer, log, words};
+use super::{asked, footer, log, readings, words};
 
 /// Clear space between the head of a page and its art, mm.
 const ABOVE_ART: f64 = 2.5;
@@ -51,6 +51,7 @@ fn draft(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>, index: usize
     let art = art::thinned(solved, grid.middle(), thin);
     let (figure, caption_foot) = figure(composer, grid, art, &picture, &caption);
     nodes.push(figure);
+    nodes.extend(readings::nodes(composer, grid, page, solved, viewer));
     if grid.safe.y1 - footer::HEIGHT + 1e-6 < caption_foot {
         composer.problem("its art runs into the footer".to_owned(), "shorten `goal` or `setup`");
     }
@@ -316,13 +317,17 @@ fn facts(book: &Book<'_>, page: &Page, solved: &[SolvedFeature]) -> String {
 
 /// A feature as the report lists it.
 fn place(feature: &SolvedFeature, middle: Point) -> Placed {
-    let size = match &feature.form {
+    Placed { feature: feature.clone(), at: middle + Vec2::from(feature.at), size: size(feature) }
+}
+
+/// Width and height of the drawn bounding box of a feature, mm; of a path: of its cyclopean line and its weight.
+pub(super) fn size(feature: &SolvedFeature) -> Size {
+    match &feature.form {
         SolvedForm::Shape { extent, .. } => Size::from(*extent),
         SolvedForm::Dots(dots) => Size::from(dots.extent),
         SolvedForm::Strokes { strokes, weight } => strokes_size(strokes, *weight),
         SolvedForm::Path { points, weight, .. } => path_size(points, *weight),
-    };
-    Placed { feature: feature.clone(), at: middle + Vec2::from(feature.at), size }
+    }
 }
 
 fn strokes_size(strokes: &[[(f64, f64); 2]], weight: f64) -> Size {

@@ -6,7 +6,7 @@ use super::*;
 use crate::optics::Viewer;
 use crate::scene::{At, Depth, Direction, Grid, Relief, Shape, Side, Size, Surface};
 
-const VIEWER: Viewer = Viewer { distance: Mm(400.0), ipd: Mm(63.0), ipd_range: (Mm(50.0), Mm(75.0)) };
+const VIEWER: Viewer = Viewer::new(Mm(400.0), Mm(63.0), (Mm(50.0), Mm(75.0)));
 const WIDTH: f64 = 150.0;
 const HEIGHT: f64 = 100.0;
 const DOT: f64 = 0.5;

@@ -403,7 +403,7 @@ pub struct DotFigure {
     pub depth: Relief,
 }
 
-/// What rides with a target, always at the target's own depth.
+/// What rides with a target, at the target's own depth where nothing else is said.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
 pub struct Companions {
     /// Watch marks: a bar for the left eye alone and a wedge for the right eye alone.
@@ -412,7 +412,7 @@ pub struct Companions {
     pub lock: bool,
     /// A number below it.
     pub number: Option<u32>,
-    /// Its demand in words below that.
+    /// Its demand in words below that, flat on the page.
     pub demand: bool,
 }
 

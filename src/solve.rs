@@ -135,13 +135,14 @@ pub fn half_x(x: f64, parallax: f64, eye: Eye) -> f64 {
 /// A depth is refused where it would turn the eyes of the smallest ipd of the audience to parallel or past it, where
 /// it lies at or behind the reader's eyes, and wherever a number is not one; nothing is clamped.
 pub fn solve(scene: &Scene, viewer: &Viewer) -> Result<Vec<SolvedFeature>, Vec<SolveProblem>> {
-    let solver =
-        Solver::new(viewer).map_err(|kind| vec![SolveProblem { feature: String::new(), place: None, kind }])?;
+    let problem = |kind| SolveProblem { feature: String::new(), place: None, kind };
+    let solver = Solver::new(viewer).map_err(|kind| vec![problem(kind)])?;
+    let page = solver.stand(Mm(0.0)).ok_or_else(|| vec![problem(ProblemKind::NotFinite)])?;
     let (mut solved, mut problems) = (Vec::new(), Vec::new());
     for feature in &scene.features {
         match solve_feature(feature, &solver) {
             Ok(target) => {
-                let companions = companions::of(&target, feature.companions);
+                let companions = companions::of(&target, feature.companions, page);
                 let numbers = scale::numbers(&target, &feature.form, viewer.distance);
                 solved.push(target);
                 solved.extend(companions.into_iter().chain(numbers));

@@ -23,7 +23,7 @@ use depthpress::spec::{Answers, Colours, Edition, Formats, Language, PageFormat,
 use depthpress::units::{Mm, Ppi};
 use kurbo::{Rect, Shape as _};
 
-const VIEWER: Viewer = Viewer { distance: Mm(400.0), ipd: Mm(63.0), ipd_range: (Mm(50.0), Mm(75.0)) };
+const VIEWER: Viewer = Viewer::new(Mm(400.0), Mm(63.0), (Mm(50.0), Mm(75.0)));
 const FORMATS: [PageFormat; 3] = [PageFormat::A4, PageFormat::Letter, PageFormat::Wide];
 
 /// Answers of each length that kinds have: letters, words, orders, dealt words, rows of words.
@@ -65,6 +65,7 @@ impl Set {
             place: Place::start_of(FileId(0)),
         };
         let spec = SetSpec {
+            known: depthpress::spec::viewer::Known::default(),
             id: "slipway".to_owned(),
             title: "Slipway".to_owned(),
             summary: None,
@@ -74,6 +75,7 @@ impl Set {
             language: Language::En,
             viewer: VIEWER,
             gate: None,
+            known: depthpress::spec::viewer::Known::default(),
             editions: vec![edition],
         };
         let pages = pages.iter().zip(0..).map(|(&(count, style), index)| asking(index, count, STYLES[style]));
@@ -117,7 +119,7 @@ fn asking(index: u32, count: usize, choices: &[&str]) -> SolvedPage {
             depth: Depth::Parallax(Mm(6.0), side),
         },
         scaling: Scaling::ConstantAngle,
-        companions: Companions { watch: true, lock: false, number: None },
+        companions: Companions { watch: true, ..Companions::default() },
         solid: false,
         place: None,
     };
@@ -144,10 +146,12 @@ fn asking(index: u32, count: usize, choices: &[&str]) -> SolvedPage {
         levels: 4,
         variant: Some(letter),
         seed: Some(7),
+        readings: None,
         quiz: Some(quiz(count, choices)),
         gated: false,
         scene,
         words,
+        readings: None,
         balance: None,
     };
     SolvedPage { page, features, lints: Vec::new() }
@@ -242,7 +246,7 @@ fn every_question_has_its_box_on_paper() {
         let asked = laid.sheets.iter().filter(|sheet| sheet.id.starts_with("sea-birds"));
         for (sheet, (count, style)) in asked.zip(every_size()) {
             let words = words_of(&sheet.nodes);
-            let line = format!("Write your answers 1 to {count} in your log");
+            let line = format!("your answers 1 to {count}");
             let ids: Vec<String> = (1..=count).map(|id| id.to_string()).collect();
             let labels = format!("Date Comfort 0–10 {}", ids.join(" "));
             // Beside words as few as these there is room for two rows: of six boxes for words, of two for rows of words.

@@ -10,6 +10,7 @@
     reason = "tests may unwrap, write files of their own and compare with literals"
 )]
 
+mod answer_files;
 mod answers;
 mod architecture;
 mod artwork;
@@ -17,10 +18,12 @@ mod bad_specs;
 mod balance;
 mod bundle;
 mod check_pages;
+mod choices;
 mod cli;
 mod colour;
 mod demo_set;
 mod dots;
+mod gate;
 mod inks;
 mod kinds;
 mod measure;
@@ -32,3 +35,5 @@ mod render_png;
 mod render_vector;
 mod seen;
 mod spec_reference;
+mod steps;
+mod turned;

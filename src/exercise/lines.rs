@@ -95,3 +95,25 @@ pub fn baselines(count: usize, size: f64, middle: f64) -> impl Iterator<Item = f
     let first = middle + size / 2.0 - pitch * (count.saturating_sub(1)) as f64 / 2.0;
     (0..count).map(move |line| first + pitch * line as f64)
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// All capitals stand on the baseline and are `size` high, whatever hangs below it in the same line.
+    #[test]
+    fn lines_stand_on_their_baselines() {
+        let place = crate::diagnostics::Place::start_of(crate::diagnostics::Sources::default().add("a.toml", ""));
+        for text in ["HE", "Hg", "Hj,"] {
+            let depth = crate::scene::Depth::Page;
+            let part = Part::target("line", crate::scene::Eyes::Both, &depth, place);
+            let feature = line(part, text, (-20.0, 7.0), 6.0);
+            let crate::scene::Form::Shape { shape, at, .. } = &feature.form else { panic!() };
+            let drawn = outline::path(shape, 6.0, (0.0, 0.0), 1.0);
+            // The stem of the H reaches from a capital above the baseline down to it.
+            let inked =
+                |y: f64| kurbo::Shape::winding(&drawn, kurbo::Point::new(-20.0 + 0.4 - at.x.0, y - at.y.0)) != 0;
+            assert!(inked(6.95) && !inked(7.05) && inked(1.05) && !inked(0.95), "{text}");
+        }
+    }
+}

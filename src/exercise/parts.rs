@@ -15,11 +15,8 @@ use super::ramp::{Blend, Ramp};
 pub type Point = (f64, f64);
 
 /// `depth` of kinds whose parts stand on the page unless the author asks for more.
-pub const DEPTH: Field = Field::optional(
-    "depth",
-    Takes::Ramp(&Takes::Depth),
-    "How deep everything stands but the edges of the page. Left out: on the page.",
-);
+pub const DEPTH: Field =
+    Field::optional("depth", Takes::Ramp(&Takes::Depth), "How deep everything stands. Left out: on the page.");
 
 /// Width of a watch mark, mm: as wide as those that ride with targets.
 const MARK: f64 = 4.2;

@@ -58,7 +58,7 @@ impl Pass {
 
 fn weak_design(place: Place, of: u32, choices: u32, weak: Weak) -> Diagnostic {
     let limit = plain(MOST_LUCK * 100.0, 3);
-    let questions = if of == 1 { "1 question".to_owned() } else { format!("{of} questions") };
+    let questions = if of == 1 { "`1` question".to_owned() } else { format!("`{of}` questions") };
     let message = format!(
         "{questions} of `{choices}` choices: no pass mark that forgives one slip keeps lucky guesses at or below \
          `{limit} %`"

@@ -2,8 +2,8 @@
 //! points. The kinds that build rooms and things share them.
 //!
 //! Hidden lines. The solids are set square to the page, so a side face turns towards the point midway between the eyes
-//! exactly where it lies on the other side of the line of sight: a box draws its front and those of its four side faces
-//! that turn this way. Front faces and risers are solid, so that each eye by itself loses what lies behind them. What
+//! exactly where the line of sight runs on its outer side: a box draws its front and those of its four side faces that
+//! turn this way, stairs their risers, the treads below the eyes and the side wall that turns this way. Front faces and risers are solid, so that each eye by itself loses what lies behind them. What
 //! only a side face would hide is drawn: an author keeps solids apart that stand one behind the other's side.
 
 use crate::diagnostics::Place;
@@ -137,20 +137,28 @@ impl Solid {
         features
     }
 
-    /// Riser by riser, each solid; the treads between them as two lines from front to back.
+    /// Riser by riser, each solid; the treads between them as lines from front to back; the side wall that turns this way.
     fn stairs(&self, level: u32, steps: u32) -> Vec<Feature> {
         let (left, top, right, bottom) = self.sides();
         let rise = (bottom - top) / f64::from(steps);
+        let sides = [("left", left, 0.0 < left), ("right", right, right < 0.0)];
+        let (near, far) = (self.depth(level, 0.0), self.depth(level, 1.0));
         let mut features = Vec::new();
+        for (name, x, _) in sides.into_iter().filter(|&(_, _, turned)| turned) {
+            let wall = vec![vertex(at(x, bottom), &near), vertex(at(x, bottom), &far), vertex(at(x, top), &far)];
+            features.push(self.line(&format!("wall-{name}"), wall, false));
+        }
         for step in (0..steps).rev() {
             let share = |step: u32| f64::from(step) / f64::from(steps);
             let (front, back) = (self.depth(level, share(step)), self.depth(level, share(step + 1)));
             let (foot, head) = (bottom - rise * f64::from(step), bottom - rise * f64::from(step + 1));
-            for (name, x) in [("left", left), ("right", right)] {
-                let line = vec![vertex(at(x, head), &front), vertex(at(x, head), &back)];
-                features.push(self.line(&format!("tread-{}-{name}", step + 1), line, false));
+            for (name, x, turned) in sides {
+                if turned || 0.0 < head {
+                    let line = vec![vertex(at(x, head), &front), vertex(at(x, head), &back)];
+                    features.push(self.line(&format!("tread-{}-{name}", step + 1), line, false));
+                }
             }
-            if step + 1 == steps {
+            if step + 1 == steps && 0.0 < head {
                 let line = vec![vertex(at(left, head), &back), vertex(at(right, head), &back)];
                 features.push(self.line("landing", line, false));
             }

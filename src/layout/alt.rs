@@ -24,13 +24,16 @@ pub fn looked_at(features: &[SolvedFeature]) -> impl Iterator<Item = &SolvedFeat
     features.iter().filter(|f| matches!(f.role, Role::Target | Role::Bead))
 }
 
-/// The demands that a page asks for, from the most toward to the most away, every point of a path included.
+/// The demands that a page asks for, from the most toward to the most away, every point of a path included. What is read flat on the
+/// page beside a target does not count.
 pub fn demand_range(features: &[SolvedFeature], viewer: &Viewer) -> (f64, f64) {
     let of = |parallax: f64| 0.0 - 100.0 * parallax / viewer.distance.0;
-    let all = features.iter().filter(|f| f.role != Role::Guide).flat_map(|feature| match &feature.form {
-        SolvedForm::Shape { .. } | SolvedForm::Strokes { .. } => vec![feature.stand.demand.0],
-        SolvedForm::Dots(dots) => dots.stands().map(|stand| stand.demand.0).collect(),
-        SolvedForm::Path { points, .. } => points.iter().map(|point| of(point.parallax)).collect(),
+    let all = features.iter().filter(|f| !matches!(f.role, Role::Guide | Role::Number)).flat_map(|feature| {
+        match &feature.form {
+            SolvedForm::Shape { .. } | SolvedForm::Strokes { .. } => vec![feature.stand.demand.0],
+            SolvedForm::Dots(dots) => dots.stands().map(|stand| stand.demand.0).collect(),
+            SolvedForm::Path { points, .. } => points.iter().map(|point| of(point.parallax)).collect(),
+        }
     });
     all.fold((f64::NEG_INFINITY, f64::INFINITY), |(high, low), demand| (high.max(demand), low.min(demand)))
 }
@@ -49,11 +52,12 @@ pub fn demand_words(features: &[SolvedFeature], viewer: &Viewer) -> String {
     if from == to { from } else { format!("from {from} to {to}") }
 }
 
-/// "All on the page.", "Depths: from 2 pd toward to the page."
+/// "All on the page, at 40 cm.", "Depths: from 2 pd toward to the page, at 40 cm."
 fn stands(features: &[SolvedFeature], viewer: &Viewer) -> String {
+    let cm = plain(viewer.distance.0 / 10.0, 1);
     match demand_words(features, viewer).as_str() {
-        "the page" => "All on the page.".to_owned(),
-        words => format!("Depths: {words}."),
+        "the page" => format!("All on the page, at {cm} cm."),
+        words => format!("Depths: {words}; page at {cm} cm."),
     }
 }
 
@@ -61,7 +65,7 @@ fn stands(features: &[SolvedFeature], viewer: &Viewer) -> String {
 pub fn caption(features: &[SolvedFeature], viewer: &Viewer) -> String {
     let page = format!("page {} cm", plain(viewer.distance.0 / 10.0, 1));
     if apart::is_apart(features) {
-        return format!("{} {} From your eyes: {page}.", apart::alone(features), stands(features, viewer));
+        return format!("{} {}", apart::alone(features), stands(features, viewer));
     }
     let seen: Vec<&SolvedFeature> = looked_at(features).collect();
     if seen.is_empty() || 3 < seen.len() {
@@ -71,7 +75,12 @@ pub fn caption(features: &[SolvedFeature], viewer: &Viewer) -> String {
         let name = feature.id.replace('-', " ");
         format!("{name} {} ({})", place(&feature.stand, viewer), feature.stand.demand_words())
     };
-    let parts: Vec<String> = seen.iter().map(of).collect();
+    let parts: Vec<String> = match seen.split_first() {
+        Some((first, rest)) if !rest.is_empty() && rest.iter().all(|f| f.stand == first.stand) => {
+            vec![format!("all {} ({})", place(&first.stand, viewer), first.stand.demand_words())]
+        }
+        _ => seen.iter().map(of).collect(),
+    };
     format!("From your eyes: {}; {page}.", parts.join("; "))
 }
 
@@ -95,8 +104,9 @@ pub fn figure(features: &[SolvedFeature], viewer: &Viewer) -> String {
             format!("{} {}, {} from the eyes", f.id.replace('-', " "), f.stand.demand_words(), place(&f.stand, viewer))
         })
         .collect();
+    let moved = if demand_words(features, viewer) == "the page" { "" } else { " moved sideways by their depth" };
     format!(
-        "Left eye: {things}{}. Right eye: the same shapes moved sideways by their depth{}. Both eyes together: {}.",
+        "Left eye: {things}{}. Right eye: the same shapes{moved}{}. Both eyes together: {}.",
         marks(Eyes::Left, "bar"),
         marks(Eyes::Right, "wedge"),
         if together.is_empty() {
@@ -107,28 +117,28 @@ pub fn figure(features: &[SolvedFeature], viewer: &Viewer) -> String {
     )
 }
 
-/// "a ring", "an open ring".
-fn with_article(name: &str) -> String {
-    let vowel = name.starts_with(['a', 'e', 'i', 'o']);
-    format!("{} {name}", if vowel { "an" } else { "a" })
-}
-
-/// "a ring, a star, a trail with 9 beads".
+/// "a ring, 2 stars, a trail with 9 beads": alike shapes are counted together.
 fn inventory(features: &[SolvedFeature]) -> String {
-    let mut parts = Vec::new();
-    let guides = features.iter().filter(|f| f.role == Role::Guide).count();
-    if 0 < guides {
-        parts.push("lines that run into the depth".to_owned());
-    }
+    let guides = features.iter().any(|f| f.role == Role::Guide);
     let beads = features.iter().filter(|f| f.role == Role::Bead).count();
+    let mut shapes: Vec<(&str, u32)> = Vec::new();
+    let mut others = Vec::new();
     for feature in features {
         match (&feature.form, feature.role) {
-            (SolvedForm::Shape { shape, .. }, Role::Target) => parts.push(with_article(shape_name(shape))),
-            (_, Role::Target) => parts.push(feature.id.replace('-', " ")),
-            (_, Role::Trail) if 0 < beads => parts.push(format!("a trail with {beads} beads")),
-            (_, Role::Trail) => parts.push("a trail".to_owned()),
+            (SolvedForm::Shape { shape, .. }, Role::Target) => {
+                let name = shape_name(shape);
+                match shapes.iter_mut().find(|(known, _)| *known == name) {
+                    Some((_, count)) => *count += 1,
+                    None => shapes.push((name, 1)),
+                }
+            }
+            (_, Role::Target) => others.push(feature.id.replace('-', " ")),
+            (_, Role::Trail) if 0 < beads => others.push(format!("a trail with {beads} beads")),
+            (_, Role::Trail) => others.push("a trail".to_owned()),
             _ => {}
         }
     }
-    parts.join(", ")
+    let depth = guides.then(|| "lines that run into the depth".to_owned());
+    let shapes = shapes.into_iter().map(|(name, count)| apart::counted(name, count));
+    depth.into_iter().chain(shapes).chain(others).collect::<Vec<_>>().join(", ")
 }

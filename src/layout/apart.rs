@@ -1,7 +1,7 @@
 //! Words about pages on which each eye has parts of its own: what each eye gets alone, and what both together make.
 
 use crate::exercise::words::shape_name;
-use crate::scene::{Eyes, Role};
+use crate::scene::{Eyes, Role, Shape};
 use crate::solve::{SolvedFeature, SolvedForm};
 
 /// Whether any part that is looked at is for one eye alone.
@@ -55,10 +55,14 @@ fn is_named(feature: &SolvedFeature) -> bool {
     }
 }
 
-/// A part in one or two words: its shape, or its name without its number.
+/// A part in one or two words: its name without its number; of letters and of what rides with a target, what it is.
 fn noun(feature: &SolvedFeature) -> String {
     match &feature.form {
-        SolvedForm::Shape { shape, .. } => shape_name(shape).to_owned(),
+        SolvedForm::Shape { shape, .. }
+            if matches!(shape, Shape::Text(_)) || matches!(feature.role, Role::Watch | Role::Lock) =>
+        {
+            shape_name(shape).to_owned()
+        }
         _ => {
             let name = feature.id.trim_end_matches(|c: char| c.is_ascii_digit()).trim_end_matches('-');
             name.replace('-', " ")
@@ -66,11 +70,12 @@ fn noun(feature: &SolvedFeature) -> String {
     }
 }
 
-/// "a ring", "an arc", "3 crosses"; what is many by its name, such as "walls", stays as it is.
-fn counted(name: &str, count: u32) -> String {
+/// "a ring", "an arc", "the upper half", "3 crosses"; what is many by its name, such as "walls", stays as it is.
+pub fn counted(name: &str, count: u32) -> String {
     let is_many = name.ends_with('s') && !name.ends_with("ss");
     match count {
         1 if is_many => name.to_owned(),
+        1 if name.ends_with(" half") => format!("the {name}"),
         1 if name.starts_with(['a', 'e', 'i', 'o', 'u']) => format!("an {name}"),
         1 => format!("a {name}"),
         _ => match name.split_once(" of ") {
@@ -87,11 +92,19 @@ mod tests {
 
     #[test]
     fn things_are_counted_in_plain_words() {
-        let cases =
-            [("ring", 1), ("arc", 1), ("walls", 1), ("cross", 1), ("cross", 3), ("line of words", 2), ("star", 2)];
+        let cases = [
+            ("ring", 1),
+            ("arc", 1),
+            ("walls", 1),
+            ("upper half", 1),
+            ("cross", 1),
+            ("cross", 3),
+            ("line of words", 2),
+            ("star", 2),
+        ];
         assert_eq!(
             cases.map(|(name, count)| counted(name, count)),
-            ["a ring", "an arc", "walls", "a cross", "3 crosses", "2 lines of words", "2 stars"]
+            ["a ring", "an arc", "walls", "the upper half", "a cross", "3 crosses", "2 lines of words", "2 stars"]
         );
     }
 }

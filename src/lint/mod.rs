@@ -5,6 +5,7 @@
 
 mod art_field;
 mod claim_words;
+mod crowd;
 mod device_dot;
 mod disparity_gradient;
 mod eye_brightness;
@@ -125,6 +126,7 @@ pub const RULES: &[Rule] = &[
     parallel_axes::RULE,
     near_place::RULE,
     disparity_gradient::RULE,
+    crowd::RULE,
     device_dot::RULE,
     roll::RULE,
     claim_words::RULE,

@@ -1,10 +1,10 @@
 //! What rides with a target: watch marks, lock frame and number. Each takes the target's own parallax, so it can never
-//! stand at another depth. Sizes are on the page and do not change with depth.
+//! stand at another depth; only its demand in words lies on the page, where it can be read without the target. Sizes are on the page and do not change with depth.
 
 use crate::outline;
 use crate::scene::{Companions, Eyes, Role, Shape};
 
-use super::{PathPoint, SolvedFeature, SolvedForm};
+use super::{PathPoint, SolvedFeature, SolvedForm, Stand};
 
 /// Width of a watch mark, mm: 0.6 degrees at 40 cm, so that a small blind spot of one eye in the middle of its sight
 /// cannot hide behind it (design choice).
@@ -26,8 +26,8 @@ const NUMBER_GAP: f64 = 3.0;
 const WORDS: f64 = 2.9;
 const WORDS_GAP: f64 = 2.6;
 
-/// The companions of a solved target, in the order of drawing.
-pub(super) fn of(target: &SolvedFeature, companions: Companions) -> Vec<SolvedFeature> {
+/// The companions of a solved target, in the order of drawing; `page` is how the page itself stands.
+pub(super) fn of(target: &SolvedFeature, companions: Companions, page: Stand) -> Vec<SolvedFeature> {
     let Some(Body { extent, free_radius }) = body(&target.form) else { return Vec::new() };
     let inside = ROOM <= free_radius;
     let (half_width, mut half_height) = (extent.0 / 2.0, extent.1 / 2.0);
@@ -57,7 +57,8 @@ pub(super) fn of(target: &SolvedFeature, companions: Companions) -> Vec<SolvedFe
     }
     if companions.demand {
         let form = shaped(Shape::Text(target.stand.demand_words()), WORDS);
-        out.push(companion(target, "demand", Role::Number, target.eyes, half_height + WORDS_GAP + WORDS / 2.0, form));
+        let down = half_height + WORDS_GAP + WORDS / 2.0;
+        out.push(SolvedFeature { stand: page, ..companion(target, "demand", Role::Number, Eyes::Both, down, form) });
     }
     out
 }

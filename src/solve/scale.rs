@@ -82,3 +82,67 @@ fn place(scale: &Scale, along: f64, across: f64) -> At {
     let (x, y) = if scale.is_level { (along, across) } else { (across, along) };
     At { x: Mm(scale.zero.x.0 + x), y: Mm(scale.zero.y.0 + y) }
 }
+
+#[cfg(test)]
+mod tests {
+    use crate::optics::Viewer;
+    use crate::scene::{Companions, Eyes, Feature, Scaling, Scene};
+    use crate::solve::solve;
+
+    use super::*;
+
+    /// Number, prism dioptres or millimetres, and where it stands along the scale.
+    fn read(distance: f64, scale: Scale) -> Vec<(String, String, f64)> {
+        let feature = Feature {
+            id: "scale".into(),
+            role: Role::Reference,
+            eyes: Eyes::Both,
+            form: Form::Scale(scale),
+            scaling: Scaling::ConstantAngle,
+            companions: Companions::default(),
+            solid: false,
+            place: None,
+        };
+        let viewer = Viewer { distance: Mm(distance), ipd: Mm(63.0), ipd_range: (Mm(50.0), Mm(75.0)) };
+        let solved = solve(&Scene { features: vec![feature] }, &viewer).unwrap();
+        let text = |f: &SolvedFeature| match &f.form {
+            SolvedForm::Shape { shape: Shape::Text(text), .. } => {
+                let name = f.id.trim_start_matches("scale-")[..2].to_owned();
+                Some((name, text.clone(), if scale.is_level { f.at.0 } else { f.at.1 }))
+            }
+            _ => None,
+        };
+        solved.iter().filter_map(text).collect()
+    }
+
+    /// A prism dioptre is 1 cm at 1 m: 4 mm at 40 cm, 6 mm at 60 cm. Source: `[ISO13666]`.
+    #[test]
+    fn numbers_stand_at_what_they_say() {
+        for (distance, pd_mm) in [(400.0, 4.0), (600.0, 6.0)] {
+            for is_level in [true, false] {
+                let scale = Scale { zero: At::default(), is_level, step: Mm(3.0), ticks: 8 };
+                let numbers = read(distance, scale);
+                let values = numbers.iter().filter_map(|(unit, text, at)| Some((unit, text.parse::<f64>().ok()?, at)));
+                let mut count = 0;
+                for (unit, value, at) in values {
+                    let told = if unit == "pd" { value * pd_mm } else { value };
+                    assert!((told - at.abs()).abs() < 0.021, "{unit} {value} at {at}");
+                    count += 1;
+                }
+                // Every fifth tick of 3 mm, both ways and the zero, in two units.
+                assert_eq!(count, 6, "{numbers:?}");
+            }
+        }
+    }
+
+    #[test]
+    fn ticks_step_evenly_about_the_zero() {
+        let zero = At { x: Mm(5.0), y: Mm(-2.0) };
+        let (ticks, _) = ticks(&Scale { zero, is_level: true, step: Mm(4.0), ticks: 2 });
+        for ((from, to), told) in ticks.iter().zip([-3.0, 1.0, 5.0, 9.0, 13.0]) {
+            assert!((from.x.0 - told).abs() < 1e-9 && (to.x.0 - told).abs() < 1e-9);
+            assert!((f64::midpoint(from.y.0, to.y.0) + 2.0).abs() < 1e-9);
+        }
+        assert_eq!(ticks.len(), 5);
+    }
+}

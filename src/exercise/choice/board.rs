@@ -7,7 +7,7 @@
 
 use crate::chance::Dice;
 use crate::diagnostics::{Diagnostic, Place, codes};
-use crate::scene::{At, Companions, Depth, Eyes, Feature, Form, Role, Scaling, Shape, Size};
+use crate::scene::{At, Companions, Depth, Eyes, Feature, Form, Role, Scaling, Shape, Side, Size};
 use crate::spec::field::{Field, Takes, mm};
 use crate::spec::read::{Placed, Word};
 use crate::spec::reader::Reader;
@@ -40,8 +40,9 @@ pub(super) const LOOK: &[Field] = &[
     Field::required(
         "step",
         Takes::Ramp(&Takes::Depth),
-        "How far apart in depth neighbouring depths of an item stand. Which stands nearer is drawn by lot; the side that \
-         is written is the one that the whole item leans to, by half a step.",
+        "From one depth to the next of an item; in a `side`: from the post to the shape. What stands nearer is drawn by \
+         lot, whichever side is written; where a shape would lie on the page, its item leans to the written side by half \
+         a step.",
     ),
     Field::default("shape", Takes::Choice(&SHAPES), r#""ring""#, "The outline of all shapes. A `disc` is solid."),
     Field::default("size", Takes::Length(mm(4.0, 30.0)), r#""11 mm""#, "The longer side of a shape."),
@@ -100,18 +101,18 @@ pub(super) fn read_look(reader: &mut Reader<'_>, table: &Table<'_>, board: Optio
 /// Reads `step`: on every level off the page, and on the same side.
 pub(super) fn read_step(reader: &mut Reader<'_>, table: &Table<'_>) -> Option<Ramp<Depth>> {
     let step: Ramp<Depth> = table.get(reader, "step")?;
-    let levels = 1..=step.levels().unwrap_or(1);
+    let sides = || (1..=step.levels().unwrap_or(1)).map(|level| (level, step.at(level).side()));
     let first = step.at(1).side();
-    if first.is_some() && levels.clone().all(|level| step.at(level).side() == first) {
+    let (message, label) = if let Some((level, _)) = sides().find(|(_, side)| side.is_none()) {
+        (format!("`step` is zero on level `{level}`: between two depths there is a step"), "no step")
+    } else if let Some((level, _)) = sides().find(|(_, side)| *side != first) {
+        (format!("`step` changes sides on level `{level}`: it keeps the side of the first"), "changes sides")
+    } else {
         return Some(step);
-    }
-    let problem = Diagnostic::error(
-        codes::DEPTH,
-        table.place_of(reader, "step"),
-        "a `step` of a choice page is not zero and keeps its side on all levels",
-    )
-    .with_label("no step, or one that changes sides")
-    .with_help("write for example `\"800 arcsec toward\"`; which shape stands nearer is drawn by lot in any case");
+    };
+    let problem = Diagnostic::error(codes::DEPTH, table.place_of(reader, "step"), message)
+        .with_label(label)
+        .with_help("write for example `\"800 arcsec toward\"`; which shape stands nearer is drawn by lot in any case");
     reader.push(problem);
     None
 }
@@ -180,9 +181,15 @@ impl Board {
         at(left + NUMBER_ROOM + (f64::from(shape) + 0.5) * self.pitch(shapes), middle - LETTER)
     }
 
-    /// The largest shape that `shapes` in a row leave room for, mm.
+    /// How far a half-image may lie from its place in a row without touching the room of the next, mm.
+    pub(super) fn free(self, shapes: u32, size: f64) -> f64 {
+        (self.pitch(shapes) - size - 1.0) / 2.0
+    }
+
+    /// The largest shape that `shapes` in a row leave room for, mm, in whole tenths.
     pub(super) fn largest(self, shapes: u32) -> f64 {
-        (self.pitch(shapes) - SHAPE_ROOM).min(self.cell().1 - ROW_ROOM)
+        let most = (self.pitch(shapes) - SHAPE_ROOM).min(self.cell().1 - ROW_ROOM);
+        (most * 10.0).floor() / 10.0
     }
 
     /// The number of an item, counted from 0, at the height of its shapes.
@@ -272,6 +279,19 @@ pub(super) fn balanced(dice: &mut Dice, questions: u32, choices: u32) -> Vec<u32
     let mut answers: Vec<u32> = names.into_iter().cycle().take(questions as usize).collect();
     dice.shuffle(&mut answers);
     answers
+}
+
+/// Draws how far something is moved aside: mm, and steps whose half parallax takes some of it back.
+///
+/// Together evenly anywhere between -(free - h) and free - h, where h is half the parallax of `most` steps: then a
+/// half-image of anything at most that deep stays within `free` mm of its place. What is drawn so tells one eye little
+/// of its depth: two depths whose half parallaxes differ by d are told apart by one eye with a chance of at most
+/// 1/2 + d / (4 (free - h)). Source: derived; the two even distributions overlap but for d of 2 (free - h).
+pub(super) fn spread(dice: &mut Dice, step: &Depth, free: f64, most: f64) -> (f64, f64) {
+    let share = swing(dice);
+    // The half parallax of a depth toward moves to the left.
+    let back = if step.side() == Some(Side::Toward) { most } else { -most };
+    (free * share, back * share)
 }
 
 /// A drawn number from -1 to 1.

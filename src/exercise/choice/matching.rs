@@ -1,7 +1,7 @@
 //! `match`: a post above five numbered ones of different depth: which of the five stands as deep as the single one?
 //!
-//! Every post is drawn aside by lot, farther than half a step of parallax moves it, so that its place tells one eye
-//! little. The depths stand in no order.
+//! Every post is drawn aside by lot as far as its room allows, so that its place tells one eye little: see
+//! [`board::spread`]. The depths stand in no order.
 
 use crate::chance::Dice;
 use crate::diagnostics::{Diagnostic, Place, codes};
@@ -57,8 +57,8 @@ const EXERCISE: TableSpec = TableSpec {
             Field::required(
                 "step",
                 Takes::Ramp(&Takes::Depth),
-                "How far apart in depth neighbouring depths of the numbered posts stand; the side that is written is the \
-                 one that the whole item leans to, by half a step.",
+                "From one depth of the numbered posts to the next. Which post stands nearer is drawn by lot; the item \
+                 leans to the written side by half a step, so that no post lies on the page.",
             ),
             Field::default("height", Takes::Length(mm(4.0, 15.0)), r#""9 mm""#, "The height of a post."),
             Field::default("weight", Takes::Length(mm(0.4, 3.0)), r#""1.4 mm""#, "The width of a post."),
@@ -78,11 +78,12 @@ step = { from = "800 arcsec toward", to = "400 arcsec toward", levels = 2 }
 /// How many numbered posts an item has.
 const POSTS: u32 = 5;
 const COLUMNS: u32 = 2;
-/// How far a post is drawn aside to each side: so many times half a step of parallax.
-const ASIDE: f64 = 4.0;
+/// The depths of the numbered posts, in steps of the written side: about the page, none on it.
+const DEPTHS: [f64; POSTS as usize] = [-1.5, -0.5, 0.5, 1.5, MOST];
+const MOST: f64 = 2.5;
 /// Clear height between the single post and the numbered ones, mm, and what an item needs beside two posts.
-const BETWEEN: f64 = 3.0;
-const ROW_ROOM: f64 = 10.0;
+const BETWEEN: f64 = 5.0;
+const ROW_ROOM: f64 = 12.0;
 /// Height of a number below a post and the clear space above it, mm.
 const NUMBER: f64 = 3.0;
 const NUMBER_GAP: f64 = 1.8;
@@ -108,7 +109,7 @@ impl Draws for Match {
         let mut features: Vec<Feature> = board::watch_marks().into();
         let mut questions = Vec::new();
         for (item, &answer) in (0..).zip(&answers) {
-            let mut depths = [-1.5, -0.5, 0.5, 1.5, 2.5];
+            let mut depths = DEPTHS;
             answers_dice.shuffle(&mut depths);
             let id = item + 1;
             features.push(board.number(item, 0.0));
@@ -178,10 +179,11 @@ impl Match {
     fn post(&self, dice: &mut Dice, board: Board, (level, item, post): (u32, u32, Option<u32>), deep: f64) -> Feature {
         let step = self.step.at(level);
         let At { x, y } = self.place(board, item, post);
-        let half = self.height.0 / 2.0;
-        let ends = (board::at(x.0, y.0 - half), board::at(x.0, y.0 + half));
+        let (moved, aside) = board::spread(dice, &step, board.free(POSTS, self.weight.0), MOST);
+        let (x, half) = (x.0 + moved, self.height.0 / 2.0);
+        let ends = (board::at(x, y.0 - half), board::at(x, y.0 + half));
         let form = Form::Strokes { strokes: vec![ends], weight: self.weight, depth: board::steps(&step, deep) };
-        let form = Form::Aside { form: Box::new(form), by: board::steps(&step, ASIDE * board::swing(dice)) };
+        let form = Form::Aside { form: Box::new(form), by: board::steps(&step, aside) };
         let name = post.map_or_else(|| "single".to_owned(), |post| format!("post-{}", post + 1));
         let feature = board::feature(format!("{}-{name}", item + 1), Role::Target, Eyes::Both, form);
         Feature { place: Some(self.place), ..feature }
@@ -201,7 +203,7 @@ impl Match {
             setup: String::new(),
             steps: vec![
                 board::CHECK.to_owned(),
-                "Look at the single post of item 1, then along the five below it.".to_owned(),
+                "In group 1, look at the single post, then along the five below it.".to_owned(),
                 "Which of the five stands as deep? Write down its number. Not sure? Guess.".to_owned(),
                 board::REST.to_owned(),
                 board::score_step(&self.pass),

@@ -127,17 +127,17 @@ impl Odd {
     fn words(&self) -> Words {
         let name = words::shape_name(&self.look.shape);
         Words {
-            goal: format!("In each row, find the {name} that stands at another depth."),
+            goal: format!("In each group, find the {name} that stands at another depth."),
             setup: String::new(),
             steps: vec![
                 board::CHECK.to_owned(),
-                format!("Look along row 1. One {name} stands nearer or farther than the rest."),
+                format!("In group 1, one {name} stands nearer or farther than the rest."),
                 "Write down its letter. Not sure? Guess.".to_owned(),
                 board::REST.to_owned(),
                 board::score_step(&self.pass),
             ],
             see: board::see(&format!(
-                "Rows of {name}s with one in each row out of line. The gaps are uneven: they tell nothing."
+                "Groups of {name}s, one in each before or behind the rest. Uneven gaps tell nothing."
             )),
             one_part: board::one_part(),
         }

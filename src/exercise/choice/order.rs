@@ -1,7 +1,7 @@
 //! `order`: rows of a few shapes, each at a depth of its own: put them in order from far to near.
 //!
-//! Each shape is drawn aside by lot, as far to each side as the depths of the row spread, so that its place tells one
-//! eye little. Sizes are equal, or drawn by lot whatever the depth, so that size tells nothing at all.
+//! Each shape is drawn aside by lot as far as its room allows, so that its place tells one eye little: see
+//! [`board::spread`]. Sizes are equal, or drawn by lot whatever the depth, so that size tells nothing at all.
 
 use crate::chance::Dice;
 use crate::scene::{Scene, Side};
@@ -130,8 +130,10 @@ impl Order {
         let step = self.look.step.at(level);
         scene.features.push(board.number(item, -3.0));
         for ((shape, &rank), size) in (0..).zip(ranks).zip(self.sizes(dice)) {
-            let place = board.slot(item, shape, self.shapes);
-            let aside = f64::from(self.shapes) * board::swing(dice);
+            let mut place = board.slot(item, shape, self.shapes);
+            let free = board.free(self.shapes, self.look.size.0);
+            let (x, aside) = board::spread(dice, &step, free, self.most());
+            place.x.0 += x;
             let look = Look { size, ..self.look.clone() };
             let deep = self.deep(rank, step.side());
             scene.features.push(board::shape(&look, &step, board::shape_id(item, shape), place, (deep, aside)));
@@ -141,10 +143,21 @@ impl Order {
 
     /// The depth of a rank in steps of the written side: neighbours one step apart, about the page, none on it.
     fn deep(&self, rank: u32, side: Option<Side>) -> f64 {
-        let middle = f64::from(self.shapes - 1) / 2.0;
-        let lean = if self.shapes % 2 == 1 { 0.5 } else { 0.0 };
-        let nearer = f64::from(rank) - middle;
-        if side == Some(Side::Away) { lean - nearer } else { lean + nearer }
+        let nearer = f64::from(rank) - self.middle();
+        if side == Some(Side::Away) { self.lean() - nearer } else { self.lean() + nearer }
+    }
+
+    /// The deepest that a shape stands, in steps.
+    fn most(&self) -> f64 {
+        self.middle() + self.lean()
+    }
+
+    fn middle(&self) -> f64 {
+        f64::from(self.shapes - 1) / 2.0
+    }
+
+    fn lean(&self) -> f64 {
+        if self.shapes % 2 == 1 { 0.5 } else { 0.0 }
     }
 
     fn sizes(&self, dice: &mut Dice) -> Vec<Mm> {
@@ -177,16 +190,16 @@ impl Order {
             Sizes::Drawn => "Sizes tell nothing: a large one may be far.",
         };
         Words {
-            goal: format!("Put the {name}s of each row in order, from far to near."),
+            goal: format!("Put the {name}s of each group in order, from far to near."),
             setup: String::new(),
             steps: vec![
                 board::CHECK.to_owned(),
-                "Look along row 1. Which stands farthest from you? Which comes next?".to_owned(),
+                "In group 1, which stands farthest from you? Which comes next?".to_owned(),
                 "Write the letters from far to near. Not sure? Guess.".to_owned(),
                 board::REST.to_owned(),
                 board::score_step(&self.pass),
             ],
-            see: board::see(&format!("Rows of {name}s, each at its own depth. {sizes}")),
+            see: board::see(&format!("Groups of {name}s, each {name} at its own depth. {sizes}")),
             one_part: board::one_part(),
         }
     }

@@ -2,7 +2,7 @@
 //!
 //! The post is drawn in the inks of the shape: a stroke for both eyes between one for the left eye and one for the right
 //! eye, all in line, so that a shifted print shifts shape and post alike and shows in the post itself. The shape stands
-//! at a drawn distance from the post, so that its sideways place tells one eye little.
+//! at a drawn distance from the post, so that its sideways place tells one eye little: see [`board::spread`].
 
 use crate::chance::Dice;
 use crate::scene::{At, Depth, Eyes, Feature, Form, Role, Scene, Side as DepthSide};
@@ -59,12 +59,9 @@ step = { values = ["1600 arcsec toward", "800 arcsec toward"] }
 const CHOICES: [&str; 2] = ["near", "far"];
 const COLUMNS: u32 = 4;
 /// From the left edge of an item to its post, mm.
-const POST_AT: f64 = 9.5;
-/// From the left edge of an item to the middle of the places of its shape, mm.
-const SHAPE_AT: f64 = 27.5;
-/// How far a shape is drawn aside to each side of that: so many mm, and so many times half its own parallax.
-const FREE: f64 = 3.5;
-const ASIDE: f64 = 3.0;
+const POST_AT: f64 = 10.5;
+/// Clear space between the post and the half-images of its shape, and between these and the next item, mm.
+const BESIDE: f64 = 2.0;
 /// Half the length of a post, and half that of its middle stroke, mm; between strokes, mm.
 const POST: f64 = 7.0;
 const POST_MIDDLE: f64 = 2.0;
@@ -120,8 +117,10 @@ impl Side {
         let toward = if step.side() == Some(DepthSide::Toward) { 1.0 } else { -1.0 };
         let deep = if answer == 0 { toward } else { -toward };
         let (left, middle) = board.corner(item);
-        let place = board::at(left + SHAPE_AT + FREE * board::swing(dice), middle);
-        board::shape(&self.look, &step, format!("{}-shape", item + 1), place, (deep, ASIDE * board::swing(dice)))
+        let (first, last) = (left + POST_AT + BESIDE, left + board.cell().0 - BESIDE);
+        let (x, aside) = board::spread(dice, &step, (last - first - self.look.size.0) / 2.0, 1.0);
+        let place = board::at((first + last) / 2.0 + x, middle);
+        board::shape(&self.look, &step, format!("{}-shape", item + 1), place, (deep, aside))
     }
 
     /// The post of an item, on the page: its middle stroke for both eyes, the upper for the left, the lower for the
@@ -132,7 +131,8 @@ impl Side {
         let stroke = |name: &str, eyes, from: f64, to: f64| {
             let ends: (At, At) = (board::at(x, middle + from), board::at(x, middle + to));
             let form = Form::Strokes { strokes: vec![ends], weight: Mm(self.look.weight.0), depth: Depth::Page };
-            board::feature(format!("{}-{name}", item + 1), Role::Reference, eyes, form)
+            let feature = board::feature(format!("{}-{name}", item + 1), Role::Reference, eyes, form);
+            Feature { place: Some(self.look.place), ..feature }
         };
         let inner = POST_MIDDLE + POST_GAP;
         [

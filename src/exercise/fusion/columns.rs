@@ -194,3 +194,41 @@ impl Column {
         features
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use crate::diagnostics::Sources;
+    use crate::outline;
+    use crate::scene::Shape;
+
+    use super::*;
+
+    fn place() -> Place {
+        Place::start_of(Sources::default().add("a.toml", ""))
+    }
+
+    #[test]
+    fn lines_step_evenly_from_the_first_depth_to_the_last_and_start_at_one_edge() {
+        use crate::scene::{Form, Side};
+        use crate::units::PrismDioptre;
+        let lines = ["A lamp", "jib", "is lit"].map(str::to_owned).to_vec();
+        let of = |pd, side| Ramp::Same(Depth::Demand(PrismDioptre(pd), side));
+        let column = Column { lines, first: of(1.0, Side::Away), last: of(3.0, Side::Toward), place: place() };
+        let columns = Columns { columns: vec![column], size: Ramp::Same(Mm(5.0)), marks: true };
+        let scene = columns.scene(1);
+        let mut shares = Vec::new();
+        for (feature, text) in scene.features.iter().zip(["A lamp", "jib", "is lit"]) {
+            let Form::Shape { shape, at, depth, .. } = &feature.form else { panic!() };
+            assert_eq!(*shape, Shape::Text(text.to_owned()));
+            let left = at.x.0 - outline::line_box(text).width() * 2.5;
+            shares.push((left, depth.clone()));
+        }
+        assert!(shares.iter().all(|(left, _)| (left - shares[0].0).abs() < 1e-9), "{shares:?}");
+        let ends = (Depth::Demand(PrismDioptre(1.0), Side::Away), Depth::Demand(PrismDioptre(3.0), Side::Toward));
+        assert_eq!(shares[0].1, ends.0);
+        assert_eq!(shares[1].1, Depth::Between(Box::new(ends.clone()), 0.5));
+        assert_eq!(shares[2].1, ends.1);
+        let marks: Vec<_> = scene.features[3..].iter().map(|f| (f.id.as_str(), f.eyes)).collect();
+        assert_eq!(marks, [("bar", Eyes::Left), ("wedge", Eyes::Right)]);
+    }
+}

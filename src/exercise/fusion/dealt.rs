@@ -110,12 +110,12 @@ size = { values = ["9 mm", "6.6 mm", "4.3 mm"] }
 
 /// Extra space between letters, in heights of a capital: letters of two eyes must not touch.
 const TRACKING: f64 = 0.22;
-/// From row to row, in heights of a capital (design choice: neighbouring rows do not crowd a missing letter).
-const ROW: f64 = 1.9;
-/// The left edge of the words and the middle of the row numbers, mm.
-const LEFT: f64 = -52.0;
-const NUMBERS: f64 = -66.0;
-/// The height of a row number, mm.
+/// From row to row, in heights of a capital, and at least, mm (design choice: neighbouring rows do not crowd a missing
+/// letter, and small letters are found again after a look at the key).
+const ROW: (f64, f64) = (1.9, 9.0);
+/// From the middle of the row numbers to the left edge of the words, mm.
+const NUMBERS: f64 = 14.0;
+/// The height of a row number, mm; never higher than the letters.
 const NUMBER: f64 = 3.6;
 /// Letters of words without a meaning: none is easily taken for another (design choice).
 const CONSONANTS: &[u8] = b"dhlmnrvz";
@@ -182,6 +182,13 @@ struct Row {
     deal: Vec<Eyes>,
 }
 
+impl Row {
+    /// Its width in heights of a capital.
+    fn width(&self) -> f64 {
+        outline::line_box(&self.word).width() + TRACKING * (self.deal.len() as f64 - 1.0)
+    }
+}
+
 impl Dealt {
     fn rows(&self, rung: &Rung<'_>) -> Vec<Row> {
         let words = match &self.source {
@@ -198,15 +205,17 @@ impl Dealt {
 
     fn scene(&self, rows: &[Row], level: u32) -> Scene {
         let (size, depth) = (self.size.at(level).0, self.depth.at(level));
-        let pitch = size * ROW;
+        let pitch = (size * ROW.0).max(ROW.1);
         let first = size / 2.0 - pitch * (rows.len() as f64 - 1.0) / 2.0;
+        let width = rows.iter().map(|row| row.width() * size).fold(0.0, f64::max);
+        let left = (NUMBERS - width) / 2.0;
         let mut features = Vec::new();
         for (row, index) in rows.iter().zip(0..) {
             let baseline = first + pitch * f64::from(index);
             let number = Shape::Text((index + 1).to_string());
             let part = Part::target(format!("row-{}", index + 1), Eyes::Both, &depth, self.place).role(Role::Number);
-            features.push(part.shape(number, (NUMBERS, baseline - size / 2.0), NUMBER, NUMBER));
-            features.extend(self.letters(row, index + 1, (LEFT, baseline), size, &depth));
+            features.push(part.shape(number, (left - NUMBERS, baseline - size / 2.0), NUMBER.min(size), NUMBER));
+            features.extend(self.letters(row, index + 1, (left, baseline), size, &depth));
         }
         Scene { features }
     }
@@ -282,5 +291,84 @@ fn words() -> Words {
             ("some letters", "The key says which eye had those that you missed. Blink, look far away, read again."),
             ("letters that come and go", "The eyes take turns. Rest, then go one page easier."),
         ]),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use crate::diagnostics::Sources;
+
+    use super::*;
+
+    fn place() -> Place {
+        Place::start_of(Sources::default().add("a.toml", ""))
+    }
+
+    fn dealt(source: Source) -> Dealt {
+        let size = Ramp::Same(Mm(6.6));
+        Dealt { source, size, depth: Ramp::Same(Depth::Page), variants: 1, place: place() }
+    }
+
+    fn rows(source: Source, key: &str) -> Vec<Row> {
+        dealt(source).rows(&Rung { level: 1, variant: 1, key })
+    }
+
+    fn listed(words: &[&str]) -> Source {
+        Source::Listed(words.iter().map(|&word| word.to_owned()).collect())
+    }
+
+    #[test]
+    fn each_eye_has_as_many_letters_and_every_letter_is_seen() {
+        for letters in FEWEST..=9 {
+            for row in rows(Source::Made { rows: 8, letters }, "quay") {
+                let count = |eyes| row.deal.iter().filter(|&&seen| seen == eyes).count();
+                assert_eq!(row.deal.len(), letters as usize);
+                assert_eq!(count(Eyes::Left), count(Eyes::Right), "{}", row.word);
+                assert!(0 < count(Eyes::Left) && 0 < count(Eyes::Both), "{}", row.word);
+            }
+        }
+    }
+
+    /// What the eyes see together is the word, and the key says what each has alone.
+    #[test]
+    fn the_key_holds_what_each_eye_had() {
+        for (number, row) in (1..).zip(rows(listed(&["harbour", "the pier", "anchor"]), "quay")) {
+            let question = question(number, &row);
+            let (word, deal) = question.answer.split_once(": left ").unwrap();
+            let (left, right) = deal.split_once(", right ").unwrap();
+            let both: String = left.chars().zip(right.chars()).map(|(l, r)| if l == '·' { r } else { l }).collect();
+            assert_eq!((word, both.as_str()), (row.word.as_str(), row.word.as_str()));
+            assert!(left.contains('·') && right.contains('·'), "{}", question.answer);
+            assert_eq!(question.features.len(), row.deal.len());
+        }
+    }
+
+    #[test]
+    fn letters_of_the_scene_spell_the_words_in_order_and_do_not_touch() {
+        let drawn = dealt(listed(&["harbour", "lantern"])).draw(&Rung { level: 1, variant: 1, key: "quay" });
+        let letters: Vec<&Feature> = drawn.scene.features.iter().filter(|f| f.role == Role::Target).collect();
+        let shape = |f: &Feature| match &f.form {
+            crate::scene::Form::Shape { shape: Shape::Text(text), at, .. } => (text.clone(), at.x.0),
+            other => panic!("{other:?}"),
+        };
+        let text: String = letters.iter().map(|f| shape(f).0).collect();
+        assert_eq!(text, "harbourlantern");
+        for pair in letters.windows(2).filter(|pair| pair[0].id.starts_with("row-1") == pair[1].id.starts_with("row-1"))
+        {
+            let ([a, b], half) = ([shape(pair[0]), shape(pair[1])], |text: &str| outline::line_box(text).width() * 3.3);
+            assert!(a.1 + half(&a.0) + 0.5 < b.1 - half(&b.0), "{a:?} {b:?}");
+        }
+        let asked: Vec<_> = drawn.quiz.unwrap().questions.into_iter().flat_map(|q| q.features).collect();
+        assert_eq!(asked, letters.iter().map(|f| f.id.clone()).collect::<Vec<_>>());
+    }
+
+    #[test]
+    fn the_same_name_deals_the_same_letters_and_another_name_others() {
+        let deals = |key| -> Vec<(String, Vec<Eyes>)> {
+            rows(Source::Made { rows: 6, letters: 6 }, key).into_iter().map(|row| (row.word, row.deal)).collect()
+        };
+        assert_eq!(deals("quay/a-1/1"), deals("quay/a-1/1"));
+        assert_ne!(deals("quay/a-1/1"), deals("quay/a-2/1"));
+        assert_ne!(deals("quay/a-1/1"), deals("quay/a-1/2"));
     }
 }

@@ -70,7 +70,7 @@ const MARK: (f64, f64, f64) = (0.13, 1.4, 4.2);
 /// Clear space between the disc and its border, mm.
 const CLEAR: f64 = 5.0;
 /// The side of the cells of the border, each with one stroke, mm.
-const CELL: f64 = 4.5;
+const CELL: f64 = 4.2;
 /// Length of a stroke against its cell, shortest and longest, and its width, mm.
 const STROKE: (f64, f64) = (0.5, 0.95);
 const WEIGHT: f64 = 0.8;
@@ -118,7 +118,8 @@ impl Patch {
         let mut strokes = Vec::new();
         for &y in &middles {
             for &x in &middles {
-                if inner <= x.abs().max(y.abs()) - side / 2.0 {
+                // A row of cells that comes up to a quarter of a cell closer than the border still belongs to it.
+                if inner <= x.abs().max(y.abs()) - side / 4.0 {
                     strokes.push(stroke(&mut dice, (x, y), side));
                 }
             }

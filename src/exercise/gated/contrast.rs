@@ -163,3 +163,34 @@ impl Contrast {
         }
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use crate::diagnostics::Sources;
+
+    use super::*;
+
+    fn place() -> Place {
+        Place::start_of(Sources::default().add("a.toml", ""))
+    }
+
+    #[test]
+    fn the_stronger_eyes_mark_loses_weight_in_even_steps_and_the_other_keeps_all() {
+        for (stronger, loses) in [(Eye::Left, Eyes::Left), (Eye::Right, Eyes::Right)] {
+            let ladder = Contrast { stronger, share: 0.2, rows: 5, size: Mm(10.0), place: place() };
+            let scene = ladder.scene();
+            let weights = |eyes: Eyes| -> Vec<f64> {
+                let marks = scene.features.iter().filter(|f| f.eyes == eyes);
+                let weight = |f: &Feature| match &f.form {
+                    crate::scene::Form::Shape { weight, .. } => weight.0,
+                    other => panic!("{other:?}"),
+                };
+                marks.map(weight).collect()
+            };
+            let keeps = if loses == Eyes::Left { Eyes::Right } else { Eyes::Left };
+            assert_eq!(weights(keeps), [2.0; 5]);
+            let thin = weights(loses);
+            assert!(thin.iter().zip([2.0, 1.6, 1.2, 0.8, 0.4]).all(|(w, told)| (w - told).abs() < 1e-9), "{thin:?}");
+        }
+    }
+}

@@ -212,7 +212,8 @@ impl Halves {
         let eyes = if is_right { Eyes::Right } else { Eyes::Left };
         let points: Vec<Point> =
             self.shares(middle - half, middle + half, across).into_iter().map(|share| self.at(share, across)).collect();
-        Part::target(format!("arc-{}", index + 1), eyes, depth, self.place).line(
+        let name = if self.shape == Outline::Ring { "arc" } else { "part" };
+        Part::target(format!("{name}-{}", index + 1), eyes, depth, self.place).line(
             &points,
             self.shape == Outline::Ring,
             weight,
@@ -281,6 +282,72 @@ impl Halves {
                 (&right, "Your left eye has dropped out. Blink, look far away, look again."),
                 ("parts that do not meet", "Rest, then look again. Tell your professional if they never do."),
             ]),
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use crate::diagnostics::Sources;
+
+    use super::*;
+
+    fn place() -> Place {
+        Place::start_of(Sources::default().add("a.toml", ""))
+    }
+
+    fn halves(shape: Outline, parts: u32, deal: Deal) -> Halves {
+        let (size, gap, depth) = (Ramp::Same(Mm(70.0)), Ramp::Same(Mm(6.0)), Ramp::Same(Depth::Page));
+        Halves { shape, size, gap, parts, deal, depth, place: place() }
+    }
+
+    fn parts(halves: &Halves) -> Vec<(Eyes, Vec<Point>)> {
+        let points = |f: &Feature| match &f.form {
+            crate::scene::Form::Path { vertices, .. } => {
+                Some((f.eyes, vertices.iter().map(|v| (v.at.x.0, v.at.y.0)).collect()))
+            }
+            _ => None,
+        };
+        halves.scene(1).features.iter().filter_map(points).collect()
+    }
+
+    #[test]
+    fn the_left_eye_has_the_left_half_and_the_right_eye_the_right_half() {
+        for shape in [Outline::Ring, Outline::Square, Outline::Diamond] {
+            for count in [2, 6] {
+                for (eyes, points) in parts(&halves(shape, count, Deal::Sides)) {
+                    let side = if eyes == Eyes::Left { -1.0 } else { 1.0 };
+                    assert!(points.iter().all(|p| 0.0 < side * p.0), "{shape:?} {count} {eyes:?}");
+                }
+            }
+        }
+    }
+
+    #[test]
+    fn parts_lie_on_the_outline_with_the_gap_between_them() {
+        let ring = halves(Outline::Ring, 4, Deal::Turns);
+        let across = 70.0 - Halves::weight(70.0);
+        let all = parts(&ring);
+        assert_eq!(
+            all.iter().map(|(eyes, _)| *eyes).collect::<Vec<_>>(),
+            [Eyes::Right, Eyes::Left, Eyes::Right, Eyes::Left]
+        );
+        for (index, (_, points)) in all.iter().enumerate() {
+            assert!(points.iter().all(|p| (libm::hypot(p.0, p.1) - across / 2.0).abs() < 1e-9));
+            // Along the circle from the end of this part to the start of the next: the gap and a round end of each.
+            let (end, start) = (points[points.len() - 1], all[(index + 1) % 4].1[0]);
+            let chord = libm::hypot(end.0 - start.0, end.1 - start.1);
+            let along = across * libm::asin(chord / across);
+            assert!((along - 6.0 - Halves::weight(70.0)).abs() < 1e-9, "{along}");
+        }
+        for shape in [Outline::Square, Outline::Diamond] {
+            for (_, points) in parts(&halves(shape, 8, Deal::Turns)) {
+                let off = |p: &Point| match shape {
+                    Outline::Square => p.0.abs().max(p.1.abs()),
+                    _ => p.0.abs() + p.1.abs(),
+                };
+                assert!(points.iter().all(|p| (off(p) - across / 2.0).abs() < 1e-9), "{shape:?} {points:?}");
+            }
         }
     }
 }

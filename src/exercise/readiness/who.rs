@@ -55,11 +55,13 @@ size = { values = ["32 mm", "24 mm", "16 mm"] }
 "#;
 
 /// The groups: their size against the largest, and the height of their lowest edge below the middle of the field, mm.
-const GROUPS: [(f64, f64); 3] = [(1.0, 46.0), (0.5, 16.0), (0.25, -14.0)];
+const GROUPS: [(f64, f64); 3] = [(1.0, 40.0), (0.5, 6.0), (0.25, -22.0)];
 /// Width of a group against its size.
 const WIDTH: f64 = 2.8;
 /// Half the width of the field that the groups share, mm.
 const HALF_FIELD: f64 = 84.0;
+/// The most space between two groups, mm.
+const FARTHEST: f64 = 24.0;
 
 impl Draws for Who {
     fn levels(&self) -> Option<u32> {
@@ -79,8 +81,8 @@ impl Who {
     fn scene(&self, level: u32) -> Scene {
         let largest = self.size.at(level).0;
         let wide: f64 = GROUPS.iter().map(|(share, _)| share * largest * WIDTH).sum();
-        let gap = (2.0 * HALF_FIELD - wide) / 2.0;
-        let mut left = -HALF_FIELD;
+        let gap = ((2.0 * HALF_FIELD - wide) / 2.0).min(FARTHEST);
+        let mut left = -(wide + 2.0 * gap) / 2.0;
         let mut features = Vec::new();
         for ((share, foot), number) in GROUPS.into_iter().zip(1..) {
             let size = share * largest;

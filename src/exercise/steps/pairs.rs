@@ -103,8 +103,8 @@ title = "Buoys in the swell"
 form = "row"
 count = 2
 shape = "ring"
-size = "24 mm"
-spacing = "44 mm"
+size = "20 mm"
+spacing = "45 mm"
 near = "3 pd toward"
 far = "1 pd away"
 "#;
@@ -170,7 +170,7 @@ impl Pairs {
             PairsForm::Column => (0.0, along),
             PairsForm::Row => (along, 0.0),
         };
-        let (name, depth) = if index % 2 == 0 { ("in", &self.near) } else { ("out", &self.far) };
+        let (name, depth) = if index.is_multiple_of(2) { ("in", &self.near) } else { ("out", &self.far) };
         let target = Target {
             label: format!("{name}-{}", index / 2 + 1),
             at: At { x: Mm(self.target.at.x.0 + dx), y: Mm(self.target.at.y.0 + dy) },

@@ -51,7 +51,7 @@ pub enum Spacing {
 
 /// The least gap of a drawn row, as a share of an even gap. Design choice: uneven enough that counting gaps says nothing
 /// about depth, wide enough for marks and disparity gradient.
-pub const LEAST_GAP: f64 = 0.7;
+pub const LEAST_GAP: f64 = 0.6;
 /// The width of a drawn row where the author gives none.
 const WIDTH: Mm = Mm(140.0);
 /// From the middle of the art field down to the base line, mm.

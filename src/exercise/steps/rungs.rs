@@ -78,11 +78,11 @@ const RUNGS: TableSpec = TableSpec {
                 "Depth of the last rung. Those between are even steps in demand.",
             ),
             Field::required("count", Takes::Count { min: 2, max: MOST }, "How many rungs."),
-            Field::default("columns", Takes::Count { min: 1, max: MOST }, "4", "How many stand side by side."),
+            Field::default("columns", Takes::Count { min: 1, max: MOST }, "3", "How many stand side by side."),
             Field::default(
                 "spacing",
                 Takes::Length(mm(10.0, 120.0)),
-                r#""44 mm""#,
+                r#""58 mm""#,
                 "Between the middles of neighbours in a row.",
             ),
             Field::default(
@@ -107,8 +107,8 @@ shape = "ring"
 size = "22 mm"
 at = ["0 mm", "-6 mm"]
 from = "0.5 pd toward"
-to = "4 pd toward"
-count = 8
+to = "3 pd toward"
+count = 6
 "#;
 
 impl Draws for Rungs {

@@ -85,7 +85,8 @@ const SOLID: TableSpec = TableSpec {
         Field::optional(
             "marks",
             Takes::Flag,
-            "Whether its front, or the end of a tunnel, carries watch marks. Left out: all but stairs do.",
+            "Whether its front, or the end of a tunnel, carries watch marks. Left out: all but stairs do, whose \
+             lowest riser has room for them inside it only where it is some 20 mm high.",
         ),
     ]],
     doc: "The solids, one to nine, in space.",
@@ -105,11 +106,11 @@ title = "Crates on the quay"
 [[solid]]
 label = "crate"
 form = "box"
-at = ["-38 mm", "22 mm"]
+at = ["-38 mm", "28 mm"]
 width = "44 mm"
 height = "34 mm"
-front = "1.5 pd toward"
-back = "0.5 pd toward"
+front = "2 pd toward"
+back = "0.5 pd away"
 
 [[solid]]
 label = "post"

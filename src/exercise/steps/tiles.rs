@@ -192,7 +192,7 @@ impl Tiles {
             steps: vec![
                 format!("Look at the largest {name}. It lies on the page."),
                 format!("Go in, {name} by {name}. Stop at each until it is single."),
-                "Say whether it is a pit or a tower. Then read the line below.".to_owned(),
+                "Say whether it is a pit or a tower. Then read “You should see”.".to_owned(),
                 words::check_step(self.watch, "In the middle, check that", "are both there."),
                 "Come out again step by step. Do this five times, then look far away.".to_owned(),
             ],

@@ -101,7 +101,7 @@ title = "Round the basin"
 shape = "ring"
 size = "20 mm"
 at = ["0 mm", "-4 mm"]
-width = "110 mm"
+width = "126 mm"
 height = "58 mm"
 depths = ["3 pd toward", "1 pd away", "1 pd toward", "0.5 pd away"]
 "#;

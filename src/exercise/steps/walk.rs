@@ -127,7 +127,7 @@ impl Walk {
         let (first, last) = (cm(self.distances.first()), cm(self.distances.last()));
         Words {
             goal: format!("Keep one {name} single while you step back from the page."),
-            setup: "Then put the page upright at eye height: you will step back.".to_owned(),
+            setup: "Hang it at eye height, with room to step back.".to_owned(),
             steps: vec![
                 format!("Start {first} from the page. Make the {name} single."),
                 words::check_step(

@@ -35,7 +35,9 @@ pub(super) fn boxes(composer: &mut Composer<'_>, quiz: Option<&Quiz>, (width, ro
     let mut piece = labelled(composer, NOTES.into_iter());
     let rows = ids.len().div_ceil(fitting(width, least).max(1));
     if room < ROW + rows as f64 * (GAP + ROW) {
-        let line = composer.lines(&format!("{}.", into_log(quiz)), &BODY, width - notes - GAP).role(Role::Paragraph);
+        let line = composer
+            .lines(&format!("Write {} in your log.", answers(quiz)), &BODY, width - notes - GAP)
+            .role(Role::Paragraph);
         piece.nodes.extend(line.moved(notes + GAP, (ROW - BODY.leading.0) / 2.0).nodes);
         return piece;
     }
@@ -47,19 +49,19 @@ pub(super) fn boxes(composer: &mut Composer<'_>, quiz: Option<&Quiz>, (width, ro
     piece
 }
 
-/// What a page without boxes says of the log.
+/// What a page without boxes says of the log, in one line.
 pub(super) fn line(quiz: Option<&Quiz>) -> String {
     match quiz {
-        Some(quiz) => format!("{}, with date and comfort 0–10.", into_log(quiz)),
+        Some(quiz) => format!("Log: date, comfort 0–10, {}.", answers(quiz)),
         None => "Log: date, minutes, single, both marks, comfort 0–10.".to_owned(),
     }
 }
 
-/// "Write your answers 1 to 10 in your log"
-fn into_log(quiz: &Quiz) -> String {
+/// "your answers 1 to 10"
+fn answers(quiz: &Quiz) -> String {
     match quiz.questions.as_slice() {
-        [first, .., last] => format!("Write your answers {} to {} in your log", first.id, last.id),
-        _ => "Write your answer in your log".to_owned(),
+        [first, .., last] => format!("your answers {} to {}", first.id, last.id),
+        _ => "your answer".to_owned(),
     }
 }
 

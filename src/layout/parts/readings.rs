@@ -15,7 +15,7 @@ use crate::solve::{self, SolvedFeature, Stand};
 use crate::units::{Mm, plain};
 
 /// Width of the first column of the table, mm.
-const HEAD: f64 = 38.0;
+const HEAD: f64 = 30.0;
 /// The longest ruler, mm: the art field without a margin for its numbers.
 const LONGEST: f64 = 170.0;
 /// From the left edge of the art field to the page end of the ruler, mm.
@@ -97,7 +97,7 @@ fn table(composer: &mut Composer<'_>, readings: &[Reading], viewer: &Viewer, wid
         std::iter::once(name.to_owned()).chain(readings.iter().map(cell)).collect()
     };
     let place = |reading: &Reading| alt::place(&reading.stand, &Viewer { distance: reading.distance, ..*viewer });
-    let rows = [row("Demand", &|reading| reading.stand.demand_words()), row("From your eyes to the shape", &place)];
+    let rows = [row("Demand", &|reading| reading.stand.demand_words()), row("Eyes to shape", &place)];
     let share = (width - HEAD) / readings.len() as f64;
     let widths: Vec<f64> = std::iter::once(HEAD).chain(readings.iter().map(|_| share)).collect();
     composer.table(&head, &rows, &widths, &CAPTION)

@@ -8,7 +8,11 @@ use std::time::{Duration, Instant};
 use depthpress::artwork::{drawing, grid, parts};
 use depthpress::bundle::load::load;
 use depthpress::bundle::pictures::Folder;
+use depthpress::diagnostics::{Diagnostics, Sources};
+use depthpress::exercise::{Page, pages, read_exercise};
+use depthpress::scene::{Eyes, Form, Role, Shape, Size};
 use depthpress::spec::picture::Pictures;
+use depthpress::spec::reader::Reader;
 use kurbo::{Affine, BezPath, PathEl, Shape as _};
 
 /// The pictures of the gallery, for examples that name them.
@@ -362,4 +366,67 @@ fn a_picture_behind_a_link_out_of_the_folder_is_refused() {
     let link = |dir: &Path| std::os::unix::fs::symlink(outside.path().join("c.svg"), dir.join("b.svg")).unwrap();
     let expected = ("a.toml:7".to_owned(), "`b.svg`: is a link that leads out of the folder of the set".to_owned());
     assert_eq!(problems("b.svg", link), [expected]);
+}
+
+/// An exercise of one page with the pictures of the gallery.
+fn page_of(text: &str) -> Page {
+    let (mut sources, mut problems) = (Sources::default(), Diagnostics::new());
+    let file = sources.add("case.toml", text);
+    let pictures = gallery();
+    let read = read_exercise(&mut Reader::new(&sources, file, &mut problems).with_pictures(&pictures), "case");
+    assert_eq!(problems.iter().map(|p| &p.message).collect::<Vec<_>>(), Vec::<&String>::new(), "{text}");
+    pages(&[read.unwrap()], "set").remove(0)
+}
+
+#[test]
+fn layers_keep_their_places_in_the_picture_at_its_size_on_the_page() {
+    let page = page_of(&fs::read_to_string(gallery_path().join("harbour-mouth.toml")).unwrap());
+    let bounds = page.scene.features.iter().filter(|f| f.role == Role::Target).map(|feature| {
+        let Form::Shape { shape: Shape::Drawing(drawing), at, size: Size::Length(size), .. } = &feature.form else {
+            panic!("{feature:?}")
+        };
+        let placed = Affine::translate((at.x.0, at.y.0)) * Affine::scale(size.0) * &drawing.outline;
+        placed.bounding_box()
+    });
+    let bounds: Vec<_> = bounds.collect();
+    let whole = bounds.iter().copied().reduce(|a, b| a.union(b)).unwrap();
+    assert_eq!(bounds.len(), 4);
+    assert!((whole.width() - 150.0).abs() < 1e-3 && whole.center().to_vec2().hypot() < 1e-3, "{whole:?}");
+    // In the file the hull is 80 wide and the line of the hills, with its ends, 150 and a little: both as drawn.
+    let share = bounds[0].width() / bounds[3].width();
+    assert!((share - 80.0 / f64::from(bounds_of_hills().width())).abs() < 1e-3, "{share}");
+    let eyes: Vec<_> = page.scene.features.iter().filter(|f| f.role == Role::Watch).map(|f| f.eyes).collect();
+    assert_eq!(eyes, [Eyes::Left, Eyes::Right]);
+}
+
+/// The box of the hills as the renderer of others measures it, in units of the file.
+fn bounds_of_hills() -> usvg::Rect {
+    let bytes = fs::read(gallery_path().join("art/harbour.svg")).unwrap();
+    let tree = usvg::Tree::from_data(&bytes, &usvg::Options::default()).unwrap();
+    tree.node_by_id("hills").unwrap().abs_stroke_bounding_box()
+}
+
+#[test]
+fn a_drawing_goes_by_its_label_or_by_the_name_of_its_file() {
+    let target = |more: &str| {
+        format!(
+            "[[target]]\nshape = \"drawing\"\nfile = \"art/gull.svg\"\nsize = \"20 mm\"\ndepth = \"page\"\n{more}\n"
+        )
+    };
+    let targets = [target(""), target("eyes = \"left\""), target("label = \"old-gull\"")].concat();
+    let page = page_of(&format!("[exercise]\nkind = \"jump\"\ntitle = \"T\"\n{targets}"));
+    let ids: Vec<_> = page.scene.features.iter().map(|f| (f.id.as_str(), f.eyes)).collect();
+    assert_eq!(ids, [("gull", Eyes::Both), ("target-2", Eyes::Left), ("old-gull", Eyes::Both)]);
+}
+
+/// Tables offer shapes of their own: each word must mean the same in all of them.
+#[test]
+fn letters_hidden_in_dots_are_letters() {
+    let page = page_of(
+        "[exercise]\nkind = \"hidden\"\ntitle = \"T\"\n[dots]\nground = \"page\"\n[[figure]]\nshape = \"text\"\n\
+         text = \"K\"\nsize = \"60 mm\"\ndepth = \"600 arcsec toward\"\n",
+    );
+    let figures = page.scene.features.iter().filter_map(|f| if let Form::Dots(d) = &f.form { Some(d) } else { None });
+    let shapes: Vec<_> = figures.flat_map(|dots| &dots.figures).map(|figure| &figure.shape).collect();
+    assert_eq!(shapes, [&Shape::Text("K".into())]);
 }

@@ -177,6 +177,7 @@ kinds! {
     "board": dots::board::Board,
     "hills": dots::hills::Hills,
     "waves": dots::waves::Waves,
+    "relief": dots::relief::Relief,
     "layers": artwork::layers::Layers,
     "scene": artwork::scene::Stage,
     "contrast": gated::contrast::Contrast,

@@ -6,7 +6,7 @@ use crate::diagnostics::{Diagnostic, Place, codes};
 use crate::scene::{At, Companions, Depth, Direction, Eyes, Feature, Form, Role, Scaling, Shape, Size};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableSpec, Takes, deg, mm};
-use crate::spec::read::{Placed, Word};
+use crate::spec::read::Placed;
 use crate::spec::reader::Reader;
 use crate::spec::table::Table;
 use crate::units::{Mm, Quantity, Unit};
@@ -217,12 +217,10 @@ pub fn read_look(reader: &mut Reader<'_>, table: &Table<'_>) -> Option<Target> {
     })
 }
 
-/// Reads `shape` with the keys that belong to one shape alone.
+/// Reads the shape with the keys that belong to one shape alone.
 pub fn read_shape(reader: &mut Reader<'_>, table: &Table<'_>) -> Option<Shape> {
-    let shape: Option<Word> = table.get(reader, "shape");
-    let Word(number) = shape?;
-    let word = SHAPES.get(number)?;
-    let fits = ONE_SHAPE.iter().filter(|(key, shape, _)| shape != word && table.has(key));
+    let word = table.word(reader, "shape")?;
+    let fits = ONE_SHAPE.iter().filter(|(key, shape, _)| *shape != word && table.has(key) && table.knows(key));
     let strays: Vec<_> = fits.collect();
     for (key, shape, label) in &strays {
         let message = format!("`{key}` goes with `shape = \"{shape}\"` alone");
@@ -231,14 +229,19 @@ pub fn read_shape(reader: &mut Reader<'_>, table: &Table<'_>) -> Option<Shape> {
             .with_help(format!("leave out `{key}`, or write `shape = \"{shape}\"`"));
         reader.push(problem);
     }
-    let outlines =
-        [Shape::Ring, Shape::Disc, Shape::Square, Shape::Diamond, Shape::Star, Shape::Cross, Shape::Triangle];
-    let shape = match *word {
+    let shape = match word {
         "text" => table.get(reader, "text").map(Shape::Text),
         "drawing" => table.get(reader, "file").map(Shape::Drawing),
         "open ring" => table.one_of(reader, "gap", &Direction::ALL).map(Shape::OpenRing),
         "hexagon" => Some(Shape::Polygon(6)),
-        _ => outlines.into_iter().nth(number),
+        "ring" => Some(Shape::Ring),
+        "disc" => Some(Shape::Disc),
+        "square" => Some(Shape::Square),
+        "diamond" => Some(Shape::Diamond),
+        "star" => Some(Shape::Star),
+        "cross" => Some(Shape::Cross),
+        "triangle" => Some(Shape::Triangle),
+        _ => None,
     };
     if strays.is_empty() { shape } else { None }
 }

@@ -86,6 +86,9 @@ pub fn caption(features: &[SolvedFeature], viewer: &Viewer) -> String {
 
 /// Alternative text for the art: what each eye gets, and what both together should see.
 pub fn figure(features: &[SolvedFeature], viewer: &Viewer) -> String {
+    if features.iter().any(|f| f.role == Role::Field) {
+        return dots(features, viewer);
+    }
     if apart::is_apart(features) {
         return format!("{} {}", apart::figure(features), stands(features, viewer));
     }
@@ -114,6 +117,17 @@ pub fn figure(features: &[SolvedFeature], viewer: &Viewer) -> String {
         } else {
             together.join("; ")
         }
+    )
+}
+
+/// The same for a field of random dots: what is hidden in it stays hidden.
+fn dots(features: &[SolvedFeature], viewer: &Viewer) -> String {
+    let lines =
+        if features.iter().any(|f| f.role == Role::Guide) { " Drawn lines show where depth changes." } else { "" };
+    format!(
+        "Left eye: random dots inside a frame, every second dash of it. Right eye: the same dots, moved sideways by their \
+         depth, and the other dashes. Both eyes together: dots that stand {}, in a whole frame.{lines}",
+        demand_words(features, viewer)
     )
 }
 

@@ -8,12 +8,15 @@ mod claim_words;
 mod crowd;
 mod device_dot;
 mod disparity_gradient;
+mod dot_figure;
 mod eye_brightness;
 mod ghost;
+mod monocular_giveaway;
 mod near_place;
 mod overlap;
 mod parallel_axes;
 pub mod roll;
+mod stereo_comfort;
 mod text_contrast;
 mod text_ink;
 
@@ -135,6 +138,9 @@ pub const RULES: &[Rule] = &[
     overlap::RULE,
     text_ink::RULE,
     text_contrast::RULE,
+    dot_figure::RULE,
+    monocular_giveaway::RULE,
+    stereo_comfort::RULE,
 ];
 
 /// The findings of all rules: words of the set first, then page by page, in the order of [`RULES`].

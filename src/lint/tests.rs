@@ -1,5 +1,7 @@
 //! Tests of the rules: each has a page that fails it and one that passes it, and the table holds no surprises.
 
+mod dots;
+
 use std::collections::BTreeSet;
 
 use super::*;
@@ -137,6 +139,14 @@ fn examples() -> Vec<(&'static str, Vec<Diagnostic>, Vec<Diagnostic>)> {
             "text-contrast",
             lint_plan(&ground([116; 3]), Ground::White, None),
             lint_plan(&ground([118; 3]), Ground::White, None),
+        ),
+        ("dot-figure", lint_page(&[dots::square(6.3, 0.4, "dots")]), lint_page(&[dots::square(6.5, 0.4, "dots")])),
+        ("monocular-giveaway", lint_page(&[dots::denser()]), lint_page(&[dots::square(40.0, 2.0, "dots")])),
+        // One degree is 400 mm x 2 tan(0.5 deg), nearly: 6.96 mm toward the eyes.
+        (
+            "stereo-comfort",
+            lint_page(&[dots::square(40.0, 7.0, "dots")]),
+            lint_page(&[dots::square(40.0, 6.9, "dots")]),
         ),
     ]
 }

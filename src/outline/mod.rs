@@ -108,8 +108,8 @@ pub fn silhouette(shape: &Shape, size: f64, extent: (f64, f64), halo: f64) -> Be
         Shape::Cross | Shape::Bar | Shape::Wedge | Shape::Brackets | Shape::Text(_) => {
             rectangle(extent.0 / 2.0 + halo, extent.1 / 2.0 + halo)
         }
-        // Its line alone: what it goes around stays.
-        Shape::Outline(inner) => along(&filled(inner, size), 2.0 * halo),
+        // A wide band along its line alone: what it goes around stays.
+        Shape::Outline(inner) => along(&filled(inner, size), 4.0 * halo),
     }
 }
 

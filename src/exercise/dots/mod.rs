@@ -9,5 +9,9 @@ pub mod gap;
 pub mod hidden;
 pub mod hills;
 pub mod planes;
+pub mod relief;
 pub mod waves;
 pub mod words;
+
+#[cfg(test)]
+mod tests;

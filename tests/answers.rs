@@ -75,7 +75,6 @@ impl Set {
             language: Language::En,
             viewer: VIEWER,
             gate: None,
-            known: depthpress::spec::viewer::Known::default(),
             editions: vec![edition],
         };
         let pages = pages.iter().zip(0..).map(|(&(count, style), index)| asking(index, count, STYLES[style]));
@@ -151,7 +150,6 @@ fn asking(index: u32, count: usize, choices: &[&str]) -> SolvedPage {
         gated: false,
         scene,
         words,
-        readings: None,
         balance: None,
     };
     SolvedPage { page, features, lints: Vec::new() }

@@ -314,7 +314,7 @@ const ALIKE: f64 = 0.98;
 #[test]
 fn svg_has_the_dots_where_png_has_them() {
     let page = solved(vec![field(0.5, 1.0, toward(1.3), Some(toward(6.0)))]);
-    let tree = resvg::usvg::Tree::from_str(&svg(&sheet(&page)), &resvg::usvg::Options::default()).unwrap();
+    let tree = usvg::Tree::from_str(&svg(&sheet(&page)), &usvg::Options::default()).unwrap();
     let (width, height) = (PAGE.0 * PIXELS, PAGE.1 * PIXELS);
     let mut pixmap = tiny_skia::Pixmap::new(width as u32, height as u32).unwrap();
     // usvg sizes the page in CSS pixels, 96 to the inch.

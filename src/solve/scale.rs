@@ -103,7 +103,7 @@ mod tests {
             solid: false,
             place: None,
         };
-        let viewer = Viewer { distance: Mm(distance), ipd: Mm(63.0), ipd_range: (Mm(50.0), Mm(75.0)) };
+        let viewer = Viewer::new(Mm(distance), Mm(63.0), (Mm(50.0), Mm(75.0)));
         let solved = solve(&Scene { features: vec![feature] }, &viewer).unwrap();
         let text = |f: &SolvedFeature| match &f.form {
             SolvedForm::Shape { shape: Shape::Text(text), .. } => {

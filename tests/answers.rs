@@ -74,7 +74,6 @@ impl Set {
             language: Language::En,
             viewer: VIEWER,
             gate: None,
-            known: depthpress::spec::viewer::Known::default(),
             editions: vec![edition],
         };
         let pages = pages.iter().zip(0..).map(|(&(count, style), index)| asking(index, count, STYLES[style]));
@@ -149,7 +148,6 @@ fn asking(index: u32, count: usize, choices: &[&str]) -> SolvedPage {
         gated: false,
         scene,
         words,
-        readings: None,
         balance: None,
     };
     SolvedPage { page, features, lints: Vec::new() }

@@ -65,6 +65,7 @@ impl Set {
             place: Place::start_of(FileId(0)),
         };
         let spec = SetSpec {
+            known: depthpress::spec::viewer::Known::default(),
             id: "slipway".to_owned(),
             title: "Slipway".to_owned(),
             summary: None,
@@ -137,6 +138,7 @@ fn asking(index: u32, count: usize, choices: &[&str]) -> SolvedPage {
     };
     let (level, letter) = (index / 2 % 4 + 1, if index.is_multiple_of(2) { 'a' } else { 'b' });
     let page = Page {
+        readings: None,
         id: format!("sea-birds-{}-{letter}", index / 2 + 1),
         kind: "side",
         title: "Sea birds".to_owned(),

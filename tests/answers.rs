@@ -65,6 +65,7 @@ impl Set {
             place: Place::start_of(FileId(0)),
         };
         let spec = SetSpec {
+            known: depthpress::spec::viewer::Known::default(),
             id: "slipway".to_owned(),
             title: "Slipway".to_owned(),
             summary: None,
@@ -144,6 +145,7 @@ fn asking(index: u32, count: usize, choices: &[&str]) -> SolvedPage {
         levels: 4,
         variant: Some(letter),
         seed: Some(7),
+        readings: None,
         quiz: Some(quiz(count, choices)),
         gated: false,
         scene,

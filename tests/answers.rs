@@ -146,6 +146,7 @@ fn asking(index: u32, count: usize, choices: &[&str]) -> SolvedPage {
         levels: 4,
         variant: Some(letter),
         seed: Some(7),
+        readings: None,
         quiz: Some(quiz(count, choices)),
         gated: false,
         scene,

@@ -16,7 +16,7 @@ use depthpress::exercise::words::Words;
 use depthpress::optics::Viewer;
 use depthpress::scene::{At, Companions, Depth, Eyes, Feature, Form, Role, Scaling, Scene, Shape, Side, Size, Vertex};
 use depthpress::solve::solve;
-use depthpress::spec::{Colours, Edition, Formats, Language, PageFormat, SetSpec};
+use depthpress::spec::{Answers, Colours, Edition, Formats, Language, PageFormat, SetSpec};
 use depthpress::units::{Mm, Ppi};
 use serde_json::Value;
 use tempfile::TempDir;
@@ -41,6 +41,7 @@ impl Set {
             colour: Colours::default(),
             ppi: Ppi(72),
             formats: ALL,
+            answers: Answers::Turned,
             place: Place::start_of(FileId(0)),
         };
         let spec = SetSpec {

@@ -133,7 +133,7 @@ fn words(text: &str, size: f64, origin: Point, tone: Tone) -> Node {
             range: i..i + c.len_utf8(),
         })
         .collect();
-    Node::Text(TextRun { face: Face::Regular, size, origin, glyphs, text: Arc::from(text), tone })
+    Node::Text(TextRun { face: Face::Regular, size, origin, turned: false, glyphs, text: Arc::from(text), tone })
 }
 
 /// The chunks of a PNG file in order.

@@ -9,17 +9,41 @@ use crate::spec::{Edition, Language, SetSpec};
 
 use super::error::Error;
 
-/// The PDF of these sheets of an edition with these inks: all of them, or an excerpt.
+/// Which document of an edition it is.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) enum Part {
+    /// The book.
+    Book,
+    /// The answers, where they are a book of their own.
+    Answers,
+}
+
+/// The PDF of these sheets of an edition with these inks: of all of them, or of some alone.
 pub(super) fn document(
     set: &SetSpec,
     (edition, plan): (&Edition, &InkPlan),
-    all: &[Sheet],
-    sheets: &[Sheet],
+    part: Part,
+    (all, sheets): (&[Sheet], &[Sheet]),
 ) -> Result<Vec<u8>, Error> {
-    let book = about(set, edition).ok_or_else(|| Error::Date(set.date.clone()))?;
+    let book = about(set, edition).map(|book| part.named(book)).ok_or_else(|| Error::Date(set.date.clone()))?;
     let book = PdfBook { process: edition.colour.cmyk.then(|| process(plan, sheets)), ..book };
     let made = if sheets.len() == all.len() { pdf(&book, sheets) } else { pdf(&book, &excerpt(sheets)) };
     made.map_err(|source| Error::Pdf { edition: edition.id.clone(), source })
+}
+
+impl Part {
+    /// What the part says of itself, from what the book says.
+    fn named(self, book: PdfBook) -> PdfBook {
+        match self {
+            Part::Book => book,
+            Part::Answers => PdfBook {
+                title: format!("{}: answers", book.title),
+                subject: format!("Answers to the practice pages of {}.", book.title),
+                id: format!("{}/answers", book.id),
+                ..book
+            },
+        }
+    }
 }
 
 /// What the document says about itself; `None` where the date of the set is none.

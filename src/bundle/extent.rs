@@ -14,6 +14,8 @@ pub struct Extent {
     pub pages: RangeInclusive<u32>,
     /// Every page in at least the edition's own formats: the folder is replaced as a whole.
     pub whole: bool,
+    /// Every page: the answers that are a book of their own are written with it.
+    pub answers: bool,
 }
 
 impl Extent {
@@ -27,8 +29,9 @@ impl Extent {
         let formats = formats.unwrap_or(edition.formats);
         let pages = pages.cloned().unwrap_or(1..=book_pages);
         let inside = 1 <= *pages.start() && pages.start() <= pages.end() && *pages.end() <= book_pages;
-        let whole = pages == (1..=book_pages) && covers(formats, edition.formats);
-        inside.then_some(Self { formats, pages, whole })
+        let answers = pages == (1..=book_pages);
+        let whole = answers && covers(formats, edition.formats);
+        inside.then_some(Self { formats, pages, whole, answers })
     }
 
     /// The SVG file of a sheet, if this run writes it.
@@ -39,6 +42,24 @@ impl Extent {
     /// The PNG file of a sheet, if this run writes it.
     pub fn png(&self, sheet: &Sheet) -> Option<String> {
         (self.formats.png && self.pages.contains(&sheet.number)).then(|| page_file(sheet, "png"))
+    }
+
+    /// The PDF of the answers, where they are a book of their own with these sheets and this run writes it.
+    pub fn answers_pdf(&self, sheets: &[Sheet], set_id: &str) -> Option<String> {
+        (self.formats.pdf && self.answers && !sheets.is_empty()).then(|| answers_file(set_id))
+    }
+
+    /// The SVG and the PNG file of a sheet of such a book, if this run writes them.
+    pub fn answers_page(&self, sheet: &Sheet, set_id: &str) -> [Option<String>; 2] {
+        let name = |format: &str| format!("{format}/answers-{:03}-{set_id}.{format}", sheet.number);
+        [(self.formats.svg, "svg"), (self.formats.png, "png")]
+            .map(|(is_on, format)| (is_on && self.answers).then(|| name(format)))
+    }
+
+    /// All files of such a book that this run writes: PDF, then SVG and PNG page by page.
+    pub fn answers_files(&self, sheets: &[Sheet], set_id: &str) -> Vec<String> {
+        let pages = sheets.iter().flat_map(|sheet| self.answers_page(sheet, set_id)).flatten();
+        self.answers_pdf(sheets, set_id).into_iter().chain(pages).collect()
     }
 }
 
@@ -57,6 +78,11 @@ pub fn pdf_file(set_id: &str) -> String {
     format!("{set_id}.pdf")
 }
 
+/// The PDF of the answers of a set, where they are a book of their own.
+pub fn answers_file(set_id: &str) -> String {
+    format!("{set_id}-answers.pdf")
+}
+
 /// The folder of the swatches, below the folder of the edition.
 pub const INKS: &str = "inks";
 
@@ -68,7 +94,7 @@ mod tests {
     use super::*;
     use crate::colour::{Filter, Glasses, Ground};
     use crate::diagnostics::{FileId, Place};
-    use crate::spec::{Colours, PageFormat};
+    use crate::spec::{Answers, Colours, PageFormat};
     use crate::units::Ppi;
 
     const ALL: Formats = Formats { pdf: true, svg: true, png: true };
@@ -83,6 +109,7 @@ mod tests {
             colour: Colours::default(),
             ppi: Ppi(300),
             formats,
+            answers: Answers::Turned,
             place: Place::start_of(FileId(0)),
         }
     }

@@ -7,6 +7,7 @@
 use serde::Serialize;
 
 use crate::diagnostics::{Diagnostic, Severity};
+use crate::exercise::quiz::{Pass, Question};
 use crate::layout::sheet::Sheet;
 use crate::layout::{LaidOut, Placed};
 use crate::optics::Viewer;
@@ -42,6 +43,7 @@ pub fn report(
         viewer: ViewerPart::new(&book.set.viewer),
         defaults: book.defaults.iter().chain(&own).map(Finding::new).collect(),
         pages: pages(book, laid, extent),
+        answers: AnswersPart::new(book, edition, laid, extent),
     })
 }
 
@@ -77,6 +79,9 @@ struct Report<'a> {
     /// What the files left open and a default decides, where that shapes depth.
     defaults: Vec<Finding<'a>>,
     pages: Vec<PagePart<'a>>,
+    /// Where the answers stand, if any page asks something.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    answers: Option<AnswersPart>,
 }
 
 #[derive(Serialize)]
@@ -122,7 +127,18 @@ struct PagePart<'a> {
     /// The kind of exercise; `front` before the first exercise page, `back` after it on sheets that are none.
     kind: &'a str,
     level: Option<u32>,
+    /// The letter of the variant, where a level has more than one.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    variant: Option<String>,
+    /// What the draws by lot depend on, where there are any.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    seed: Option<u32>,
     title: &'a str,
+    /// What is asked, with the answers, on pages that ask something.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    questions: Option<Vec<QuestionPart<'a>>>,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pass: Option<PassPart>,
     /// What the stronger eye keeps, on pages with a balance.
     #[serde(skip_serializing_if = "Option::is_none")]
     balance: Option<BalancePart<'a>>,
@@ -134,6 +150,34 @@ struct PagePart<'a> {
     marks: Vec<Entry<'a>>,
     guides: Vec<Entry<'a>>,
     lints: Vec<Finding<'a>>,
+}
+
+#[derive(Serialize)]
+struct QuestionPart<'a> {
+    id: &'a str,
+    /// Empty where there is nothing to choose from.
+    choices: &'a [String],
+    answer: &'a str,
+    /// The features it asks about.
+    features: &'a [String],
+}
+
+/// How many right answers are more than luck.
+#[derive(Serialize)]
+struct PassPart {
+    right: u32,
+    of: u32,
+    /// The chance that guesses alone reach it, to 6 decimals.
+    luck: f64,
+}
+
+/// Where the answers stand: `turned` on the last pages, `file` in files of their own, `none` here alone.
+#[derive(Serialize)]
+struct AnswersPart {
+    place: &'static str,
+    /// The files of this run, where the answers have files of their own.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    files: Vec<String>,
 }
 
 #[derive(Serialize)]
@@ -219,11 +263,16 @@ fn page<'a>(
     extent: &Extent,
 ) -> PagePart<'a> {
     let of = |roles: &[Role]| placed.iter().filter(|p| roles.contains(&p.feature.role)).map(Entry::new).collect();
+    let quiz = exercise.and_then(|e| e.page.quiz.as_ref());
     PagePart {
         number: sheet.number,
         id: &sheet.id,
         kind: exercise.map_or(around, |e| e.page.kind),
         level: exercise.map(|e| e.page.level),
+        variant: exercise.and_then(|e| e.page.variant).map(String::from),
+        seed: exercise.and_then(|e| e.page.seed),
+        questions: quiz.map(|quiz| quiz.questions.iter().map(QuestionPart::new).collect()),
+        pass: quiz.and_then(|quiz| quiz.pass.as_ref()).map(PassPart::new),
         title: &sheet.title,
         balance: None,
         svg: extent.svg(sheet),
@@ -238,6 +287,26 @@ fn page<'a>(
 fn balance<'a>(book: &Book<'a>, exercise: Option<&SolvedPage>) -> Option<BalancePart<'a>> {
     let (balance, set_by) = (exercise?.page.balance?, book.set.gate.as_ref()?);
     Some(BalancePart { stronger: balance.eye(), share: fine(balance.share), set_by })
+}
+
+impl<'a> QuestionPart<'a> {
+    fn new(question: &'a Question) -> Self {
+        let Question { id, choices, answer, features } = question;
+        Self { id, choices, answer, features }
+    }
+}
+
+impl PassPart {
+    fn new(pass: &Pass) -> Self {
+        Self { right: pass.right, of: pass.of, luck: round(pass.luck, 1e6) }
+    }
+}
+
+impl AnswersPart {
+    fn new(book: &Book<'_>, edition: &Edition, laid: &LaidOut, extent: &Extent) -> Option<Self> {
+        let asks = book.pages.iter().any(|page| page.page.quiz.is_some());
+        asks.then(|| Self { place: edition.answers.name(), files: extent.answers_files(&laid.answers, &book.set.id) })
+    }
 }
 
 impl<'a> Entry<'a> {

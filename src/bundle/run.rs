@@ -18,7 +18,7 @@ use crate::spec::suggest::nearest;
 use crate::spec::{Edition, Formats, SetSpec};
 use crate::units::Ppi;
 
-use super::document::document;
+use super::document::{Part, document};
 use super::error::Error;
 use super::extent::{Extent, REPORT, pdf_file};
 use super::inked::Inked;
@@ -65,7 +65,8 @@ pub struct Written {
     pub pages: Vec<(u32, String)>,
     /// Whether the folder was replaced as a whole.
     pub whole: bool,
-    /// The files, by their names below the folder, with their sizes in bytes: PDF, SVG and PNG page by page, report.
+    /// The files, by their names below the folder, with their sizes in bytes: PDF, SVG and PNG page by page,
+    /// answers with files of their own, report.
     pub files: Vec<(String, u64)>,
 }
 
@@ -122,9 +123,16 @@ impl Run<'_> {
         let extent = self.extent(book, edition, &laid)?;
         let sheets = within(&laid.sheets, &extent.pages);
         let stage = output.stage(&edition.id, extent.whole)?;
-        (self.watch)(Step::Planned(planned(&extent, sheets.len())));
+        let answers = extent.answers_files(&laid.answers, &book.set.id).len();
+        (self.watch)(Step::Planned(planned(&extent, sheets.len()) + answers as u64));
         let (document, pages) = rayon::join(
-            || extent.formats.pdf.then(|| document(book.set, (edition, &inked.plan), &laid.sheets, sheets)).transpose(),
+            || {
+                extent
+                    .formats
+                    .pdf
+                    .then(|| document(book.set, (edition, &inked.plan), Part::Book, (&laid.sheets, sheets)))
+                    .transpose()
+            },
             || self.pages(sheets, edition.ppi, &extent, &stage),
         );
         let mut files = Vec::new();
@@ -132,6 +140,7 @@ impl Run<'_> {
             files.push(self.write(&stage, pdf_file(&book.set.id), &bytes)?);
         }
         files.extend(pages?.into_iter().flatten());
+        files.extend(self.answers(book.set, edition, &inked, (&extent, &laid.answers), &stage)?);
         let report = report(book, edition, &inked, &laid, &extent).map_err(Error::Report)?;
         files.push(self.write(&stage, REPORT.to_owned(), &report)?);
         Ok(Written {
@@ -143,6 +152,26 @@ impl Run<'_> {
             whole: extent.whole,
             files,
         })
+    }
+
+    /// Makes the files of the answers, where they are a book of their own.
+    fn answers(
+        &self,
+        set: &SetSpec,
+        edition: &Edition,
+        inked: &Inked,
+        (extent, sheets): (&Extent, &[Sheet]),
+        stage: &Stage,
+    ) -> Result<Vec<(String, u64)>, Error> {
+        let mut files = Vec::new();
+        if let Some(name) = extent.answers_pdf(sheets, &set.id) {
+            let bytes = document(set, (edition, &inked.plan), Part::Answers, (sheets, sheets))?;
+            files.push(self.write(stage, name, &bytes)?);
+        }
+        for sheet in sheets {
+            files.extend(self.page(sheet, edition.ppi, extent.answers_page(sheet, &set.id), stage)?);
+        }
+        Ok(files)
     }
 
     fn extent(&self, book: &Book<'_>, edition: &Edition, laid: &LaidOut) -> Result<Extent, Error> {
@@ -165,15 +194,26 @@ impl Run<'_> {
         stage: &Stage,
     ) -> Result<Vec<Vec<(String, u64)>>, Error> {
         // Pages differ much in cost, so each is a task of its own.
-        sheets.par_iter().with_max_len(1).map(|sheet| self.page(sheet, ppi, extent, stage)).collect()
+        sheets
+            .par_iter()
+            .with_max_len(1)
+            .map(|sheet| self.page(sheet, ppi, [extent.svg(sheet), extent.png(sheet)], stage))
+            .collect()
     }
 
-    fn page(&self, sheet: &Sheet, ppi: Ppi, extent: &Extent, stage: &Stage) -> Result<Vec<(String, u64)>, Error> {
+    /// Makes a sheet as the SVG and the PNG file of these names.
+    fn page(
+        &self,
+        sheet: &Sheet,
+        ppi: Ppi,
+        [svg_name, png_name]: [Option<String>; 2],
+        stage: &Stage,
+    ) -> Result<Vec<(String, u64)>, Error> {
         let mut files = Vec::new();
-        if let Some(name) = extent.svg(sheet) {
+        if let Some(name) = svg_name {
             files.push(self.write(stage, name, svg(sheet).as_bytes())?);
         }
-        if let Some(name) = extent.png(sheet) {
+        if let Some(name) = png_name {
             let drawn = self.scratches.with(|scratch| png(sheet, ppi, scratch));
             let bytes = drawn.map_err(|source| Error::Png { page: sheet.id.clone(), source })?;
             files.push(self.write(stage, name, &bytes)?);
@@ -197,7 +237,7 @@ fn count(sheets: &[Sheet]) -> u32 {
     u32::try_from(sheets.len()).unwrap_or(u32::MAX)
 }
 
-/// How many files a run makes of an edition, the report among them.
+/// How many files a run makes of the pages of an edition, the report among them.
 fn planned(extent: &Extent, pages: usize) -> u64 {
     let a_page = u64::from(extent.formats.svg) + u64::from(extent.formats.png);
     1 + u64::from(extent.formats.pdf) + a_page * pages as u64

@@ -12,7 +12,7 @@ use crate::render::svg::svg;
 use crate::spec::{Edition, SetSpec};
 
 use super::colour_report::ColourPart;
-use super::document::document;
+use super::document::{Part, document};
 use super::error::Error;
 use super::extent::{INKS, REPORT};
 use super::inked::Inked;
@@ -63,7 +63,7 @@ fn files(set: &SetSpec, one: &Swatch<'_>, laid: &LaidOut, stage: &Stage) -> Resu
         stage.write(&format!("{INKS}/{}.png", sheet.id), &bytes)?;
         stage.write(&format!("{INKS}/{}.svg", sheet.id), svg(sheet).as_bytes())?;
     }
-    let pdf = document(set, (one.edition, &one.inked.plan), &laid.sheets, &laid.sheets)?;
+    let pdf = document(set, (one.edition, &one.inked.plan), Part::Book, (&laid.sheets, &laid.sheets))?;
     stage.write(&format!("{INKS}/{INKS}.pdf"), &pdf)?;
     let report = json::to_vec(&ColourPart::new(one.edition, &one.inked.plan, &[])).map_err(Error::Report)?;
     stage.write(&format!("{INKS}/{REPORT}"), &report)

@@ -17,7 +17,7 @@ use std::io::{self, Write};
 use std::path::{Path, PathBuf};
 
 use super::error::Error;
-use super::extent::{INKS, REPORT, pdf_file};
+use super::extent::{INKS, REPORT, answers_file, pdf_file};
 
 /// New files until they are put in place.
 const STAGING: &str = ".staging";
@@ -28,8 +28,8 @@ const PREVIOUS: &str = ".previous";
 #[derive(Debug)]
 pub struct Output {
     folder: PathBuf,
-    /// Name of the PDF in the folder of each edition.
-    document: String,
+    /// Names of the PDFs in the folder of each edition: the book and its answers.
+    documents: [String; 2],
     /// Folders that this run made, the innermost first.
     made: Vec<PathBuf>,
     staged: Vec<Stage>,
@@ -53,7 +53,8 @@ impl Output {
         let made = folder.ancestors().take_while(missing).map(Path::to_owned).collect();
         fs::create_dir_all(&folder).map_err(Error::io("make", &folder))?;
         let lock = lock(&folder)?;
-        let output = Self { folder, document: pdf_file(set_id), made, staged: Vec::new(), _lock: lock };
+        let documents = [pdf_file(set_id), answers_file(set_id)];
+        let output = Self { folder, documents, made, staged: Vec::new(), _lock: lock };
         output.tidy()?;
         Ok(output)
     }
@@ -62,7 +63,7 @@ impl Output {
     /// place of its own earlier version.
     pub fn stage(&mut self, edition: &str, whole: bool) -> Result<Stage, Error> {
         if whole {
-            refuse_foreign(&self.folder.join(edition), &self.document)?;
+            refuse_foreign(&self.folder.join(edition), &self.documents)?;
         }
         let folder = self.folder.join(STAGING).join(edition);
         for part in ["svg", "png"] {
@@ -169,14 +170,14 @@ fn lock(folder: &Path) -> Result<Option<File>, Error> {
 }
 
 /// Refuses to replace a folder that has no report and holds something that no run of ours puts there.
-fn refuse_foreign(target: &Path, document: &str) -> Result<(), Error> {
+fn refuse_foreign(target: &Path, [book, answers]: &[String; 2]) -> Result<(), Error> {
     let entries = match fs::read_dir(target) {
         Err(error) if error.kind() == io::ErrorKind::NotFound => return Ok(()),
         entries => entries.and_then(Iterator::collect::<io::Result<Vec<_>>>).map_err(Error::io("read", target))?,
     };
     let is = |entry: &fs::DirEntry, names: &[&str]| names.iter().any(|name| entry.file_name() == *name);
     let ours =
-        entries.iter().any(|e| is(e, &[REPORT])) || entries.iter().all(|e| is(e, &[document, "svg", "png", INKS]));
+        entries.iter().any(|e| is(e, &[REPORT])) || entries.iter().all(|e| is(e, &[book, answers, "svg", "png", INKS]));
     if ours { Ok(()) } else { Err(Error::Foreign(target.to_owned())) }
 }
 

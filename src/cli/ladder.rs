@@ -17,6 +17,10 @@ pub(super) struct Rung {
     pub(super) kind: &'static str,
     pub(super) level: u32,
     pub(super) levels: u32,
+    /// The letter of the variant, where a level has more than one.
+    pub(super) variant: Option<char>,
+    /// How many questions it asks.
+    pub(super) questions: usize,
     pub(super) title: String,
     /// Lowest and highest demand of its targets: positive toward.
     pub(super) demand_pd: Option<[f64; 2]>,
@@ -39,6 +43,8 @@ fn rung(solved: &SolvedPage, viewer: &Viewer, number: Option<u32>) -> Rung {
         kind: page.kind,
         level: page.level,
         levels: page.levels,
+        variant: page.variant,
+        questions: page.quiz.as_ref().map_or(0, |quiz| quiz.questions.len()),
         title: page.title.clone(),
         demand_pd: span(stands.iter().map(|s| s.demand.0)),
         place_mm: span(stands.iter().map(|s| s.place.map_or(f64::INFINITY, |mm| mm.0)))
@@ -79,26 +85,29 @@ fn span(values: impl Iterator<Item = f64>) -> Option<[f64; 2]> {
 
 /// The ladder as a table for people.
 pub(super) fn table(rungs: &[Rung]) -> String {
-    let head = ["page", "id", "kind", "level", "demand", "place"].map(str::to_owned);
+    let asks = if rungs.iter().any(|rung| 0 < rung.questions) { "asks" } else { "" };
+    let head = ["page", "id", "kind", "level", "demand", "place", asks].map(str::to_owned);
     let rows: Vec<_> = std::iter::once(head).chain(rungs.iter().map(cells)).collect();
     let width = |column: usize| rows.iter().map(|row| row[column].chars().count()).max().unwrap_or(0);
-    let widths: [usize; 6] = std::array::from_fn(width);
+    let widths: [usize; 7] = std::array::from_fn(width);
     rows.iter().map(|row| line(row, &widths)).collect()
 }
 
-fn cells(rung: &Rung) -> [String; 6] {
+fn cells(rung: &Rung) -> [String; 7] {
+    let variant = rung.variant.map_or(String::new(), |letter| format!(" {}", letter.to_ascii_uppercase()));
     [
         rung.number.map_or_else(|| "-".to_owned(), |n| n.to_string()),
         rung.id.clone(),
         rung.kind.to_owned(),
-        format!("{}/{}", rung.level, rung.levels),
+        format!("{}/{}{variant}", rung.level, rung.levels),
         rung.demand_pd.map_or_else(|| "-".to_owned(), demand_words),
         rung.place_mm.map_or_else(|| "-".to_owned(), place_words),
+        if rung.questions == 0 { String::new() } else { rung.questions.to_string() },
     ]
 }
 
 /// The page number stands to the right, all else to the left.
-fn line(row: &[String; 6], widths: &[usize; 6]) -> String {
+fn line(row: &[String; 7], widths: &[usize; 7]) -> String {
     let mut line = format!("{:>1$}", row[0], widths[0]);
     for (cell, width) in row.iter().zip(widths).skip(1) {
         line.push_str(&format!("  {cell:<width$}"));
@@ -196,6 +205,8 @@ mod tests {
             kind: "hold",
             level: 1,
             levels: 2,
+            variant: None,
+            questions: 0,
             title: String::new(),
             demand_pd,
             place_mm: Some([Some(380.0), None]),
@@ -204,6 +215,12 @@ mod tests {
         let expected = "page  id         kind  level  demand       place\n\
                         \x20  7  bollard-1  hold  1/2    1 pd toward  380 mm to parallel\n\
                         \x20  -  quay       hold  1/2    -            380 mm to parallel\n";
+        assert_eq!(text, expected);
+        let asking = Rung { variant: Some('b'), questions: 12, ..rung(Some(12), "buoys-2-b", Some([1.0, 1.0])) };
+        let text = table(&[rung(Some(7), "quay", None), asking]);
+        let expected = "page  id         kind  level  demand       place               asks\n\
+                        \x20  7  quay       hold  1/2    -            380 mm to parallel\n\
+                        \x20 12  buoys-2-b  hold  1/2 B  1 pd toward  380 mm to parallel  12\n";
         assert_eq!(text, expected);
     }
 }

@@ -306,6 +306,19 @@ pub struct Page {
     pub balance: Option<Balance>,
 }
 
+impl Page {
+    /// Its title with level and variant, where there is more than one: "Two buoys, level 2 · B".
+    pub fn full_title(&self) -> String {
+        let level = if self.levels == 1 { String::new() } else { format!(", level {}", self.level) };
+        format!("{}{level}{}", self.title, self.variant_words())
+    }
+
+    /// " · B", or nothing where there is but one variant.
+    pub fn variant_words(&self) -> String {
+        self.variant.map_or(String::new(), |letter| format!(" · {}", letter.to_ascii_uppercase()))
+    }
+}
+
 /// Every page of the exercises, one a level and variant, in the order of the book. `set` is the id of the set: it goes
 /// into every draw.
 pub fn pages(exercises: &[Exercise], set: &str) -> Vec<Page> {

@@ -3,7 +3,7 @@
 //! A piece is set with its top left corner at the origin and moved to its place later. Text that does not fit is a
 //! problem with a name, never a page that is quietly cut off.
 
-use kurbo::{Affine, BezPath, Rect, RoundedRect, Shape as _};
+use kurbo::{Affine, BezPath, Point, Rect, RoundedRect, Shape as _};
 
 use crate::diagnostics::{Diagnostic, Severity};
 use crate::units::Mm;
@@ -302,6 +302,30 @@ fn move_nodes(nodes: &mut [Node], dx: f64, dy: f64) {
             Node::Art(art) => {
                 for paths in [&mut art.left, &mut art.right, &mut art.overlap, &mut art.flat] {
                     paths.iter_mut().for_each(|path: &mut BezPath| path.apply_affine(Affine::translate((dx, dy))));
+                }
+            }
+        }
+    }
+}
+
+/// Turns content by 180 degrees about a point of the page: words stand on their heads, the order of reading stays.
+pub fn turn(nodes: &mut [Node], about: Point) {
+    let corner = about.to_vec2() * 2.0;
+    let over = Affine::new([-1.0, 0.0, 0.0, -1.0, corner.x, corner.y]);
+    for node in nodes {
+        match node {
+            Node::Group(role, children) => {
+                if let Role::Figure { area, .. } | Role::Link { area, .. } = role {
+                    *area = over.transform_rect_bbox(*area);
+                }
+                turn(children, about);
+            }
+            Node::Text(run) => (run.origin, run.turned) = (over * run.origin, !run.turned),
+            Node::Fill(fill) => fill.path.apply_affine(over),
+            Node::Patch(patch) => patch.path.apply_affine(over),
+            Node::Art(art) => {
+                for paths in [&mut art.left, &mut art.right, &mut art.overlap, &mut art.flat] {
+                    paths.iter_mut().for_each(|path: &mut BezPath| path.apply_affine(over));
                 }
             }
         }

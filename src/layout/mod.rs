@@ -31,6 +31,7 @@ use crate::spec::{Edition, SetSpec};
 
 use compose::Composer;
 use grid::Grid;
+use parts::Drafts;
 use sheet::{Node, Sheet};
 use text::Typesetter;
 
@@ -65,6 +66,8 @@ pub struct LaidOut {
     pub sheets: Vec<Sheet>,
     /// For each sheet: what of it goes into the report.
     pub placed: Vec<Vec<Placed>>,
+    /// The sheets of the answer key where it is a book of its own, numbered from 1; else empty.
+    pub answers: Vec<Sheet>,
     /// What the numbers of the ghost page stand for; empty where there is none.
     pub ghost: Vec<GhostPatch>,
 }
@@ -92,8 +95,8 @@ pub struct Draft {
     pub outline_level: u8,
     /// Its own inks; without: those of the edition.
     pub inks: Option<Inks>,
-    /// What its footer says of a balance between the eyes; may be empty.
-    pub balance: String,
+    /// What its footer says besides: of a balance between the eyes, of a seed; may be empty.
+    pub note: String,
     /// Content in reading order, without the footer.
     pub nodes: Vec<Node>,
     /// What stands in the footer besides the set's own line.
@@ -119,8 +122,9 @@ pub fn lay_out(book: &Book<'_>) -> Result<LaidOut, Vec<Diagnostic>> {
     TYPESETTER.with_borrow_mut(|setter| {
         let mut composer = Composer::new(setter);
         let grid = Grid::of(book.edition.page);
-        let drafts = parts::all(&mut composer, &grid, book);
-        let mut laid_out = finish(&mut composer, &grid, book, drafts);
+        let Drafts { pages, answers } = parts::all(&mut composer, &grid, book);
+        let mut laid_out = finish(&mut composer, &grid, book, pages);
+        laid_out.answers = finish(&mut composer, &grid, book, answers).sheets;
         laid_out.ghost = ghost::of(book);
         if composer.problems.is_empty() { Ok(laid_out) } else { Err(composer.problems) }
     })
@@ -128,7 +132,7 @@ pub fn lay_out(book: &Book<'_>) -> Result<LaidOut, Vec<Diagnostic>> {
 
 /// Numbers the drafts and gives them their footers.
 fn finish(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>, drafts: Vec<Draft>) -> LaidOut {
-    let mut laid_out = LaidOut { sheets: Vec::new(), placed: Vec::new(), ghost: Vec::new() };
+    let mut laid_out = LaidOut { sheets: Vec::new(), placed: Vec::new(), answers: Vec::new(), ghost: Vec::new() };
     for (number, draft) in (1..).zip(drafts) {
         composer.sheet.clone_from(&draft.id);
         let (sheet, placed) = parts::footer::finish(composer, grid, book, number, draft);

@@ -169,6 +169,8 @@ pub struct TextRun {
     pub size: f64,
     /// Start of the baseline, mm.
     pub origin: Point,
+    /// Whether it stands on its head: turned by 180 degrees about its origin, so that it runs to the left.
+    pub turned: bool,
     /// The glyphs in drawing order.
     pub glyphs: Vec<Glyph>,
     /// The text they stand for; glyph ranges index into it.

@@ -96,7 +96,8 @@ impl Page<'_> {
         self.out.push(' ');
         number(&mut self.out, run.origin.y, MM);
         self.out.push_str(")scale(");
-        number(&mut self.out, run.size / glyphs::UNITS, 8);
+        let scale = run.size / glyphs::UNITS;
+        number(&mut self.out, if run.turned { -scale } else { scale }, 8);
         self.out.push_str(")\"");
         self.fill(run.tone.mixed(&self.sheet.inks));
         self.out.push('>');

@@ -81,6 +81,8 @@ pub struct Edition {
     pub ppi: Ppi,
     /// What is written.
     pub formats: Formats,
+    /// Where its answers stand; the set's own place unless the edition says otherwise.
+    pub answers: Answers,
     /// Its `[[edition]]` header.
     pub place: Place,
 }
@@ -103,6 +105,29 @@ impl PageFormat {
             PageFormat::A4 => "A4",
             PageFormat::Letter => "Letter",
             PageFormat::Wide => "16:9",
+        }
+    }
+}
+
+/// Where the answers to the questions of a set stand.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+pub enum Answers {
+    /// On the last pages of the book, upside down.
+    #[default]
+    Turned,
+    /// In files of their own.
+    File,
+    /// Nowhere but in the report.
+    None,
+}
+
+impl Answers {
+    /// As specs and reports write it.
+    pub const fn name(self) -> &'static str {
+        match self {
+            Answers::Turned => "turned",
+            Answers::File => "file",
+            Answers::None => "none",
         }
     }
 }

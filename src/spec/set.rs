@@ -15,7 +15,11 @@ use super::read::{Placed, Word};
 use super::reader::Reader;
 use super::table::Table;
 use super::viewer::{Known, VIEWER, read_viewer};
-use super::{Edition, Formats, Language, PageFormat, SetSpec};
+use super::{Answers, Edition, Formats, Language, PageFormat, SetSpec};
+
+/// Where the answers stand, in the order of [`PLACES`].
+const ANSWERS: Takes = Takes::Choice(&["turned", "file", "none"]);
+const PLACES: [Answers; 3] = [Answers::Turned, Answers::File, Answers::None];
 
 /// `[set]`.
 pub const SET: TableSpec = TableSpec {
@@ -34,6 +38,13 @@ pub const SET: TableSpec = TableSpec {
             Takes::List { of: &Takes::File, min: 1, max: 300 },
             "The exercise files in the order of the book, as paths from the folder of `set.toml`. The stem of a file \
              name is the id of the exercise: `a`-`z`, `0`-`9` and `-`, unique in the set.",
+        ),
+        Field::default(
+            "answers",
+            ANSWERS,
+            r#""turned""#,
+            "Where the answers stand, if any page asks something: `turned` on the last pages, upside down; `file` in \
+             files of their own, beside the book; `none` in `report.json` alone.",
         ),
     ]],
     doc: "The book as a whole.",
@@ -85,6 +96,7 @@ const EDITION_KEYS: &[Field] = &[
         r#"["pdf", "svg", "png"]"#,
         "What is written.",
     ),
+    Field::optional("answers", ANSWERS, "Where the answers of this edition stand. Left out: as `[set]` says."),
 ];
 
 /// The most editions of a set. Design choice.
@@ -117,6 +129,7 @@ pub fn read_set(reader: &mut Reader<'_>) -> SetRead {
         t
     });
     let exercises = head.as_ref().map(|t| read_exercises(reader, t)).unwrap_or_default();
+    let answers = head.as_ref().and_then(|t| t.one_of(reader, "answers", &PLACES));
     let head = head.and_then(|t| read_head(reader, &t));
     let gated = document.has(GATE.name);
     let known = document.table(reader, &VIEWER).and_then(|t| read_viewer(reader, t, gated));
@@ -127,7 +140,7 @@ pub fn read_set(reader: &mut Reader<'_>) -> SetRead {
     };
     let gate = read_gate(reader, &document);
     let mut data = Vec::new();
-    let shared = Shared { glasses, inks };
+    let shared = Shared { glasses, inks, answers };
     let editions = read_editions(reader, &document, &shared, &mut data);
     let set = assemble(head, known, gate, editions);
     SetRead { set, exercises, gated, data }
@@ -137,6 +150,7 @@ pub fn read_set(reader: &mut Reader<'_>) -> SetRead {
 struct Shared {
     glasses: Option<GlassesRead>,
     inks: Option<InksRead>,
+    answers: Option<Answers>,
 }
 
 fn assemble(
@@ -256,10 +270,11 @@ fn read_edition(
     };
     let colour = read_colours(reader, &table, inks.clone().unwrap_or_default(), index, data);
     let formats = read_formats(reader, &table);
+    let answers = if table.has("answers") { table.one_of(reader, "answers", &PLACES) } else { shared.answers };
     let (id, page, ground, ppi) = (id?, page?, ground?, ppi?);
     let (glasses, formats, place) = (glasses?, formats?, table.place());
     inks?;
-    Some(Edition { id, page, ground, glasses, colour: colour?, ppi, formats, place })
+    Some(Edition { id, page, ground, glasses, colour: colour?, ppi, formats, answers: answers?, place })
 }
 
 /// The glasses of an edition: its own, or those of the set.

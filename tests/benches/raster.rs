@@ -135,7 +135,15 @@ fn line(face: Face, pt: f64, y: f64, text: &str) -> Node {
             Glyph { id: id.to_u32() as u16, offset: (0.0, 0.0), advance, range: i..i + c.len_utf8() }
         })
         .collect();
-    Node::Text(TextRun { face, size, origin: Point::new(20.0, y), glyphs, text: Arc::from(text), tone: Tone::FULL })
+    Node::Text(TextRun {
+        face,
+        size,
+        origin: Point::new(20.0, y),
+        turned: false,
+        glyphs,
+        text: Arc::from(text),
+        tone: Tone::FULL,
+    })
 }
 
 fn ring(x: f64, y: f64, radius: f64, width: f64) -> BezPath {

@@ -56,7 +56,7 @@ pub(crate) fn drafts(composer: &mut Composer<'_>, grid: &Grid, _book: &Book<'_>)
         description: "Cautions: whom to ask, when to get help, when to stop.".to_owned(),
         outline_level: 0,
         inks: None,
-        balance: String::new(),
+        note: String::new(),
         nodes,
         footer: String::new(),
         placed: Vec::new(),

@@ -19,15 +19,26 @@ const WIDTH: f64 = 120.0;
 
 /// As many sheets as the list needs; `before` sheets stand in front of it.
 pub(crate) fn drafts(composer: &mut Composer<'_>, grid: &Grid, before: usize, rest: &[&Draft]) -> Vec<Draft> {
-    let (_, top) = opening(composer, grid, TITLE, "");
-    let [left, right] = columns(grid, top);
-    let lines = lines_in(left);
-    let areas = if rest.len() <= lines { vec![Rect { x1: left.x0 + WIDTH, ..left }] } else { vec![left, right] };
-    let sheets = rest.len().div_ceil(areas.len() * lines);
+    let areas = areas(composer, grid, rest.len());
+    let lines = lines_in(areas[0]);
+    let sheets = sheets(composer, grid, rest.len());
     let first_number = before + sheets + 1;
     let entries: Vec<(usize, &Draft)> = (first_number..).zip(rest.iter().copied()).collect();
     let sheets = entries.chunks(areas.len() * lines).enumerate();
     sheets.map(|(index, entries)| sheet(composer, grid, index, entries.chunks(lines).zip(&areas))).collect()
+}
+
+/// How many sheets a list of so many entries needs.
+pub(crate) fn sheets(composer: &mut Composer<'_>, grid: &Grid, entries: usize) -> usize {
+    let areas = areas(composer, grid, entries);
+    entries.div_ceil(areas.len() * lines_in(areas[0]))
+}
+
+/// The columns of a sheet: one where the list fits in it.
+fn areas(composer: &mut Composer<'_>, grid: &Grid, entries: usize) -> Vec<Rect> {
+    let (_, top) = opening(composer, grid, TITLE, "");
+    let [left, right] = columns(grid, top);
+    if entries <= lines_in(left) { vec![Rect { x1: left.x0 + WIDTH, ..left }] } else { vec![left, right] }
 }
 
 fn sheet<'a>(
@@ -54,7 +65,7 @@ fn sheet<'a>(
         description: "Every page of the book with its number.".to_owned(),
         outline_level: 0,
         inks: None,
-        balance: String::new(),
+        note: String::new(),
         nodes,
         footer: String::new(),
         placed: Vec::new(),

@@ -56,7 +56,7 @@ pub(crate) fn drafts(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>) 
         description: format!("Cover of {}.", set.title),
         outline_level: 0,
         inks: None,
-        balance: String::new(),
+        note: String::new(),
         nodes,
         footer: String::new(),
         placed: Vec::new(),

@@ -5,39 +5,51 @@ use kurbo::{Circle, Point, Rect, Shape as _, Size, Vec2};
 use crate::colour::Inks;
 use crate::exercise::Page;
 use crate::exercise::balance::Balance;
-use crate::layout::compose::{Column, Composer, Piece, RULE, inside, outline_box};
+use crate::exercise::quiz::Quiz;
+use crate::layout::compose::{Column, Composer, Piece, RULE, inside};
 use crate::layout::grid::{BODY, CAPTION, GUTTER, Grid, LEADING, SMALL};
-use crate::layout::sheet::{Art, Fill, Furniture, Node, Role, Tone};
+use crate::layout::sheet::{Art, Face, Fill, Furniture, Node, Role, Tone};
+use crate::layout::text::Style;
 use crate::layout::{Book, BookPage, Draft, Placed, alt, art, balance};
 use crate::solve::{PathPoint, SolvedFeature, SolvedForm};
 use crate::units::plain;
 
-use super::{footer, words};
+use super::answers::KeyAt;
+use super::{asked, footer, log, words};
 
 /// Clear space between the head of a page and its art, mm.
 const ABOVE_ART: f64 = 2.5;
 
-/// The sheets of all exercises.
-pub(crate) fn drafts(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>) -> Vec<Draft> {
-    (0..book.pages.len()).map(|index| draft(composer, grid, book, index)).collect()
+/// The sheets of all exercises; `key` tells where the answers of a page stand.
+pub(crate) fn drafts(
+    composer: &mut Composer<'_>,
+    grid: &Grid,
+    book: &Book<'_>,
+    key: impl Fn(usize) -> Option<KeyAt>,
+) -> Vec<Draft> {
+    (0..book.pages.len()).map(|index| draft(composer, grid, book, index, key(index))).collect()
 }
 
-fn draft(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>, index: usize) -> Draft {
+fn draft(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>, index: usize, key: Option<KeyAt>) -> Draft {
     let BookPage { page, solved } = book.pages[index];
     composer.sheet.clone_from(&page.id);
     let viewer = &book.set.viewer;
     let Balanced { words: balance, thin, inks, mut nodes } = balance_of(grid, book, page);
     let mut grid = *grid;
-    grid.safe.y1 -= footer::rise(composer, &grid, book, &balance);
+    let note = note(page, &balance);
+    grid.safe.y1 -= footer::rise(composer, &grid, book, &note);
     let (head, head_foot) = head(composer, &grid, book, page);
     nodes.extend(head);
     let grid = &grid.lowered((head_foot + ABOVE_ART - grid.art.y0).max(0.0));
-    let mut picture = alt::figure(solved, viewer);
+    let (mut picture, caption) = match &page.quiz {
+        Some(quiz) => (asked::picture(quiz, &page.words.goal, book.edition.answers), asked::caption(solved, viewer)),
+        None => (alt::figure(solved, viewer), alt::caption(solved, viewer)),
+    };
     if !balance.is_empty() {
         picture = format!("{picture} {}", words::sentence(&balance));
     }
     let art = art::thinned(solved, grid.middle(), thin);
-    let (figure, caption_foot) = figure(composer, grid, art, &picture, &alt::caption(solved, viewer));
+    let (figure, caption_foot) = figure(composer, grid, art, &picture, &caption);
     nodes.push(figure);
     if grid.safe.y1 - footer::HEIGHT + 1e-6 < caption_foot {
         composer.problem("its art runs into the footer".to_owned(), "shorten `goal` or `setup`");
@@ -47,6 +59,8 @@ fn draft(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>, index: usize
         see: &page.words.see,
         one_part: &page.words.one_part,
         links: neighbours(book, index),
+        quiz: page.quiz.as_ref(),
+        key: key.as_ref(),
     };
     nodes.extend(if grid.beside {
         beside(composer, grid, &sections)
@@ -55,14 +69,23 @@ fn draft(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>, index: usize
     });
     Draft {
         id: page.id.clone(),
-        title: if page.levels == 1 { page.title.clone() } else { format!("{}, level {}", page.title, page.level) },
+        title: page.full_title(),
         description: picture,
         outline_level: 1,
         inks,
-        balance,
+        note,
         nodes,
         footer: facts(book, page, solved),
         placed: solved.iter().map(|feature| place(feature, grid.middle())).collect(),
+    }
+}
+
+/// What the footer says of a balance and of a seed.
+fn note(page: &Page, balance: &str) -> String {
+    match page.seed {
+        Some(seed) if balance.is_empty() => format!("seed {seed}"),
+        Some(seed) => format!("seed {seed} · {balance}"),
+        None => balance.to_owned(),
     }
 }
 
@@ -97,6 +120,10 @@ struct Sections<'a> {
     one_part: &'a [(String, String)],
     /// Ids of the easier and the harder page.
     links: (Option<&'a str>, Option<&'a str>),
+    /// What is asked.
+    quiz: Option<&'a Quiz>,
+    /// Where the answers stand.
+    key: Option<&'a KeyAt>,
 }
 
 /// The pages before and after in the book.
@@ -110,7 +137,7 @@ fn head(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>, page: &Page) 
     let width = if grid.beside { grid.art.width() } else { grid.safe.width() };
     let mut column = Column::new(Rect::new(grid.safe.x0, grid.safe.y0, grid.safe.x0 + width, grid.art.y0));
     let level = if page.levels == 1 { String::new() } else { format!(" · level {} of {}", page.level, page.levels) };
-    let badge = format!("{} · {}{level}", page.id, page.kind);
+    let badge = format!("{} · {}{level}{}", page.id, page.kind, page.variant_words());
     column.add(composer.lines(&badge, &SMALL, width).role(Role::Paragraph), 0.0);
     column.nodes.push(level_dots(grid.safe.x0 + width, grid.safe.y0 + 2.0, page));
     column.add(composer.title(&page.title, width), 0.3);
@@ -151,9 +178,9 @@ fn figure(composer: &mut Composer<'_>, grid: &Grid, art: Art, alt: &str, caption
 /// Text in two columns below the art and its caption.
 fn below(composer: &mut Composer<'_>, grid: &Grid, top: f64, sections: &Sections<'_>) -> Vec<Node> {
     let width = grid.safe.width();
-    let log = log_row(composer, width);
+    let log = log::boxes(composer, sections.quiz, width);
     let stop = stop_box(composer, width);
-    let links = links(composer, sections.links, width);
+    let links = links(composer, sections.links, sections.key, width);
     let bottom = grid.safe.y1 - footer::HEIGHT;
     let log_top = bottom - log.height;
     let stop_top = log_top - 2.0 - stop.height;
@@ -179,13 +206,16 @@ fn beside(composer: &mut Composer<'_>, grid: &Grid, sections: &Sections<'_>) -> 
     let area = Rect::new(grid.art.x1 + 10.0, grid.safe.y0, grid.safe.x1, grid.safe.y1 - footer::HEIGHT);
     let width = area.width();
     let stop = stop_box(composer, width);
-    let log = composer.paragraph("Log: date, minutes, single, both marks, comfort 0–10.", width);
+    let log = composer.paragraph(&log::line(sections.quiz), width);
     let (log_top, stop_top) = (area.y1 - log.height, area.y1 - log.height - 2.4 - stop.height);
     let mut column = Column::new(Rect::new(area.x0, area.y0, area.x1, stop_top));
     column.add(do_section(composer, sections.steps, width), 0.0);
     column.add(see_section(composer, sections.see, width), 1.6);
     column.add(one_part_section(composer, sections.one_part, width), 1.6);
-    column.add(links(composer, sections.links, width), 1.6);
+    column.add(links(composer, sections.links, None, width), 1.6);
+    if let Some(key) = sections.key {
+        column.add(key_link(composer, key, width), 0.0);
+    }
     let mut nodes = column.finish(composer);
     nodes.extend(stop.moved(area.x0, stop_top).nodes);
     nodes.extend(log.moved(area.x0, log_top).nodes);
@@ -212,48 +242,55 @@ fn one_part_section(composer: &mut Composer<'_>, rows: &[(String, String)], widt
     piece
 }
 
-/// Where to go from here, naming pages of this book.
-fn links(composer: &mut Composer<'_>, (easier, harder): (Option<&str>, Option<&str>), width: f64) -> Piece {
-    // The second stands where the second text column starts.
-    let half = (width + GUTTER) / 2.0;
+/// Where to go from here, naming pages of this book; and at the end of the line where the answers stand.
+fn links(
+    composer: &mut Composer<'_>,
+    (easier, harder): (Option<&str>, Option<&str>),
+    key: Option<&KeyAt>,
+    width: f64,
+) -> Piece {
     let mut nodes = Vec::new();
     let mut height = LEADING;
+    let mut width = width;
+    if let Some(key) = key {
+        let room = composer.width_of(&format!("Answers: {} ", key.words), &Style { face: Face::Bold, ..BODY });
+        nodes.extend(key_link(composer, key, room).moved(width - room, 0.0).nodes);
+        width -= room + GUTTER;
+    }
+    // Without a key the second stands where the second text column starts.
+    let half = (width + GUTTER) / 2.0;
+    let mut ways = Vec::new();
     let ends = [("Easier:", easier, "this is the first page", 0.0), ("Harder:", harder, "this is the last page", half)];
     for (name, target, end, x) in ends {
-        let label = composer.lead(name, target.unwrap_or(end), &BODY, half - GUTTER);
-        height = label.height.max(height);
-        let area = Rect::new(0.0, 0.0, half - GUTTER, label.height);
-        let label = match target {
-            Some(id) => label.role(Role::Link { target: id.to_owned(), area, alt: format!("{name} page {id}") }),
-            None => label,
-        };
-        nodes.extend(label.moved(x, 0.0).nodes);
+        let way = link(composer, (name, target.unwrap_or(end)), target, half - GUTTER);
+        height = way.height.max(height);
+        ways.extend(way.moved(x, 0.0).nodes);
     }
-    Piece { height, nodes }
+    ways.extend(nodes);
+    Piece { height, nodes: ways }
+}
+
+/// Where the answers stand.
+fn key_link(composer: &mut Composer<'_>, key: &KeyAt, width: f64) -> Piece {
+    link(composer, ("Answers:", &key.words), key.sheet.as_deref(), width)
+}
+
+/// A name and where it leads; a link where that is a sheet of this book.
+fn link(composer: &mut Composer<'_>, (name, words): (&str, &str), target: Option<&str>, width: f64) -> Piece {
+    let label = composer.lead(name, words, &BODY, width);
+    let area = Rect::new(0.0, 0.0, width, label.height);
+    match target {
+        Some(id) => {
+            let alt = if words == id { format!("{name} page {id}") } else { format!("{name} {words}") };
+            label.role(Role::Link { target: id.to_owned(), area, alt })
+        }
+        None => label,
+    }
 }
 
 fn stop_box(composer: &mut Composer<'_>, width: f64) -> Piece {
     let rule = composer.lead("Stop rule.", words::STOP, &BODY, inside(width));
     composer.panel(rule, width)
-}
-
-/// Boxes to write into: one line of the log.
-fn log_row(composer: &mut Composer<'_>, width: f64) -> Piece {
-    let fields: [(&str, f64); 5] =
-        [("Date", 2.4), ("Minutes", 1.2), ("Single", 0.8), ("Both marks", 0.8), ("Comfort 0–10", 1.2)];
-    let labels: Vec<f64> = fields.iter().map(|(label, _)| composer.width_of(label, &CAPTION)).collect();
-    let gaps = 1.4 * fields.len() as f64 + 3.0 * (fields.len() - 1) as f64;
-    let share = (width - labels.iter().sum::<f64>() - gaps) / fields.iter().map(|(_, share)| share).sum::<f64>();
-    let (mut x, mut text, mut boxes) = (0.0, Vec::new(), Vec::new());
-    for ((label, weight), label_width) in fields.iter().zip(&labels) {
-        // The blank keeps the labels apart for those who hear the page.
-        text.extend(composer.lines(&format!("{label} "), &CAPTION, label_width + 1.0).moved(x, 1.4).nodes);
-        x += label_width + 1.4;
-        boxes.push(outline_box(Rect::from_origin_size((x, 0.2), (weight * share, 6.6))));
-        x += weight * share + 3.0;
-    }
-    let nodes = vec![Node::Group(Role::Paragraph, text), Node::Group(Role::Artifact(Furniture::Layout), boxes)];
-    Piece { height: 7.2, nodes }
 }
 
 /// What the footer says of a page: demand, distance, glasses, ground.

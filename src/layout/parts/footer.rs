@@ -21,7 +21,7 @@ pub fn finish(
 ) -> (Sheet, Vec<Placed>) {
     let mut nodes = draft.nodes;
     if draft.id != "cover" {
-        nodes.push(footer(composer, grid, book, number, &draft.footer, &draft.balance));
+        nodes.push(footer(composer, grid, book, number, &draft.footer, &draft.note));
     }
     let sheet = Sheet {
         number,
@@ -39,25 +39,25 @@ pub fn finish(
 /// Room for the page number at the end of the last line, mm.
 const NUMBER: f64 = 20.0;
 
-/// The line of the set, and what a page says of a balance between the eyes.
-fn set_line(book: &Book<'_>, balance: &str) -> String {
+/// The line of the set, with the note of a page.
+fn set_line(book: &Book<'_>, note: &str) -> String {
     let (set, edition) = (book.set, book.edition);
     let line = format!("{} {} · edition {} · {}", set.title, set.version, edition.id, set.date);
-    if balance.is_empty() { line } else { format!("{line} · {balance}") }
+    if note.is_empty() { line } else { format!("{line} · {note}") }
 }
 
 /// How much higher than [`HEIGHT`] the footer is, mm: a balance with a long name takes a line more.
-pub fn rise(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>, balance: &str) -> f64 {
-    if balance.is_empty() {
+pub fn rise(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>, note: &str) -> f64 {
+    if note.is_empty() {
         return 0.0;
     }
-    composer.lines(&set_line(book, balance), &SMALL, grid.safe.width() - NUMBER).height - SMALL.leading.0
+    composer.lines(&set_line(book, note), &SMALL, grid.safe.width() - NUMBER).height - SMALL.leading.0
 }
 
-fn footer(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>, number: u32, facts: &str, balance: &str) -> Node {
-    let top = grid.safe.y1 - HEIGHT - rise(composer, grid, book, balance) + 2.4;
+fn footer(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>, number: u32, facts: &str, note: &str) -> Node {
+    let top = grid.safe.y1 - HEIGHT - rise(composer, grid, book, note) + 2.4;
     let line = rule(Rect::new(grid.safe.x0, top - 0.1, grid.safe.x1, top + 0.1));
-    let set_line = set_line(book, balance);
+    let set_line = set_line(book, note);
     let width = grid.safe.width();
     let right = Style { align: Align::End, ..SMALL };
     let mut nodes = vec![line];

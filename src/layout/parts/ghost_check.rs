@@ -46,7 +46,7 @@ pub(crate) fn drafts(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>) 
         description: "Numbered patches for each eye, to find how much of the other eye's marks shows.".to_owned(),
         outline_level: 0,
         inks: None,
-        balance: String::new(),
+        note: String::new(),
         nodes,
         footer: String::new(),
         placed: Vec::new(),

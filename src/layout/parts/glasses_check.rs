@@ -47,7 +47,7 @@ pub(crate) fn drafts(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>) 
         description: ALT.to_owned(),
         outline_level: 0,
         inks: None,
-        balance: String::new(),
+        note: String::new(),
         nodes,
         footer: String::new(),
         placed,

@@ -78,7 +78,7 @@ pub(crate) fn drafts(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>) 
         description: "What is needed, how a page works, when to move on and when to step back.".to_owned(),
         outline_level: 0,
         inks: None,
-        balance: String::new(),
+        note: String::new(),
         nodes,
         footer: String::new(),
         placed: Vec::new(),

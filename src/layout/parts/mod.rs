@@ -2,6 +2,8 @@
 //!
 //! A part takes the book and gives drafts of its sheets; numbers and footers come last, when all are known.
 
+mod answers;
+mod asked;
 mod cautions;
 mod contents;
 mod cover;
@@ -10,6 +12,7 @@ pub mod footer;
 mod ghost_check;
 mod glasses_check;
 mod how_to_use;
+mod log;
 mod marks;
 mod scale_check;
 mod spectra;
@@ -22,6 +25,7 @@ use super::compose::{Column, Composer, Piece};
 use super::grid::Grid;
 use super::sheet::Node;
 use super::{Book, Draft};
+use answers::Key;
 
 /// A part of the book besides the cover, the contents and the exercises.
 type Part = fn(&mut Composer<'_>, &Grid, &Book<'_>) -> Vec<Draft>;
@@ -32,7 +36,8 @@ const FRONT: &[Part] =
     &[cautions::drafts, how_to_use::drafts, glasses_check::drafts, ghost_check::drafts, scale_check::drafts];
 
 /// Names of the book's own sheets. A part that needs more sheets than one numbers them: `contents-2`.
-const OWN: &[&str] = &["cover", "contents", "cautions", "how-to-use", "glasses-check", "ghost-check", "scale-check"];
+const OWN: &[&str] =
+    &["cover", "contents", "cautions", "how-to-use", "glasses-check", "ghost-check", "scale-check", "answers"];
 
 /// Whether a page of this name would clash with a sheet of the book's own.
 pub fn is_own(id: &str) -> bool {
@@ -40,14 +45,29 @@ pub fn is_own(id: &str) -> bool {
     OWN.contains(&id) || OWN.contains(&stem)
 }
 
-/// Every sheet of the book.
-pub fn all(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>) -> Vec<Draft> {
+/// The sheets of an edition.
+pub(super) struct Drafts {
+    /// Every sheet of the book.
+    pub pages: Vec<Draft>,
+    /// The answer key where it is a book of its own.
+    pub answers: Vec<Draft>,
+}
+
+/// Every sheet of an edition. The key is divided into sheets first, then all numbers are known.
+pub(super) fn all(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>) -> Drafts {
     let front: Vec<Draft> = FRONT.iter().flat_map(|part| part(composer, grid, book)).collect();
-    let exercises = exercise::drafts(composer, grid, book);
     let cover = cover::drafts(composer, grid, book);
-    let rest: Vec<&Draft> = front.iter().chain(&exercises).collect();
+    let key = Key::new(composer, grid, book);
+    let entries = front.len() + book.pages.len() + key.in_book();
+    let first = cover.len() + contents::sheets(composer, grid, entries) + front.len() + 1;
+    let exercises = exercise::drafts(composer, grid, book, |page| key.of_page(page, first + book.pages.len()));
+    let is_bound = 0 < key.in_book();
+    let answers = key.drafts(composer, grid, book, first);
+    let (back, answers) = if is_bound { (answers, Vec::new()) } else { (Vec::new(), answers) };
+    let rest: Vec<&Draft> = front.iter().chain(&exercises).chain(&back).collect();
     let contents = contents::drafts(composer, grid, cover.len(), &rest);
-    cover.into_iter().chain(contents).chain(front).chain(exercises).collect()
+    let pages = cover.into_iter().chain(contents).chain(front).chain(exercises).chain(back).collect();
+    Drafts { pages, answers }
 }
 
 /// The sheets of the inks by themselves, without a book around them.

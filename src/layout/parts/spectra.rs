@@ -57,7 +57,7 @@ pub(crate) fn draft(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>) -
         description: "Four plots over the wavelength: the light, the filters, and what passes to each eye.".to_owned(),
         outline_level: 0,
         inks: None,
-        balance: String::new(),
+        note: String::new(),
         nodes,
         footer: words::glasses(book.edition),
         placed: Vec::new(),

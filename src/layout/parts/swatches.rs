@@ -56,7 +56,7 @@ pub(crate) fn draft(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>) -
             .to_owned(),
         outline_level: 0,
         inks: None,
-        balance: String::new(),
+        note: String::new(),
         nodes,
         footer: words::glasses(book.edition),
         placed: Vec::new(),

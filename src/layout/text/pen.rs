@@ -37,7 +37,7 @@ impl<'a> Pen<'a> {
             self.cluster(&cluster, face, &mut words, &mut glyphs)?;
         }
         let size = self.style.size.to_mm().0;
-        let run = TextRun { face, size, origin, glyphs, text: words.into(), tone: self.style.tone };
+        let run = TextRun { face, size, origin, turned: false, glyphs, text: words.into(), tone: self.style.tone };
         Ok((!run.glyphs.is_empty()).then_some(run))
     }
 

@@ -3,7 +3,7 @@
 use std::collections::BTreeMap;
 
 use krilla::color::{Color, cmyk, rgb};
-use krilla::geom::{Path, PathBuilder, Point, Rect};
+use krilla::geom::{Path, PathBuilder, Point, Rect, Transform};
 use krilla::paint::Fill;
 use krilla::surface::Surface;
 use krilla::text::{Font, GlyphId, KrillaGlyph};
@@ -111,7 +111,14 @@ impl<'a, 'b> Ink<'a, 'b> {
         let glyphs: Vec<KrillaGlyph> = run.glyphs.iter().map(|glyph| em(glyph, run.size)).collect();
         let origin = Point::from_xy(points(run.origin.x), points(run.origin.y));
         self.colour(self.tone(run.tone)?);
+        if run.turned {
+            let about = Transform::from_row(-1.0, 0.0, 0.0, -1.0, 2.0 * origin.x, 2.0 * origin.y);
+            self.surface.push_transform(&about);
+        }
         self.surface.draw_glyphs(origin, &glyphs, font.clone(), &run.text, points(run.size), false);
+        if run.turned {
+            self.surface.pop();
+        }
         Ok(())
     }
 

@@ -62,7 +62,7 @@ impl Cache {
     }
 
     /// The glyph with its origin at the quarter pixel nearest to `at`, and the pixel that its offsets count from.
-    /// Size and place in pixels, the size at most [`MAX_SIZE`].
+    /// Size and place in pixels, the size at most [`MAX_SIZE`]; a glyph of a negative size stands on its head.
     pub(super) fn place(
         &mut self,
         face: Face,

@@ -63,11 +63,14 @@ impl Words {
         height: usize,
         cache: &mut Cache,
     ) -> Result<(), NotFinite> {
-        let size = run.size * scale;
+        // Outlines of a negative size stand on their heads.
+        let turn = if run.turned { -1.0 } else { 1.0 };
+        let size = turn * run.size * scale;
         let mut pen = run.origin.x;
         for glyph in &run.glyphs {
-            let at = Point::new((pen + glyph.offset.0) * scale, (run.origin.y + glyph.offset.1) * scale);
-            pen += glyph.advance;
+            let (x, y) = (pen + turn * glyph.offset.0, run.origin.y + turn * glyph.offset.1);
+            let at = Point::new(x * scale, y * scale);
+            pen += turn * glyph.advance;
             if size.abs() <= glyphs::MAX_SIZE {
                 let (bitmap, (x, y)) = cache.place(run.face, size, glyph.id, at)?;
                 self.add_glyph(bitmap, (x + bitmap.left, y + bitmap.top), run.tone, height);

@@ -16,6 +16,7 @@ use depthpress::exercise::words::Words;
 use depthpress::optics::Viewer;
 use depthpress::scene::{At, Companions, Depth, Eyes, Feature, Form, Role, Scaling, Scene, Shape, Side, Size, Vertex};
 use depthpress::solve::solve;
+use depthpress::spec::viewer::Known;
 use depthpress::spec::{Answers, Colours, Edition, Formats, Language, PageFormat, SetSpec};
 use depthpress::units::{Mm, Ppi};
 use serde_json::Value;
@@ -53,6 +54,8 @@ impl Set {
             date: "2026-05-04".to_owned(),
             language: Language::En,
             viewer: VIEWER,
+            known: Known::default(),
+            reader: None,
             gate: None,
             editions: vec![
                 edition("a4", PageFormat::A4, Ground::White),
@@ -132,7 +135,7 @@ fn page(id: &str, level: u32, parallax: f64) -> SolvedPage {
 
 /// A request for everything, to be narrowed by the tests.
 fn request(out: &Path) -> Request<'_> {
-    Request { out, editions: &[], formats: None, pages: None, jobs: NonZeroUsize::new(2).unwrap() }
+    Request { out, editions: &[], formats: None, pages: None, jobs: NonZeroUsize::new(2).unwrap(), sharded: None }
 }
 
 fn go(set: &Set, request: &Request<'_>) -> Result<Vec<Written>, Error> {

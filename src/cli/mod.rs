@@ -10,6 +10,7 @@ mod findings;
 mod inks;
 mod ladder;
 mod options;
+mod readers;
 mod render;
 
 use std::ffi::OsString;

@@ -33,7 +33,7 @@ pub const VIEWER: TableSpec = TableSpec {
     doc: "Who looks, and from where. Nothing here has a default: these numbers shape all depth.",
 };
 
-const PLACE: &[Field] = &[
+pub(super) const PLACE: &[Field] = &[
     Field::required(
         "distance",
         Takes::Length(DISTANCE),
@@ -48,7 +48,7 @@ const PLACE: &[Field] = &[
     ),
 ];
 
-const EYES: &[Field] = &[
+pub(super) const EYES: &[Field] = &[
     Field::optional(
         "norms",
         Takes::Choice(Norms::WORDS),
@@ -201,11 +201,40 @@ pub(super) fn read_viewer(reader: &mut Reader<'_>, mut table: Table<'_>, gated: 
     let distance = table.get(reader, "distance").map(Some);
     let ipd: Option<Mm> = table.get(reader, "ipd");
     let range: Option<Vec<Mm>> = table.get(reader, "ipd_range");
-    let eyes = read_eyes(reader, &table);
+    let whole = read_zone(reader, &table).map(Some);
+    let eyes = read_eyes(reader, &table, whole);
     let range = check_range(reader, &table, ipd, range);
     let known = Known { distance: distance?, ipd: Some(ipd?), ipd_range: range?, ..eyes? };
     check_gate(reader, &table, &known, gated)?;
     Some(known)
+}
+
+/// Reads what a table of a reader says of its viewer: all of it may be left out, for `set` says it. `None`: a problem has
+/// been pushed.
+pub(super) fn read_known(
+    reader: &mut Reader<'_>,
+    table: &Table<'_>,
+    set: Option<&Known>,
+    gated: bool,
+) -> Option<Known> {
+    let distance = table.maybe(reader, "distance");
+    let ipd: Option<Option<Mm>> = table.maybe(reader, "ipd");
+    let range: Option<Option<Vec<Mm>>> = table.maybe(reader, "ipd_range");
+    let whole = if table.has("zone") { read_zone(reader, table).map(Some) } else { Some(None) };
+    let eyes = read_eyes(reader, table, whole);
+    let own = ipd.and_then(|ipd| ipd.or(set?.ipd));
+    let range = match range {
+        Some(Some(range)) => check_range(reader, table, own, Some(range)),
+        other => other.map(|_| None),
+    };
+    let known = Known { distance: distance?, ipd: ipd?, ipd_range: range?, ..eyes? };
+    check_gate(reader, table, &known, gated)?;
+    Some(known)
+}
+
+/// Whether the whole of the reserves is open.
+fn read_zone(reader: &mut Reader<'_>, table: &Table<'_>) -> Option<bool> {
+    table.one_of(reader, "zone", &[false, true])
 }
 
 /// The range of ipds, around `ipd`.
@@ -227,13 +256,12 @@ fn check_range(
 }
 
 /// What is known of the eyes; nothing of it must be there.
-fn read_eyes(reader: &mut Reader<'_>, table: &Table<'_>) -> Option<Known> {
+fn read_eyes(reader: &mut Reader<'_>, table: &Table<'_>, whole: Option<Option<bool>>) -> Option<Known> {
     let norms = if table.has("norms") { table.one_of(reader, "norms", &Norms::ALL).map(Some) } else { Some(None) };
     let toward = read_reserve(reader, table, "toward");
     let away = read_reserve(reader, table, "away");
     let phoria = read_phoria(reader, table);
     let near_point = table.maybe(reader, "near_point");
-    let whole = table.one_of(reader, "zone", &[false, true]);
     let base = read_base(reader, table);
     let base_vertical = read_vertical(reader, table);
     let known = Known {
@@ -242,7 +270,7 @@ fn read_eyes(reader: &mut Reader<'_>, table: &Table<'_>) -> Option<Known> {
         away: away?,
         phoria: phoria?,
         near_point: near_point?,
-        whole: Some(whole?),
+        whole: whole?,
         base: base?,
         base_vertical: base_vertical?,
         ..Known::default()

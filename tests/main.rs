@@ -22,6 +22,8 @@ mod inks;
 mod measure;
 mod oracles;
 mod reading;
+
+mod readers;
 mod readme;
 mod references;
 mod render_png;

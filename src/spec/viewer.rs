@@ -188,11 +188,6 @@ impl Known {
         let base = Base { horizontal: self.base.unwrap_or_default(), vertical: self.base_vertical.unwrap_or_default() };
         Some(Viewer { zone, base, ..Viewer::new(self.distance?, self.ipd?, self.ipd_range?) })
     }
-
-    /// Whether it asks for anything that only a professional may set.
-    pub fn needs_gate(&self) -> bool {
-        self.whole == Some(true) || self.base.is_some() || self.base_vertical.is_some()
-    }
 }
 
 /// Reads `[viewer]`. `None`: a problem has been pushed.
@@ -204,9 +199,8 @@ pub(super) fn read_viewer(reader: &mut Reader<'_>, mut table: Table<'_>, gated: 
     let whole = read_zone(reader, &table).map(Some);
     let eyes = read_eyes(reader, &table, whole);
     let range = check_range(reader, &table, ipd, range);
-    let known = Known { distance: distance?, ipd: Some(ipd?), ipd_range: range?, ..eyes? };
-    check_gate(reader, &table, &known, gated)?;
-    Some(known)
+    check_gate(reader, &table, whole, gated)?;
+    Some(Known { distance: distance?, ipd: Some(ipd?), ipd_range: range?, ..eyes? })
 }
 
 /// Reads what a table of a reader says of its viewer: all of it may be left out, for `set` says it. `None`: a problem has
@@ -227,9 +221,8 @@ pub(super) fn read_known(
         Some(Some(range)) => check_range(reader, table, own, Some(range)),
         other => other.map(|_| None),
     };
-    let known = Known { distance: distance?, ipd: ipd?, ipd_range: range?, ..eyes? };
-    check_gate(reader, table, &known, gated)?;
-    Some(known)
+    check_gate(reader, table, whole, gated)?;
+    Some(Known { distance: distance?, ipd: ipd?, ipd_range: range?, ..eyes? })
 }
 
 /// Whether the whole of the reserves is open.
@@ -344,12 +337,10 @@ fn check_sides(reader: &mut Reader<'_>, table: &Table<'_>, known: &Known) -> Opt
 }
 
 /// What only a professional may set needs a `[gate]`.
-fn check_gate(reader: &mut Reader<'_>, table: &Table<'_>, known: &Known, gated: bool) -> Option<()> {
-    if gated || !known.needs_gate() {
-        return Some(());
-    }
-    let keys = [("zone", known.whole == Some(true)), ("base", known.base.is_some())];
-    let key = keys.iter().find(|(_, set)| *set).map_or("base_vertical", |(key, _)| key);
+fn check_gate(reader: &mut Reader<'_>, table: &Table<'_>, whole: Option<Option<bool>>, gated: bool) -> Option<()> {
+    let is_whole = whole.flatten() == Some(true);
+    let keys = [("zone", is_whole), ("base", table.has("base")), ("base_vertical", table.has("base_vertical"))];
+    let Some((key, _)) = keys.into_iter().find(|(_, asked)| *asked && !gated) else { return Some(()) };
     let message = format!("`{key}` needs a `[gate]`: it is for an eye-care professional to set");
     let problem = Diagnostic::error(codes::GATE, table.place_of(reader, key), message)
         .with_label("`set.toml` has no `[gate]`")

@@ -62,6 +62,7 @@ type Cell<'d> = (Range<usize>, &'d str);
 
 /// Reads every row; problems go to the reader.
 pub(super) fn read(reader: &mut Reader<'_>, readers: &mut ReadersRead) {
+    reader.bare = true;
     let mut rows = rows(reader.text()).into_iter();
     let Some(head) = rows.next() else { return };
     let Some(columns) = columns(reader, &head) else { return };

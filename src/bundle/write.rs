@@ -348,4 +348,58 @@ mod tests {
         assert!(matches!(output.commit(), Err(Error::Io { .. })));
         assert_eq!(cover(dir.path()), "old");
     }
+
+    /// A kill between the two renames of a reader's edition, in a whole run and in a shard.
+    #[test]
+    fn an_edition_of_a_reader_comes_back_after_a_kill() {
+        for shard in [None, Shard::new(1, 2)] {
+            let dir = tempfile::tempdir().unwrap();
+            let write = |text: &str| {
+                let output = Output::open(dir.path(), "slipway", shard).unwrap();
+                let stage = output.stage("readers/pier/a4", true).unwrap();
+                stage.write(REPORT, text.as_bytes()).unwrap();
+                output
+            };
+            write("old").commit().unwrap();
+            let output = write("new");
+            let (target, old) = (output.folder.join("readers/pier/a4"), output.previous(&output.suffix));
+            fs::create_dir_all(&old).unwrap();
+            fs::rename(&target, old.join("readers+pier+a4")).unwrap();
+            // A killed run drops nothing.
+            std::mem::forget(output);
+            // The locks of a killed run go with it; here they are still held, so a copy stands in for its folder.
+            let copy = tempfile::tempdir().unwrap();
+            copy_all(dir.path(), copy.path());
+            drop(Output::open(copy.path(), "slipway", None).unwrap());
+            let found = fs::read_to_string(copy.path().join("slipway/readers/pier/a4/report.json")).unwrap();
+            assert_eq!(found, "old");
+            assert_eq!(fs::read_dir(copy.path().join("slipway")).unwrap().count(), 1);
+        }
+    }
+
+    fn copy_all(from: &Path, to: &Path) {
+        fs::create_dir_all(to).unwrap();
+        for entry in fs::read_dir(from).unwrap() {
+            let entry = entry.unwrap();
+            let (from, to) = (entry.path(), to.join(entry.file_name()));
+            if from.is_dir() {
+                copy_all(&from, &to);
+            } else {
+                fs::copy(&from, &to).unwrap();
+            }
+        }
+    }
+
+    /// Shards share the folder with each other, but not with a whole run, and not with themselves.
+    #[test]
+    #[cfg(unix)]
+    fn shards_write_side_by_side() {
+        let dir = tempfile::tempdir().unwrap();
+        let open = |shard| Output::open(dir.path(), "slipway", shard);
+        let (first, second) = (open(Shard::new(1, 2)).unwrap(), open(Shard::new(2, 2)).unwrap());
+        assert!(matches!(open(None), Err(Error::Busy(_))));
+        assert!(matches!(open(Shard::new(1, 2)), Err(Error::Busy(_))));
+        drop((first, second));
+        assert!(open(None).is_ok());
+    }
 }

@@ -14,6 +14,7 @@
     )
 )]
 
+pub mod artwork;
 pub mod bundle;
 pub mod chance;
 pub mod cli;

@@ -18,6 +18,14 @@ pub enum Side {
 }
 
 impl Side {
+    /// The other side.
+    pub const fn other(self) -> Self {
+        match self {
+            Side::Toward => Side::Away,
+            Side::Away => Side::Toward,
+        }
+    }
+
     /// The side word of specs and messages.
     pub const fn name(self) -> &'static str {
         match self {
@@ -44,6 +52,8 @@ pub enum Depth {
     Range(f64, Side),
     /// Between two depths, even in demand: 0 is the first, 1 the second.
     Between(Box<(Depth, Depth)>, f64),
+    /// So many times a depth, even in demand; below 0 it is mirrored at the page. For steps that a kind counts.
+    Times(Box<Depth>, f64),
 }
 
 impl Depth {
@@ -56,6 +66,8 @@ impl Depth {
             | Depth::Parallax(Mm(amount), side) => (0.0 < *amount).then_some(*side),
             Depth::Range(share, side) => (0.0 < *share).then_some(*side),
             Depth::Disparity(angle, side) => (0.0 < angle.to_radians()).then_some(*side),
+            Depth::Times(depth, times) if 0.0 < *times => depth.side(),
+            Depth::Times(depth, times) => depth.side().filter(|_| *times < 0.0).map(Side::other),
             Depth::Between(ends, share) => {
                 let (near_end, far_end) = if *share < 0.5 { (&ends.0, &ends.1) } else { (&ends.1, &ends.0) };
                 near_end.side().or(far_end.side())
@@ -157,6 +169,8 @@ pub enum Shape {
     Polygon(u32),
     /// The author's own drawing, solid.
     Drawing(Arc<Drawing>),
+    /// The contour of another shape, filled as in a field of dots, as a line of its weight: half of the line lies outside.
+    Outline(Box<Shape>),
     /// Letters or words in the page's bold face; the size is the height of a capital letter.
     Text(String),
 }
@@ -201,6 +215,30 @@ pub struct Drawing {
     pub extent: (f64, f64),
 }
 
+/// Several outlines by the author in one frame, to be set at depths of their own.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Picture {
+    /// What it is called in words, alt text and report.
+    pub name: String,
+    /// Width and height of the bounding box of all parts together, the longer of them 1.
+    pub extent: (f64, f64),
+    /// From the back to the front of the drawing.
+    pub parts: Vec<Part>,
+}
+
+/// One outline of a [`Picture`].
+#[derive(Debug, Clone, PartialEq)]
+pub struct Part {
+    /// Names it, unique in its picture.
+    pub id: String,
+    /// What it looks like.
+    pub drawing: Arc<Drawing>,
+    /// The middle of its bounding box, from the middle of the picture, in units of the picture's longer side.
+    pub at: (f64, f64),
+    /// The longer side of its bounding box, in the same units; above 0.
+    pub size: f64,
+}
+
 /// A point of a path, with its own depth.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Vertex {
@@ -237,6 +275,8 @@ pub enum Form {
         /// The width of the line on the page.
         weight: Mm,
     },
+    /// A scale on the page, with its numbers.
+    Scale(Scale),
     /// Straight strokes with square ends, all at one depth: scales, ticks, posts, borders.
     Strokes {
         /// Each from one end to the other.
@@ -248,6 +288,28 @@ pub enum Form {
     },
     /// A field of random dots in which depth alone makes a figure.
     Dots(Box<DotField>),
+    /// A form of another kind moved sideways by half the parallax of a depth, so that each eye finds it where one
+    /// half-image of something at that depth would lie: sideways places then tell one eye alone nothing.
+    Aside {
+        /// What is moved.
+        form: Box<Form>,
+        /// The depth: away moves it to the right, toward to the left.
+        by: Depth,
+    },
+}
+
+/// A scale on the page: even ticks about a zero in its middle. The solver adds the numbers, in prism dioptres on one side
+/// and in millimetres on the other: what they are depends on the viewing distance.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Scale {
+    /// Its zero.
+    pub zero: At,
+    /// Whether it runs from left to right; else from top to bottom.
+    pub is_level: bool,
+    /// From tick to tick.
+    pub step: Mm,
+    /// How many ticks stand on each side of the zero.
+    pub ticks: u32,
 }
 
 /// A random-dot stereogram: bars of one height in rows, at random places, so that each eye alone sees an even field.
@@ -281,8 +343,6 @@ pub struct DotField {
 pub enum Relief {
     /// The same everywhere.
     Flat(Depth),
-    /// A share, 0 to 1, of what the reader's eyes may be asked on this side.
-    Range(f64, Side),
     /// Between two depths, even in demand.
     Between {
         /// Where the share is 0.
@@ -343,7 +403,7 @@ pub struct DotFigure {
     pub depth: Relief,
 }
 
-/// What rides with a target, always at the target's own depth.
+/// What rides with a target, at the target's own depth where nothing else is said.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
 pub struct Companions {
     /// Watch marks: a bar for the left eye alone and a wedge for the right eye alone.
@@ -352,6 +412,8 @@ pub struct Companions {
     pub lock: bool,
     /// A number below it.
     pub number: Option<u32>,
+    /// Its demand in words below that, flat on the page.
+    pub demand: bool,
 }
 
 /// What a feature is for.

@@ -7,9 +7,10 @@ mod companions;
 mod depth;
 mod dots;
 mod problem;
+mod scale;
 
 pub use depth::{stand, stand_of};
-pub use dots::{DotRow, SolvedDots, SolvedFigure};
+pub use dots::{DotProblem, DotRow, SolvedDots, SolvedFigure};
 pub use problem::{ProblemKind, SolveProblem};
 
 use std::sync::Arc;
@@ -18,7 +19,7 @@ use crate::diagnostics::Place;
 use crate::optics::{Viewer, Viewing};
 use crate::outline;
 use crate::scene::{At, Depth, Eye, Eyes, Feature, Form, Role, Scaling, Scene, Shape, Size, Vertex};
-use crate::units::{Angle, Mm, PrismDioptre};
+use crate::units::{Angle, Mm, PrismDioptre, plain};
 
 use depth::{Solver, quantise};
 
@@ -35,6 +36,20 @@ pub struct Stand {
     pub place: Option<Mm>,
     /// The same for the smallest and the largest ipd of the audience.
     pub place_range: (Option<Mm>, Option<Mm>),
+}
+
+/// Demands smaller than this read as "on the page", pd: they print as 0.
+pub const FLAT: f64 = 0.005;
+
+impl Stand {
+    /// The demand with its side: "2 pd toward", "on the page".
+    pub fn demand_words(&self) -> String {
+        let demand = self.demand.0;
+        if demand.abs() < FLAT {
+            return "on the page".to_owned();
+        }
+        format!("{} pd {}", plain(demand.abs(), 2), if 0.0 < demand { "toward" } else { "away" })
+    }
 }
 
 /// A point of a solved path: its cyclopean place on the page and its parallax.
@@ -120,15 +135,17 @@ pub fn half_x(x: f64, parallax: f64, eye: Eye) -> f64 {
 /// A depth is refused where it would turn the eyes of the smallest ipd of the audience to parallel or past it, where
 /// it lies at or behind the reader's eyes, and wherever a number is not one; nothing is clamped.
 pub fn solve(scene: &Scene, viewer: &Viewer) -> Result<Vec<SolvedFeature>, Vec<SolveProblem>> {
-    let solver =
-        Solver::new(viewer).map_err(|kind| vec![SolveProblem { feature: String::new(), place: None, kind }])?;
+    let problem = |kind| SolveProblem { feature: String::new(), place: None, kind };
+    let solver = Solver::new(viewer).map_err(|kind| vec![problem(kind)])?;
+    let page = solver.stand(Mm(0.0)).ok_or_else(|| vec![problem(ProblemKind::NotFinite)])?;
     let (mut solved, mut problems) = (Vec::new(), Vec::new());
     for feature in &scene.features {
         match solve_feature(feature, &solver) {
             Ok(target) => {
-                let companions = companions::of(&target, feature.companions);
+                let companions = companions::of(&target, feature.companions, page);
+                let numbers = scale::numbers(&target, &feature.form, viewer.distance);
                 solved.push(target);
-                solved.extend(companions);
+                solved.extend(companions.into_iter().chain(numbers));
             }
             Err(kinds) => problems.extend(kinds.into_iter().map(|kind| SolveProblem {
                 feature: feature.id.clone(),
@@ -142,30 +159,7 @@ pub fn solve(scene: &Scene, viewer: &Viewer) -> Result<Vec<SolvedFeature>, Vec<S
 
 /// Solves one feature.
 fn solve_feature(feature: &Feature, solver: &Solver) -> Result<SolvedFeature, Vec<ProblemKind>> {
-    let (form, at, stand) = match &feature.form {
-        Form::Shape { shape, at, size, weight, depth } => {
-            let point = solve_point(*at, depth, feature.scaling, solver).map_err(|kind| vec![kind])?;
-            let drawn = |mm: f64| length_on_page(mm * point.magnification);
-            let size = length_of(*size, &solver.own).and_then(drawn).map_err(|kind| vec![kind])?;
-            let weight = drawn(weight.0).map_err(|kind| vec![kind])?;
-            let extent = outline::extent(shape, size);
-            let form = SolvedForm::Shape { shape: shape.clone(), size, extent, weight };
-            (form, (point.on_page.x, point.on_page.y), point.stand)
-        }
-        Form::Strokes { strokes, weight, depth } => {
-            solve_strokes(strokes, *weight, depth, feature.scaling, solver).map_err(|kind| vec![kind])?
-        }
-        Form::Dots(field) => {
-            let (dots, stand) = dots::solve(field, solver)?;
-            (SolvedForm::Dots(Arc::new(dots)), (field.at.x.0, field.at.y.0), stand)
-        }
-        Form::Path { vertices, closed, smooth, weight } => {
-            let (points, stand) = solve_path(vertices, feature.scaling, solver)?;
-            let weight = length_on_page(weight.0).map_err(|kind| vec![kind])?;
-            let at = middle_of(&points);
-            (SolvedForm::Path { points, closed: *closed, smooth: *smooth, weight }, at, stand)
-        }
-    };
+    let (form, at, stand) = solve_form(&feature.form, feature.scaling, solver)?;
     Ok(SolvedFeature {
         id: feature.id.clone(),
         role: feature.role,
@@ -176,6 +170,68 @@ fn solve_feature(feature: &Feature, solver: &Solver) -> Result<SolvedFeature, Ve
         solid: feature.solid,
         place: feature.place,
     })
+}
+
+/// Solves a form: what is drawn, its middle on the page, and how it stands.
+fn solve_form(
+    form: &Form,
+    scaling: Scaling,
+    solver: &Solver,
+) -> Result<(SolvedForm, (f64, f64), Stand), Vec<ProblemKind>> {
+    Ok(match form {
+        Form::Shape { shape, at, size, weight, depth } => {
+            let point = solve_point(*at, depth, scaling, solver).map_err(|kind| vec![kind])?;
+            let drawn = |mm: f64| length_on_page(mm * point.magnification);
+            let size = length_of(*size, &solver.own).and_then(drawn).map_err(|kind| vec![kind])?;
+            let weight = drawn(weight.0).map_err(|kind| vec![kind])?;
+            let extent = outline::extent(shape, size);
+            let form = SolvedForm::Shape { shape: shape.clone(), size, extent, weight };
+            (form, (point.on_page.x, point.on_page.y), point.stand)
+        }
+        Form::Scale(scale) => {
+            let (ticks, weight) = scale::ticks(scale);
+            solve_strokes(&ticks, weight, &Depth::Page, Scaling::ConstantAngle, solver).map_err(|kind| vec![kind])?
+        }
+        Form::Strokes { strokes, weight, depth } => {
+            solve_strokes(strokes, *weight, depth, scaling, solver).map_err(|kind| vec![kind])?
+        }
+        Form::Dots(field) => {
+            let (dots, stand) = dots::solve(field, solver)?;
+            (SolvedForm::Dots(Arc::new(dots)), (field.at.x.0, field.at.y.0), stand)
+        }
+        Form::Path { vertices, closed, smooth, weight } => {
+            let (points, stand) = solve_path(vertices, scaling, solver)?;
+            let weight = length_on_page(weight.0).map_err(|kind| vec![kind])?;
+            let at = middle_of(&points);
+            (SolvedForm::Path { points, closed: *closed, smooth: *smooth, weight }, at, stand)
+        }
+        Form::Aside { form, by } => {
+            let (form, at, stand) = solve_form(form, scaling, solver)?;
+            let by = solver.half(by).map_err(|kind| vec![kind])?;
+            let x = quantise(at.0 + by).ok_or_else(|| vec![ProblemKind::NotFinite])?;
+            (moved(form, by), (x, at.1), stand)
+        }
+    })
+}
+
+/// A form with its places moved to the right; a shape has no places of its own.
+fn moved(form: SolvedForm, by: f64) -> SolvedForm {
+    match form {
+        SolvedForm::Shape { .. } => form,
+        SolvedForm::Dots(dots) => {
+            let mut dots = Arc::unwrap_or_clone(dots);
+            dots.figures.iter_mut().for_each(|figure| figure.at.0 += by);
+            SolvedForm::Dots(Arc::new(dots))
+        }
+        SolvedForm::Strokes { strokes, weight } => {
+            let strokes = strokes.into_iter().map(|ends| ends.map(|(x, y)| (x + by, y))).collect();
+            SolvedForm::Strokes { strokes, weight }
+        }
+        SolvedForm::Path { points, closed, smooth, weight } => {
+            let points = points.into_iter().map(|p| PathPoint { x: p.x + by, ..p }).collect();
+            SolvedForm::Path { points, closed, smooth, weight }
+        }
+    }
 }
 
 /// Solves strokes: all at one depth, in true perspective where the scaling asks for it.

@@ -46,6 +46,7 @@ impl Set {
             place: Place::start_of(FileId(0)),
         };
         let spec = SetSpec {
+            known: Known::default(),
             id: "slipway".to_owned(),
             title: "Slipway".to_owned(),
             summary: None,
@@ -54,7 +55,6 @@ impl Set {
             date: "2026-05-04".to_owned(),
             language: Language::En,
             viewer: VIEWER,
-            known: Known::default(),
             reader: None,
             gate: None,
             editions: vec![
@@ -125,6 +125,7 @@ fn page(id: &str, level: u32, parallax: f64) -> SolvedPage {
         variant: None,
         seed: None,
         quiz: None,
+        readings: None,
         gated: false,
         scene,
         words,

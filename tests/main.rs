@@ -10,15 +10,21 @@
     reason = "tests may unwrap, write files of their own and compare with literals"
 )]
 
+mod answer_files;
+mod answers;
 mod architecture;
+mod artwork;
 mod bad_specs;
 mod balance;
 mod bundle;
 mod check_pages;
+mod choices;
 mod cli;
 mod colour;
 mod demo_set;
+mod gate;
 mod inks;
+mod kinds;
 mod measure;
 mod oracles;
 mod reading;
@@ -30,3 +36,5 @@ mod render_png;
 mod render_vector;
 mod seen;
 mod spec_reference;
+mod steps;
+mod turned;

@@ -242,3 +242,33 @@ ppi = 0x60
     assert_eq!(b.formats, Formats { pdf: false, svg: false, png: true });
     assert_eq!((c.page, c.ppi), (PageFormat::Wide, Ppi(96)));
 }
+
+/// A listed ramp and one in steps go one after the other: three and three levels make five pages.
+#[test]
+fn ramps_in_turn_change_one_thing_at_a_time() {
+    let text = "[exercise]\nkind = \"hold\"\ntitle = \"T\"\nin_turn = [\"depth\", \"size\"]\n[[target]]\nshape = \"ring\"\n\
+                size = { values = [\"40 mm\", \"30 mm\", \"25 mm\"] }\n\
+                depth = { from = \"1 pd toward\", to = \"3 pd toward\", step = \"1 pd\" }\n";
+    let read = exercise(text);
+    assert_eq!(read.levels(), 5);
+    let Body::Hold(hold) = read.body else { panic!() };
+    let rungs: Vec<_> = (1..=5).map(|level| (hold.target.depth.at(level), hold.target.size.at(level))).collect();
+    let sizes = [40.0, 40.0, 40.0, 30.0, 25.0].map(|mm| Size::Length(Mm(mm)));
+    assert_eq!(rungs.iter().map(|rung| rung.1).collect::<Vec<_>>(), sizes);
+    assert_eq!(rungs[0].0, Depth::Demand(PrismDioptre(1.0), Side::Toward));
+    for rung in &rungs[2..] {
+        assert_eq!(rung.0, Depth::Demand(PrismDioptre(3.0), Side::Toward));
+    }
+}
+
+/// Octaves: each rung is half the one before.
+#[test]
+fn a_geometric_ramp_goes_in_equal_ratios() {
+    let text = "[exercise]\nkind = \"hold\"\ntitle = \"T\"\n[[target]]\nshape = \"ring\"\nsize = \"30 mm\"\n\
+                depth = { from = \"800 arcsec toward\", to = \"100 arcsec toward\", levels = 4, curve = \"geometric\" }\n";
+    let Body::Hold(hold) = exercise(text).body else { panic!() };
+    for (level, arcsec) in (1..).zip([800.0, 400.0, 200.0, 100.0]) {
+        let Depth::Disparity(angle, Side::Toward) = hold.target.depth.at(level) else { panic!() };
+        assert!((angle.to_arcsec() - arcsec).abs() < 1e-9, "{level}: {}", angle.to_arcsec());
+    }
+}

@@ -119,7 +119,7 @@ fn fill(path: BezPath, tone: Tone) -> Node {
 }
 
 fn art(left: Vec<BezPath>, right: Vec<BezPath>, flat: Vec<BezPath>) -> Node {
-    Node::Art(Art { left, right, overlap: Vec::new(), flat })
+    Node::Art(Art { left, right, flat, ..Art::default() })
 }
 
 fn words(text: &str, size: f64, origin: Point, tone: Tone) -> Node {
@@ -420,7 +420,7 @@ fn art_stands_where_another_renderer_puts_it() {
         r#"<svg xmlns="http://www.w3.org/2000/svg" width="480" height="300" viewBox="0 0 40.64 25.4"><path d="{}"/></svg>"#,
         path.to_svg()
     );
-    let tree = resvg::usvg::Tree::from_str(&svg, &resvg::usvg::Options::default()).unwrap();
+    let tree = usvg::Tree::from_str(&svg, &usvg::Options::default()).unwrap();
     let mut map = tiny_skia::Pixmap::new(480, 300).unwrap();
     resvg::render(&tree, tiny_skia::Transform::identity(), &mut map.as_mut());
     let (mut mass, mut moment) = (0.0, Vec2::ZERO);

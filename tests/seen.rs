@@ -1,6 +1,10 @@
 //! What each eye sees of rendered pages: the filters are simulated on the pixels of PNG files and held against the
 //! forecast that reports print.
 
+use std::path::Path;
+
+use depthpress::bundle::load::load;
+use depthpress::bundle::prepare::{Prepared, prepare};
 use depthpress::colour::{
     EyeReport, Filter, Glasses, Ground, InkPlan, Inks, Lamp, Medium, NamedScreen, Print, Screen, Solids, Srgb8, Views,
     Wishes, inks, solve_inks,
@@ -9,7 +13,7 @@ use depthpress::layout::art;
 use depthpress::layout::sheet::{Art, Node, Sheet};
 use depthpress::optics::Viewer;
 use depthpress::render::png::{Scratch, png};
-use depthpress::scene::{At, Companions, Depth, Eyes, Feature, Form, Role, Scaling, Scene, Shape, Side, Size};
+use depthpress::scene::{At, Companions, Depth, Eye, Eyes, Feature, Form, Role, Scaling, Scene, Shape, Side, Size};
 use depthpress::solve::{SolvedFeature, solve};
 use depthpress::units::{Mm, Ppi};
 use kurbo::{Point, Rect, Shape as _};
@@ -59,7 +63,7 @@ fn marks(inks: Inks) -> [[u8; 3]; 4] {
         left: vec![square(1.0), square(9.0)],
         right: vec![square(5.0), square(9.0)],
         overlap: vec![square(9.0)],
-        flat: Vec::new(),
+        ..Art::default()
     };
     let picture = Picture::of(kurbo::Size::new(16.0, 4.0), inks, art, Ppi(254));
     [20, 60, 100, 140].map(|x| picture.at(x, 20))
@@ -282,4 +286,70 @@ fn black_and_white_pages_give_the_same_depth_through_glasses() {
             }
         }
     }
+}
+
+/// The gallery: a page for each kind.
+fn gallery() -> Prepared {
+    let folder = Path::new(env!("CARGO_MANIFEST_DIR")).join("specs/gallery");
+    prepare(load(&folder).unwrap(), None)
+}
+
+/// The art of these features on a page a little larger than the art field.
+fn picture(features: &[SolvedFeature], inks: Inks) -> Picture {
+    Picture::of(kurbo::Size::new(190.0, 130.0), inks, art::compose(features, Point::new(95.0, 65.0)), Ppi(40))
+}
+
+/// The dots that an eye sees otherwise on two pictures: by more than two steps of a channel, which is what a dot on the
+/// edge of a mark may be rounded by.
+fn differences(filter: Filter, a: &Picture, b: &Picture) -> usize {
+    let passed = |rgb: [u8; 3]| {
+        let passes = filter.passes();
+        (0..3).filter(move |&c| passes[c]).map(move |c| rgb[c])
+    };
+    let differ = |(a, b): &(&[u8; 3], &[u8; 3])| passed(**a).zip(passed(**b)).any(|(a, b)| 2 < a.abs_diff(b));
+    a.rgb.iter().zip(&b.rgb).filter(differ).count()
+}
+
+/// What is for one eye alone never reaches the other: behind its ideal filter an eye sees of the whole page just what it
+/// sees of a page that holds its own parts alone.
+#[test]
+fn the_parts_of_one_eye_never_reach_the_other() {
+    let gallery = gallery();
+    let mut seen = 0;
+    for page in &gallery.pages {
+        for (glasses, ground) in
+            [((Filter::Cyan, Filter::Red), Ground::White), ((Filter::Red, Filter::Cyan), Ground::Black)]
+        {
+            let inks = inks(&Glasses::ideal(glasses.0, glasses.1), ground);
+            let whole = picture(&page.features, inks);
+            for (eye, filter) in Eye::ALL.into_iter().zip([glasses.0, glasses.1]) {
+                let of = |keep: &dyn Fn(Eyes) -> bool| -> Vec<SolvedFeature> {
+                    page.features.iter().filter(|f| keep(f.eyes)).cloned().collect()
+                };
+                let own = picture(&of(&|eyes| eyes.include(eye)), inks);
+                let id = &page.page.id;
+                assert_eq!(differences(filter, &whole, &own), 0, "{id} {eye:?} {ground:?}");
+                // And its own parts are there to be seen.
+                let shared = picture(&of(&|eyes| eyes == Eyes::Both), inks);
+                if page.features.iter().any(|f| f.eyes != Eyes::Both && f.eyes.include(eye)) {
+                    assert!(10 < differences(filter, &whole, &shared), "{id} {eye:?} {ground:?}");
+                    seen += 1;
+                }
+            }
+        }
+    }
+    // Both eyes have parts of their own on most pages, on two grounds.
+    assert!(40 < seen, "{seen}");
+}
+
+/// The check above can fail: through glasses that are worn the other way round, parts of the other eye are seen.
+#[test]
+fn glasses_worn_the_other_way_round_show_the_other_eyes_parts() {
+    let gallery = gallery();
+    let page = gallery.pages.iter().find(|page| page.page.kind == "who").unwrap();
+    let inks = inks(&Glasses::ideal(Filter::Cyan, Filter::Red), Ground::White);
+    let left: Vec<_> = page.features.iter().filter(|f| f.eyes.include(Eye::Left)).cloned().collect();
+    let (whole, own) = (picture(&page.features, inks), picture(&left, inks));
+    assert_eq!(differences(Filter::Cyan, &whole, &own), 0);
+    assert!(100 < differences(Filter::Red, &whole, &own));
 }

@@ -9,15 +9,17 @@ use std::io::{self, Read as _};
 use std::path::{Path, PathBuf};
 
 use crate::diagnostics::{Diagnostic, Diagnostics, FileId, Place, Sources, codes};
-use crate::exercise::{Exercise, read_exercise};
+use crate::exercise::{Exercise, parts_of_series, read_exercise};
 use crate::layout::parts::is_own;
 use crate::spec::SetSpec;
 use crate::spec::data::{Data, DataRef, apply, contradictions, measured, read_data};
 use crate::spec::read::Placed;
-use crate::spec::reader::Reader;
+use crate::spec::reader::{Plan, Reader, SeriesPart};
 use crate::spec::readers::{MOST_BYTES as MOST_READER_BYTES, ReaderSpec, ReadersRead};
 use crate::spec::set::{SetRead, read_set};
 use crate::spec::text::shown;
+
+use super::pictures::{Folder, inside};
 
 /// The largest spec file that is read, in bytes (1 MiB). Design choice: a hundred times the largest exercise we know.
 pub const MOST_BYTES: u64 = 1 << 20;
@@ -68,13 +70,15 @@ pub fn load(path: &Path) -> Result<Loaded, LoadError> {
     let file = if folder { path.join("set.toml") } else { path.to_owned() };
     file.metadata().map_err(failed(&file))?;
     let home = file.parent().map(Path::to_owned).unwrap_or_default();
-    let mut loading = Loading { home, sources: Sources::default(), diagnostics: Diagnostics::new() };
-    let SetRead { mut set, exercises, gated, mut readers, data } =
+    let pictures = Folder::new(&home);
+    let mut loading = Loading { home, pictures, sources: Sources::default(), diagnostics: Diagnostics::new() };
+    let SetRead { mut set, exercises, series, gated, mut readers, data } =
         match loading.read_file(&file, None, MOST_BYTES).map_err(failed(&file))? {
             Some(id) => loading.parse(id, read_set),
             None => SetRead {
                 set: None,
                 exercises: Vec::new(),
+                series: BTreeMap::new(),
                 gated: false,
                 readers: ReadersRead::default(),
                 data: Vec::new(),
@@ -82,7 +86,7 @@ pub fn load(path: &Path) -> Result<Loaded, LoadError> {
         };
     loading.read_data(&mut set, &mut readers.list, &data);
     loading.read_readers(&mut readers);
-    let exercises = loading.read_exercises(exercises);
+    let exercises = loading.read_exercises(exercises, series);
     if !gated {
         loading.diagnostics.extend(exercises.iter().filter_map(ungated));
     }
@@ -94,6 +98,8 @@ pub fn load(path: &Path) -> Result<Loaded, LoadError> {
 struct Loading {
     /// The folder of `set.toml`; empty for the working folder.
     home: PathBuf,
+    /// The pictures that exercises may name.
+    pictures: Folder,
     sources: Sources,
     diagnostics: Diagnostics,
 }
@@ -103,7 +109,7 @@ type Refusal = (String, &'static str);
 
 impl Loading {
     fn parse<T>(&mut self, file: FileId, read: impl FnOnce(&mut Reader<'_>) -> T) -> T {
-        read(&mut Reader::new(&self.sources, file, &mut self.diagnostics))
+        read(&mut Reader::new(&self.sources, file, &mut self.diagnostics).with_pictures(&self.pictures))
     }
 
     /// Reads the file of readers, if the set names one.
@@ -133,9 +139,9 @@ impl Loading {
     }
 
     /// Reads the listed exercises in their order; each broken one leaves its problems and no exercise.
-    fn read_exercises(&mut self, listed: Vec<Placed<String>>) -> Vec<Exercise> {
+    fn read_exercises(&mut self, listed: Vec<Placed<String>>, series: BTreeMap<String, SeriesPart>) -> Vec<Exercise> {
         let mut stems = BTreeMap::new();
-        let mut exercises = Vec::new();
+        let mut files = Vec::new();
         for entry in listed {
             let name = entry.value.rsplit('/').next().unwrap_or("");
             let stem = name.strip_suffix(".toml").unwrap_or(name).to_owned();
@@ -143,10 +149,52 @@ impl Loading {
                 continue;
             }
             let Some(file) = self.read_listed(&entry, LISTED, MOST_BYTES) else { continue };
-            exercises.extend(self.parse(file, |reader| read_exercise(reader, &stem)).map(|e| (e, entry.place)));
+            files.push((file, stem, entry.place));
+        }
+        let mut plan = Plan { series, ..Plan::default() };
+        self.count_series(&files, &mut plan);
+        let mut exercises = Vec::new();
+        for (file, stem, place) in files {
+            let read = self.parse(file, |reader| {
+                reader.plan = plan.clone();
+                read_exercise(reader, &stem)
+            });
+            self.go_on(file, &mut plan);
+            exercises.extend(read.map(|exercise| (exercise, place)));
         }
         self.check_page_ids(&exercises);
         exercises.into_iter().map(|(exercise, _)| exercise).collect()
+    }
+
+    /// Counts the levels of each series over all files.
+    fn count_series(&mut self, files: &[(FileId, String, Place)], plan: &mut Plan) {
+        for (file, ..) in files {
+            for (series, levels) in self.parts(*file, plan) {
+                if let Some(part) = plan.series.get_mut(&series) {
+                    part.of += levels;
+                }
+            }
+        }
+    }
+
+    /// Moves every series past the levels that a file has taken.
+    fn go_on(&mut self, file: FileId, plan: &mut Plan) {
+        for (series, levels) in self.parts(file, plan) {
+            if let Some(part) = plan.series.get_mut(&series) {
+                part.first += levels;
+            }
+        }
+    }
+
+    /// The levels of each series that a file takes.
+    fn parts(&self, file: FileId, plan: &Plan) -> Vec<(String, u32)> {
+        if plan.series.is_empty() {
+            return Vec::new();
+        }
+        let mut untold = Diagnostics::new();
+        let mut reader = Reader::new(&self.sources, file, &mut untold);
+        reader.plan = plan.clone();
+        parts_of_series(&mut reader)
     }
 
     /// Pushes a file listed twice, or a second file with the same stem: stems are the ids of exercises.
@@ -180,7 +228,7 @@ impl Loading {
         most: u64,
     ) -> Option<FileId> {
         let path = self.home.join(&entry.value);
-        let refusal = match self.inside(&path) {
+        let refusal = match inside(&self.home, &path) {
             Ok(true) => match self.read_file(&path, Some(entry.place), most) {
                 Ok(file) => return file,
                 Err(problem) => refuse_io(&entry.value, &problem, else_do),
@@ -193,12 +241,6 @@ impl Loading {
         };
         self.refuse(Some(entry.place), refusal);
         None
-    }
-
-    /// Whether a path, its links followed, stays in the folder of the set.
-    fn inside(&self, path: &Path) -> io::Result<bool> {
-        let home = if self.home.as_os_str().is_empty() { Path::new(".") } else { &self.home };
-        Ok(path.canonicalize()?.starts_with(home.canonicalize()?))
     }
 
     fn refuse(&mut self, place: Option<Place>, (message, help): Refusal) {

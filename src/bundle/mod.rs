@@ -7,11 +7,13 @@
 pub mod colour_report;
 pub mod demand;
 mod document;
+mod entry;
 pub mod error;
 pub mod extent;
 pub mod inked;
 pub mod json;
 pub mod load;
+pub mod pictures;
 pub mod prepare;
 pub mod readers;
 pub mod report;

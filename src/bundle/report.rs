@@ -8,15 +8,16 @@ use serde::Serialize;
 
 use crate::diagnostics::{Diagnostic, Severity};
 use crate::exercise::quiz::{Pass, Question};
+use crate::layout::parts::readings::{self, Reading};
 use crate::layout::sheet::Sheet;
 use crate::layout::{LaidOut, Placed};
 use crate::optics::Viewer;
-use crate::scene::{Eyes, Role};
-use crate::solve::{SolvedForm, Stand};
+use crate::scene::Role;
+use crate::solve::Stand;
 use crate::spec::{Edition, MediumSource};
-use crate::units::Mm;
 
 use super::colour_report::{ColourPart, InksPart};
+use super::entry::{Entry, entries, near_to_far};
 use super::extent::Extent;
 use super::inked::Inked;
 use super::json;
@@ -153,6 +154,9 @@ struct PagePart<'a> {
     targets: Vec<Entry<'a>>,
     marks: Vec<Entry<'a>>,
     guides: Vec<Entry<'a>>,
+    /// The target of the page from other distances, or from the page, where the page tells so.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    readings: Vec<ReadingPart>,
     lints: Vec<Finding<'a>>,
 }
 
@@ -192,25 +196,17 @@ struct BalancePart<'a> {
     set_by: &'a str,
 }
 
-/// A feature on a page. Where its depth varies, the stand is that of its first point.
+/// One target as seen from one distance.
 #[derive(Serialize)]
-struct Entry<'a> {
-    id: &'a str,
-    role: &'static str,
-    eyes: &'static str,
-    /// Middle between its two half-images.
-    at_mm: [f64; 2],
-    size_mm: [f64; 2],
+struct ReadingPart {
+    distance_mm: f64,
     parallax_mm: f64,
     demand_pd: f64,
-    disparity_arcsec: f64,
-    /// From the eye plane; null where the eyes stand parallel.
     place_mm: Option<f64>,
     /// Nearest and farthest place over the ipds of the audience; null is beyond every place.
     place_range_mm: [Option<f64>; 2],
-    /// `[x, y, parallax]` along a path.
-    #[serde(skip_serializing_if = "Option::is_none")]
-    points: Option<Vec<[f64; 3]>>,
+    /// The same from the page on, whichever side; null where there is no such place.
+    from_page_mm: Option<[f64; 2]>,
 }
 
 #[derive(Serialize)]
@@ -254,7 +250,11 @@ fn pages<'a>(book: &Book<'a>, laid: &'a LaidOut, extent: &Extent) -> Vec<PagePar
         .map(|(sheet, placed)| {
             let exercise = next.next_if(|page| page.page.id == sheet.id);
             let around = if next.len() == book.pages.len() { "front" } else { "back" };
-            PagePart { balance: balance(book, exercise), ..page(sheet, placed, exercise, around, extent) }
+            PagePart {
+                balance: balance(book, exercise),
+                readings: readings(book, exercise),
+                ..page(sheet, placed, exercise, around, extent)
+            }
         })
         .collect()
 }
@@ -266,7 +266,7 @@ fn page<'a>(
     around: &'static str,
     extent: &Extent,
 ) -> PagePart<'a> {
-    let of = |roles: &[Role]| placed.iter().filter(|p| roles.contains(&p.feature.role)).map(Entry::new).collect();
+    let of = |roles: &[Role]| placed.iter().filter(|p| roles.contains(&p.feature.role)).flat_map(entries).collect();
     let quiz = exercise.and_then(|e| e.page.quiz.as_ref());
     PagePart {
         number: sheet.number,
@@ -284,6 +284,7 @@ fn page<'a>(
         targets: of(&[Role::Target, Role::Bead, Role::Trail, Role::Field]),
         marks: of(&[Role::Watch, Role::Lock, Role::Number, Role::Reference]),
         guides: of(&[Role::Guide]),
+        readings: Vec::new(),
         lints: exercise.map_or(&[][..], |e| &e.lints).iter().map(Finding::new).collect(),
     }
 }
@@ -313,39 +314,23 @@ impl AnswersPart {
     }
 }
 
-impl<'a> Entry<'a> {
-    fn new(placed: &'a Placed) -> Self {
-        let feature = &placed.feature;
-        let Stand { parallax, demand, disparity, place, place_range } = feature.stand;
+fn readings(book: &Book<'_>, exercise: Option<&SolvedPage>) -> Vec<ReadingPart> {
+    let all = exercise.map(|e| readings::of(&e.page, &e.features, &book.set.viewer)).unwrap_or_default();
+    all.iter().map(ReadingPart::new).collect()
+}
+
+impl ReadingPart {
+    fn new(reading: &Reading) -> Self {
+        let Stand { parallax, demand, place, place_range, .. } = reading.stand;
         Self {
-            id: &feature.id,
-            role: role_name(feature.role),
-            eyes: eyes_name(feature.eyes),
-            at_mm: [fine(placed.at.x), fine(placed.at.y)],
-            size_mm: [fine(placed.size.width), fine(placed.size.height)],
+            distance_mm: fine(reading.distance.0),
             parallax_mm: fine(parallax.0),
             demand_pd: fine(demand.0),
-            disparity_arcsec: round(disparity.to_arcsec(), 100.0),
             place_mm: place.map(|mm| fine(mm.0)),
             place_range_mm: near_to_far(place_range),
-            points: points(placed),
+            from_page_mm: reading.from_page().map(|(near, far)| [fine(near), fine(far)]),
         }
     }
-}
-
-/// The points of a path in page mm, each with its parallax.
-fn points(placed: &Placed) -> Option<Vec<[f64; 3]>> {
-    let SolvedForm::Path { points, .. } = &placed.feature.form else { return None };
-    // The middle of the path is known in both frames, which differ by a shift alone.
-    let (dx, dy) = (placed.at.x - placed.feature.at.0, placed.at.y - placed.feature.at.1);
-    Some(points.iter().map(|p| [fine(p.x + dx), fine(p.y + dy), fine(p.parallax)]).collect())
-}
-
-/// The two places in order; no place at all lies beyond every place.
-fn near_to_far((a, b): (Option<Mm>, Option<Mm>)) -> [Option<f64>; 2] {
-    let beyond = |place: Option<Mm>| place.map_or(f64::INFINITY, |mm| mm.0);
-    let (near, far) = if beyond(b) < beyond(a) { (b, a) } else { (a, b) };
-    [near, far].map(|place| place.map(|mm| fine(mm.0)))
 }
 
 impl<'a> Finding<'a> {
@@ -356,28 +341,6 @@ impl<'a> Finding<'a> {
             message: &diagnostic.message,
             help: &diagnostic.help,
         }
-    }
-}
-
-const fn role_name(role: Role) -> &'static str {
-    match role {
-        Role::Target => "target",
-        Role::Bead => "bead",
-        Role::Trail => "trail",
-        Role::Watch => "watch",
-        Role::Lock => "lock",
-        Role::Number => "number",
-        Role::Guide => "guide",
-        Role::Reference => "reference",
-        Role::Field => "field",
-    }
-}
-
-const fn eyes_name(eyes: Eyes) -> &'static str {
-    match eyes {
-        Eyes::Left => "left",
-        Eyes::Right => "right",
-        Eyes::Both => "both",
     }
 }
 
@@ -395,7 +358,7 @@ pub(super) fn fine(value: f64) -> f64 {
 }
 
 /// The nearest multiple of one part in `parts`, never -0.
-fn round(value: f64, parts: f64) -> f64 {
+pub(super) fn round(value: f64, parts: f64) -> f64 {
     (value * parts).round() / parts + 0.0
 }
 
@@ -408,12 +371,5 @@ mod tests {
         assert_eq!(fine(354.902_949_9).to_string(), "354.9029");
         assert_eq!(fine(-0.000_01).to_string(), "0");
         assert_eq!(round(4096.456, 100.0).to_string(), "4096.46");
-    }
-
-    #[test]
-    fn the_far_end_of_a_range_may_have_no_place() {
-        assert_eq!(near_to_far((Some(Mm(476.0)), Some(Mm(448.0)))), [Some(448.0), Some(476.0)]);
-        assert_eq!(near_to_far((None, Some(Mm(4000.0)))), [Some(4000.0), None]);
-        assert_eq!(near_to_far((Some(Mm(344.8)), Some(Mm(361.4)))), [Some(344.8), Some(361.4)]);
     }
 }

@@ -4,7 +4,7 @@
 //! `i mod N + 1`. Each shard leaves a report of its own. They are joined when all are there, made from the same files,
 //! by the same version, with the same arguments.
 
-use std::fmt::Write as _;
+use std::fmt::{self, Write as _};
 use std::path::Path;
 
 use serde::{Deserialize, Serialize};
@@ -98,19 +98,30 @@ fn shard_of(name: &str) -> Option<Shard> {
     Shard::new(number.parse().ok()?, of.parse().ok()?)
 }
 
-/// A digest of what a run is made from: the version, the arguments that shape its files, and the texts of all files of
-/// its sets.
-pub fn inputs<'a>(arguments: &'a str, texts: impl Iterator<Item = &'a str>) -> String {
-    let mut hash = Sha256::new();
+/// A digest of what a run is made from: the version, the arguments that shape its files, the texts of all files of its
+/// sets, and what was read from them, pictures among it.
+pub fn inputs<'a>(arguments: &'a str, texts: impl Iterator<Item = &'a str>, read: &dyn fmt::Debug) -> String {
+    let mut hash = Hash(Sha256::new());
     for text in [env!("CARGO_PKG_VERSION"), arguments].into_iter().chain(texts) {
-        hash.update((text.len() as u64).to_le_bytes());
-        hash.update(text.as_bytes());
+        hash.0.update((text.len() as u64).to_le_bytes());
+        hash.0.update(text.as_bytes());
     }
+    let _ = write!(hash, "{read:?}");
     let mut hex = String::new();
-    for byte in hash.finalize() {
+    for byte in hash.0.finalize() {
         let _ = write!(hex, "{byte:02x}");
     }
     hex
+}
+
+/// Takes text into a digest as it is written.
+struct Hash(Sha256);
+
+impl fmt::Write for Hash {
+    fn write_str(&mut self, text: &str) -> fmt::Result {
+        self.0.update(text.as_bytes());
+        Ok(())
+    }
 }
 
 /// The reports of all shards in a folder, with their names; an error where one is missing or of another run.
@@ -184,9 +195,10 @@ mod tests {
     /// Text that moves from one file to the next is another input.
     #[test]
     fn inputs_are_told_apart() {
-        let of = |arguments, texts: [&'static str; 2]| inputs(arguments, texts.into_iter());
+        let of = |arguments, texts: [&'static str; 2]| inputs(arguments, texts.into_iter(), &1);
         assert_eq!(of("a", ["b", "c"]), of("a", ["b", "c"]));
         assert_ne!(of("a", ["b", "c"]), of("a", ["bc", ""]));
         assert_ne!(of("a", ["b", "c"]), of("x", ["b", "c"]));
+        assert_ne!(of("a", ["b", "c"]), inputs("a", ["b", "c"].into_iter(), &2));
     }
 }

@@ -29,7 +29,8 @@ impl Sets {
 
     /// What a run with these arguments is made from.
     pub(super) fn inputs(&self, arguments: &str) -> String {
-        inputs(arguments, self.0.iter().flat_map(|set| set.sources.texts()))
+        let read: Vec<_> = self.0.iter().map(|set| &set.exercises).collect();
+        inputs(arguments, self.0.iter().flat_map(|set| set.sources.texts()), &read)
     }
 
     /// The sets as books; `None` while there is an error in any file of any set.

@@ -152,6 +152,7 @@ mod tests {
                 variant: None,
                 seed: None,
                 quiz: None,
+                readings: None,
                 gated: false,
                 scene: Scene::default(),
                 words: Words::default(),

@@ -8,6 +8,7 @@ mod console;
 mod convert;
 mod findings;
 mod inks;
+mod kinds;
 mod ladder;
 mod options;
 mod readers;
@@ -39,6 +40,7 @@ enum Command {
     Check(check::Args),
     Convert(convert::Args),
     Inks(inks::Args),
+    Kinds(kinds::Args),
 }
 
 /// How a command ended, if nothing stopped it.
@@ -76,6 +78,7 @@ pub fn run(args: impl IntoIterator<Item = OsString>) -> ExitCode {
         Command::Check(args) => check::run(args, &console),
         Command::Convert(args) => convert::run(args, &console),
         Command::Inks(args) => inks::run(args, &console),
+        Command::Kinds(args) => kinds::run(args, &console),
     };
     match done {
         Ok(Status::Fine) => ExitCode::SUCCESS,

@@ -32,6 +32,8 @@ pub const RAMP: &str = "E-RAMP";
 pub const DUPLICATE: &str = "E-DUPLICATE";
 /// Keys or tables that exclude each other.
 pub const CONFLICT: &str = "E-CONFLICT";
+/// Questions that luck alone passes too easily.
+pub const LUCK: &str = "E-LUCK";
 /// What only a professional may decide, without one named in `[gate]`.
 pub const GATE: &str = "E-GATE";
 /// A row of a file of numbers, or such a file as a whole, that cannot be used.

@@ -29,7 +29,7 @@ pub const BALANCE: TableSpec = TableSpec {
             "share",
             Takes::Share(percent(20.0, 100.0)),
             "What the stronger eye keeps. On paper its lines have so much of their width, and its discs a hole that \
-             leaves so much of their area; letters and watch marks stay whole, ink stays solid. On a screen its ink \
+             leaves so much of their area; letters, drawings and watch marks stay whole, ink stays solid. On a screen its ink \
              has so much of its luminance step from the ground. Places and the outer edges of shapes stay, and so does the other eye's \
              picture. A ghost weighs more beside a weaker mark.",
         ),

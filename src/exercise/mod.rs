@@ -2,16 +2,26 @@
 //!
 //! A kind knows depth, never offsets or colours.
 
+pub mod artwork;
 pub mod balance;
+pub mod choice;
+pub mod dots;
 pub mod fusion;
+pub mod gated;
+mod ladder;
+pub mod lines;
+pub mod parts;
 pub mod quiz;
 pub mod ramp;
+pub mod readiness;
+pub mod readings;
 pub mod reference;
+pub mod solids;
 pub mod steps;
 pub mod target;
 pub mod words;
 
-use crate::diagnostics::{Diagnostic, Place, codes};
+use crate::diagnostics::Place;
 use crate::scene::Scene;
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableForm, TableSpec, Takes};
@@ -21,6 +31,7 @@ use crate::spec::table::Table;
 
 use balance::Balance;
 use quiz::Quiz;
+use readings::Readings;
 use words::{AuthorWords, Words};
 
 /// One exercise of the set, read and checked.
@@ -55,6 +66,11 @@ pub trait Draws {
     /// Whether anything on its pages is drawn by lot, so that the seed belongs in the footer.
     fn is_seeded(&self) -> bool {
         false
+    }
+
+    /// The numbers that depend on the viewer, where its pages show some.
+    fn readings(&self) -> Option<Readings> {
+        None
     }
 
     /// The art and the words of one page.
@@ -106,6 +122,9 @@ macro_rules! kinds {
         /// Every kind, in the same order.
         pub const KINDS: &[Kind] = &[$($room::$module::KIND),*];
 
+        /// The family of each kind, in the same order: the folder it stands in.
+        const ROOMS: &[&str] = &[$(stringify!($room)),*];
+
         impl Body {
             /// The id of its kind.
             pub fn kind(&self) -> &'static str {
@@ -127,10 +146,42 @@ macro_rules! kinds {
 
 // From the first checks to the last steps: the order of the spec reference and of `depthpress kinds`.
 kinds! {
+    "who": readiness::who::Who,
+    "inset": readiness::inset::Inset,
+    "nonius": readiness::nonius::Nonius,
+    "halves": readiness::halves::Halves,
+    "dealt": fusion::dealt::Dealt,
+    "patch": fusion::patch::Patch,
+    "words": fusion::words::Lettering,
+    "columns": fusion::columns::Columns,
     "hold": fusion::hold::Hold,
-    "jump": steps::jump::Jump,
-    "trail": steps::trail::Trail,
+    "hoop": steps::hoop::Hoop,
+    "tiles": steps::tiles::Tiles,
+    "posts": steps::posts::Posts,
+    "solids": steps::solids::Solids,
     "nest": steps::nest::Nest,
+    "rungs": steps::rungs::Rungs,
+    "jump": steps::jump::Jump,
+    "pairs": steps::pairs::Pairs,
+    "tour": steps::tour::Tour,
+    "trail": steps::trail::Trail,
+    "walk": steps::walk::Walk,
+    "point": steps::point::Point,
+    "odd": choice::odd::Odd,
+    "side": choice::side::Side,
+    "order": choice::order::Order,
+    "match": choice::matching::Match,
+    "hidden": dots::hidden::Hidden,
+    "gap": dots::gap::Gap,
+    "planes": dots::planes::Planes,
+    "board": dots::board::Board,
+    "hills": dots::hills::Hills,
+    "waves": dots::waves::Waves,
+    "relief": dots::relief::Relief,
+    "layers": artwork::layers::Layers,
+    "scene": artwork::scene::Stage,
+    "contrast": gated::contrast::Contrast,
+    "shared": gated::shared::Shared,
 }
 
 impl Exercise {
@@ -167,6 +218,40 @@ pub struct Kind {
     pub example: &'static str,
 }
 
+/// A family of kinds.
+#[derive(Debug)]
+pub struct Family {
+    /// Its name: that of the folder in which its kinds stand.
+    pub id: &'static str,
+    /// What its kinds have in common, one sentence.
+    pub doc: &'static str,
+}
+
+/// The families, from the first checks to what a professional sets.
+pub const FAMILIES: &[Family] = &[
+    Family { id: "readiness", doc: "Whether everything is ready: both eyes at work, glasses the right way round." },
+    Family { id: "fusion", doc: "One thing is held single." },
+    Family { id: "steps", doc: "The eyes change between depths." },
+    Family { id: "choice", doc: "A question is answered by depth alone." },
+    Family { id: "dots", doc: "A form appears in dots, and only to both eyes together." },
+    Family { id: "artwork", doc: "Pictures that authors bring along get depth." },
+    Family { id: "gated", doc: "What an eye-care professional sets, under `[gate]`." },
+];
+
+impl Kind {
+    /// The id of its family.
+    pub fn family(&self) -> &'static str {
+        let room = KINDS.iter().zip(ROOMS).find(|(kind, _)| kind.id == self.id);
+        room.map_or("", |(_, room)| room)
+    }
+
+    /// The keys of its `[exercise]` that not every kind has.
+    pub fn own_keys(&self) -> impl Iterator<Item = &'static Field> {
+        let exercise = self.tables.first().into_iter().flat_map(|table| table.fields());
+        exercise.filter(|field| COMMON.iter().all(|common| common.key != field.key))
+    }
+}
+
 /// Keys of `[exercise]` that every kind has.
 pub const COMMON: &[Field] = &[
     Field::required("kind", Takes::Choice(IDS), "The kind of exercise."),
@@ -187,6 +272,12 @@ pub const COMMON: &[Field] = &[
         "The steps; in place of the kind's own words.",
     ),
     Field::optional("see", Takes::Text(300), "What both eyes together should see; in place of the kind's own words."),
+    Field::optional(
+        "in_turn",
+        Takes::List { of: &Takes::Text(20), min: 2, max: 6 },
+        "Keys whose ramps change one after the other, in this order, so that one thing gets harder at a time: the page \
+         after the last level of one ramp has the second level of the next. Left out: all change together.",
+    ),
     Field::default(
         "seed",
         Takes::Count { min: 1, max: 999_999 },
@@ -209,6 +300,27 @@ const HEAD: TableSpec = TableSpec {
     doc: "What kind of exercise it is, and its words.",
 };
 
+/// The series that an exercise file takes part in, each with its levels of it. Problems of the file are left for
+/// [`read_exercise`] to tell.
+pub fn parts_of_series(reader: &mut Reader<'_>) -> Vec<(String, u32)> {
+    let document = Document::parse(reader);
+    let kind = document.table(reader, &HEAD).and_then(|head| {
+        let Word(number) = head.get(reader, "kind")?;
+        Some((head, KINDS.get(number)?))
+    });
+    let Some((head, kind)) = kind else { return Vec::new() };
+    let Some(spec) = kind.tables.first() else { return Vec::new() };
+    let mut parts: Vec<(String, u32)> = Vec::new();
+    for ramp in ladder::look_ahead(reader, &document, kind, &head.read_as(spec)) {
+        let Some(series) = ramp.series else { continue };
+        // Several ramps of one file may follow one series side by side.
+        if parts.iter().all(|(known, _)| *known != series) {
+            parts.push((series, ramp.levels));
+        }
+    }
+    parts
+}
+
 /// Reads an exercise file; `id` is the stem of its name. `None`: the problems have been pushed.
 pub fn read_exercise(reader: &mut Reader<'_>, id: &str) -> Option<Exercise> {
     let document = Document::parse(reader);
@@ -222,11 +334,12 @@ pub fn read_exercise(reader: &mut Reader<'_>, id: &str) -> Option<Exercise> {
     let mut table = head.read_as(kind.tables.first()?);
     table.check_keys(reader);
     let title = table.get(reader, "title");
+    let in_turn = ladder::plan(reader, &document, kind, &table);
     let words = read_words(reader, &table);
     let balance = balance::read(reader, &table);
     let seed = table.get(reader, "seed");
     let body = (kind.read)(reader, &document, &table);
-    let even = check_ramps(reader);
+    let even = in_turn && ladder::check(reader);
     let (id, place) = (id.to_owned(), table.place());
     let exercise = Exercise { id, title: title?, words: words?, balance: balance?, seed: seed?, body: body?, place };
     even.then_some(exercise)
@@ -255,28 +368,6 @@ fn key_of_other_kinds(table: &TableSpec, key: &str) -> Option<String> {
     (!names.is_empty()).then(|| format!("`{key}` is a key of another kind: {}", names.join(", ")))
 }
 
-/// All ramps of an exercise have the same number of levels; pushes each that differs from the first.
-fn check_ramps(reader: &mut Reader<'_>) -> bool {
-    let ramps = reader.ramps().to_vec();
-    let Some((first, rest)) = ramps.split_first() else { return true };
-    let wrong: Vec<_> = rest.iter().filter(|ramp| ramp.levels != first.levels).collect();
-    for ramp in &wrong {
-        let message = format!(
-            "this ramp of `{}` has {} levels, the ramp of `{}` on line {} has {}",
-            ramp.key,
-            ramp.levels,
-            first.key,
-            reader.line(first.place),
-            first.levels
-        );
-        let problem = Diagnostic::error(codes::RAMP, ramp.place, message)
-            .with_label(format!("{} levels", ramp.levels))
-            .with_help("give all ramps of an exercise the same number of levels");
-        reader.push(problem);
-    }
-    wrong.is_empty()
-}
-
 /// One page of an exercise: one level.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Page {
@@ -296,6 +387,8 @@ pub struct Page {
     pub seed: Option<u32>,
     /// What is asked, with the answers.
     pub quiz: Option<Quiz>,
+    /// The numbers that depend on the viewer, where it shows some.
+    pub readings: Option<Readings>,
     /// Whether its kind needs a `[gate]`.
     pub gated: bool,
     /// What stands where.
@@ -364,6 +457,7 @@ impl Exercise {
             variant: self.letter(variant),
             seed: body.is_seeded().then_some(self.seed),
             quiz,
+            readings: body.readings(),
             gated: self.kind().is_some_and(|kind| kind.gated),
             scene,
             words: words.with(&self.words),

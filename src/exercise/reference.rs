@@ -2,7 +2,7 @@
 
 use std::fmt::Write as _;
 
-use crate::spec::field::{TableSpec, Takes};
+use crate::spec::field::{Field, TableSpec, Takes};
 use crate::spec::reference::{KEYS_HEAD, row, table, units};
 use crate::spec::set;
 
@@ -72,13 +72,16 @@ fn push_ramps(out: &mut String) {
          [\"40 mm\", \"34 mm\", \"30 mm\", \"28 mm\"] }\n```\n\n| key | takes | meaning |\n|---|---|---|\n",
     );
     for field in ramp::RAMP.fields() {
-        // What a ramp holds is what the ramped key takes.
-        let takes = match field.takes {
-            Takes::Depth => "one value".to_owned(),
-            Takes::List { min, max, .. } => format!("a list of {min} to {max} values"),
-            takes => takes.words(),
-        };
-        let _ = writeln!(out, "| `{}` | {takes} | {} |", field.key, field.doc);
+        let _ = writeln!(out, "| `{}` | {} | {} |", field.key, ramp_takes(field), field.doc);
+    }
+}
+
+/// What a key of a ramp takes, in words: what a ramp holds is what the ramped key takes.
+pub fn ramp_takes(field: &Field) -> String {
+    match field.takes {
+        Takes::Depth => "one value".to_owned(),
+        Takes::List { min, max, .. } => format!("a list of {min} to {max} values"),
+        takes => takes.words(),
     }
 }
 
@@ -96,10 +99,10 @@ fn push_common(out: &mut String) {
 
 fn push_kind(out: &mut String, kind: &Kind) {
     let _ = write!(out, "\n## Kind `{}`\n\n{}\n\n```toml\n{}```\n", kind.id, kind.doc, kind.example);
-    let Some((exercise, tables)) = kind.tables.split_first() else { return };
-    let own: Vec<_> = exercise.fields().filter(|f| COMMON.iter().all(|c| c.key != f.key)).collect();
+    let Some((_, tables)) = kind.tables.split_first() else { return };
+    let own: Vec<_> = kind.own_keys().collect();
     if !own.is_empty() {
-        let _ = write!(out, "\n### `[exercise]` of a `{}`\n\n{KEYS_HEAD}", kind.id);
+        let _ = write!(out, "\n### `[exercise]` of kind `{}`\n\n{KEYS_HEAD}", kind.id);
     }
     for field in own {
         let _ = writeln!(out, "{}", row(field));

@@ -3,10 +3,10 @@
 use std::collections::BTreeMap;
 
 use crate::diagnostics::{Diagnostic, Place, codes};
-use crate::scene::{At, Companions, Depth, Eyes, Feature, Form, Role, Scaling, Shape, Size};
+use crate::scene::{At, Companions, Depth, Direction, Eyes, Feature, Form, Role, Scaling, Shape, Size};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableSpec, Takes, deg, mm};
-use crate::spec::read::{Placed, Word};
+use crate::spec::read::Placed;
 use crate::spec::reader::Reader;
 use crate::spec::table::Table;
 use crate::units::{Mm, Quantity, Unit};
@@ -50,20 +50,44 @@ pub const OWN: &[Field] = &[
     Field::optional(
         "label",
         Takes::Id,
-        "Names the target in words and report; unique in the file. Left out: `target-1` and so on.",
+        "Names the target in words and report; unique in the file. Left out: `target-1` and so on; of a drawing: the \
+         name of its file, where that is free.",
     ),
     Field::required("depth", Takes::Ramp(&Takes::Depth), "How deep it stands."),
     Field::default("eyes", Takes::Choice(&["both", "left", "right"]), r#""both""#, "Which eye sees it."),
+];
+
+/// The words of `shape`.
+const SHAPES: &[&str] =
+    &["ring", "disc", "square", "diamond", "star", "cross", "triangle", "hexagon", "open ring", "drawing", "text"];
+
+/// Keys that belong to one shape, with what the others lack.
+const ONE_SHAPE: &[(&str, &str, &str)] = &[
+    ("text", "text", "this shape has no letters"),
+    ("gap", "open ring", "this shape has no gap"),
+    ("file", "drawing", "this shape is no drawing"),
 ];
 
 /// The keys of how a target looks, shared with `[arrangement]`.
 pub const LOOK: &[Field] = &[
     Field::required(
         "shape",
-        Takes::Choice(&["ring", "disc", "square", "diamond", "star", "cross", "triangle", "text"]),
-        "Its outline. A `disc` is solid, a `cross` is two bars, the others are lines.",
+        Takes::Choice(SHAPES),
+        "Its outline. A `disc` and a `hexagon` are solid, a `cross` is two bars, an `open ring` has a gap, a `drawing` \
+         is the author's own; the others are lines.",
     ),
     Field::optional("text", Takes::Text(24), "The letters or words of `shape = \"text\"`; of no other shape."),
+    Field::optional(
+        "gap",
+        Takes::Choice(&["up", "right", "down", "left"]),
+        "The side of the gap of `shape = \"open ring\"`; of no other shape.",
+    ),
+    Field::optional(
+        "file",
+        Takes::Picture("svg"),
+        "The drawing of `shape = \"drawing\"`, from the folder of the set; of no other shape. Every paint in it is the \
+         one ink. Letters, images and effects are refused.",
+    ),
     Field::required(
         "size",
         Takes::Ramp(&Takes::Size { length: mm(2.0, 160.0), angle: deg(0.2, 22.0) }),
@@ -148,14 +172,25 @@ fn read(
     labels: &mut BTreeMap<String, Place>,
 ) -> Option<Target> {
     table.check_keys(reader);
-    let label =
-        table.maybe(reader, "label")?.unwrap_or(Placed { value: format!("target-{number}"), place: table.place() });
-    let label = crate::spec::unique(reader, "label", label, labels);
+    let written: Option<Option<Placed<String>>> = table.maybe(reader, "label");
     let depth = table.get(reader, "depth");
     let eyes = table.one_of(reader, "eyes", &[Eyes::Both, Eyes::Left, Eyes::Right]);
     let place = table.place_of(reader, "depth");
     let look = read_look(reader, &table);
+    let own = || Placed { value: own_label(look.as_ref(), number, labels), place: table.place() };
+    let label = written?.unwrap_or_else(own);
+    let label = crate::spec::unique(reader, "label", label, labels);
     Some(Target { label: label?, depth: depth?, eyes: eyes?, place, ..look? })
+}
+
+/// What a target without a label is called.
+fn own_label(look: Option<&Target>, number: usize, taken: &BTreeMap<String, Place>) -> String {
+    match look.map(|look| &look.shape) {
+        Some(Shape::Drawing(drawing)) => Some(drawing.name.replace(' ', "-")),
+        _ => None,
+    }
+    .filter(|label| !taken.contains_key(label))
+    .unwrap_or_else(|| format!("target-{number}"))
 }
 
 /// Reads the keys of [`LOOK`] with scaling and lock frame. Label, depth and eyes are filled in by the caller.
@@ -182,24 +217,33 @@ pub fn read_look(reader: &mut Reader<'_>, table: &Table<'_>) -> Option<Target> {
     })
 }
 
-fn read_shape(reader: &mut Reader<'_>, table: &Table<'_>) -> Option<Shape> {
-    let shape: Option<Word> = table.get(reader, "shape");
-    let text: Option<Option<String>> = table.maybe(reader, "text");
-    let outlines =
-        [Shape::Ring, Shape::Disc, Shape::Square, Shape::Diamond, Shape::Star, Shape::Cross, Shape::Triangle];
-    match (outlines.into_iter().nth(shape?.0), text?) {
-        (None, Some(text)) => Some(Shape::Text(text)),
-        (None, None) => table.get(reader, "text").map(Shape::Text),
-        (Some(outline), None) => Some(outline),
-        (Some(_), Some(_)) => {
-            let message = "`text` goes with `shape = \"text\"` alone";
-            let problem = Diagnostic::error(codes::CONFLICT, table.place_of(reader, "text"), message)
-                .with_label("this shape has no letters")
-                .with_help("leave out `text`, or write `shape = \"text\"`");
-            reader.push(problem);
-            None
-        }
+/// Reads the shape with the keys that belong to one shape alone.
+pub fn read_shape(reader: &mut Reader<'_>, table: &Table<'_>) -> Option<Shape> {
+    let word = table.word(reader, "shape")?;
+    let fits = ONE_SHAPE.iter().filter(|(key, shape, _)| *shape != word && table.has(key) && table.knows(key));
+    let strays: Vec<_> = fits.collect();
+    for (key, shape, label) in &strays {
+        let message = format!("`{key}` goes with `shape = \"{shape}\"` alone");
+        let problem = Diagnostic::error(codes::CONFLICT, table.place_of(reader, key), message)
+            .with_label(*label)
+            .with_help(format!("leave out `{key}`, or write `shape = \"{shape}\"`"));
+        reader.push(problem);
     }
+    let shape = match word {
+        "text" => table.get(reader, "text").map(Shape::Text),
+        "drawing" => table.get(reader, "file").map(Shape::Drawing),
+        "open ring" => table.one_of(reader, "gap", &Direction::ALL).map(Shape::OpenRing),
+        "hexagon" => Some(Shape::Polygon(6)),
+        "ring" => Some(Shape::Ring),
+        "disc" => Some(Shape::Disc),
+        "square" => Some(Shape::Square),
+        "diamond" => Some(Shape::Diamond),
+        "star" => Some(Shape::Star),
+        "cross" => Some(Shape::Cross),
+        "triangle" => Some(Shape::Triangle),
+        _ => None,
+    };
+    if strays.is_empty() { shape } else { None }
 }
 
 impl Target {
@@ -217,7 +261,7 @@ impl Target {
                 depth: self.depth.at(level),
             },
             scaling: self.scaling,
-            companions: Companions { watch: self.watch, lock: self.lock, number: None },
+            companions: Companions { watch: self.watch, lock: self.lock, ..Companions::default() },
             solid: false,
             place: Some(self.place),
         }

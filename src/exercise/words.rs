@@ -64,10 +64,22 @@ pub fn shape_name(shape: &Shape) -> &str {
         Shape::Polygon(8) => "octagon",
         Shape::Polygon(_) => "polygon",
         Shape::Drawing(drawing) => &drawing.name,
+        Shape::Outline(inner) => shape_name(inner),
         Shape::Text(text) if text.chars().count() == 1 => "letter",
         Shape::Text(text) if text.contains(' ') => "line of words",
         Shape::Text(_) => "word",
     }
+}
+
+/// What a brief check says at its end.
+pub const BRIEF: &str = "One minute is enough.";
+
+/// What a page of a kind that a professional sets says first.
+pub const AS_TOLD: &str = "Do this only as your professional told you.";
+
+/// Rows of "If you see only …", written out.
+pub fn rows(rows: &[(&str, &str)]) -> Vec<(String, String)> {
+    rows.iter().map(|&(seen, then)| (seen.to_owned(), then.to_owned())).collect()
 }
 
 /// A time in words: "10 seconds".
@@ -99,7 +111,7 @@ pub fn with_marks(see: String, watch: bool) -> String {
 
 /// What it means when one eye's part is missing. The bar belongs to the left eye, the wedge to the right eye.
 pub fn one_part(watch: bool) -> Vec<(String, String)> {
-    let rows: &[(&str, &str)] = if watch {
+    rows(if watch {
         &[
             ("the bar", "Your right eye has dropped out. Blink, look far away, try again."),
             ("the wedge", "Your left eye has dropped out. Blink, look far away, try again."),
@@ -110,6 +122,5 @@ pub fn one_part(watch: bool) -> Vec<(String, String)> {
             ("one flat picture", "One eye has dropped out. Cover each eye in turn, then try again."),
             ("two of each", "Rest, then go one page easier."),
         ]
-    };
-    rows.iter().map(|&(seen, then)| (seen.to_owned(), then.to_owned())).collect()
+    })
 }

@@ -3,20 +3,10 @@
 use crate::exercise::words::shape_name;
 use crate::optics::Viewer;
 use crate::scene::{Eyes, Role};
-use crate::solve::{SolvedFeature, SolvedForm, Stand};
+use crate::solve::{FLAT, SolvedFeature, SolvedForm, Stand};
 use crate::units::plain;
 
-/// Demands smaller than this read as "on the page", pd: they print as 0.
-const FLAT: f64 = 0.005;
-
-/// A demand with its side: "2 pd toward", "on the page".
-pub fn demand(stand: &Stand) -> String {
-    let demand = stand.demand.0;
-    if demand.abs() < FLAT {
-        return "on the page".to_owned();
-    }
-    format!("{} pd {}", plain(demand.abs(), 2), if 0.0 < demand { "toward" } else { "away" })
-}
+use super::apart;
 
 /// A distance from the eyes over the ipd range: "34.5 to 36.1 cm".
 pub fn place(stand: &Stand, viewer: &Viewer) -> String {
@@ -34,13 +24,16 @@ pub fn looked_at(features: &[SolvedFeature]) -> impl Iterator<Item = &SolvedFeat
     features.iter().filter(|f| matches!(f.role, Role::Target | Role::Bead))
 }
 
-/// The demands that a page asks for, from the most toward to the most away, every point of a path included.
+/// The demands that a page asks for, from the most toward to the most away, every point of a path included. What is read flat on the
+/// page beside a target does not count.
 pub fn demand_range(features: &[SolvedFeature], viewer: &Viewer) -> (f64, f64) {
     let of = |parallax: f64| 0.0 - 100.0 * parallax / viewer.distance.0;
-    let all = features.iter().filter(|f| f.role != Role::Guide).flat_map(|feature| match &feature.form {
-        SolvedForm::Shape { .. } | SolvedForm::Strokes { .. } => vec![feature.stand.demand.0],
-        SolvedForm::Dots(dots) => dots.stands().map(|stand| stand.demand.0).collect(),
-        SolvedForm::Path { points, .. } => points.iter().map(|point| of(point.parallax)).collect(),
+    let all = features.iter().filter(|f| !matches!(f.role, Role::Guide | Role::Number)).flat_map(|feature| {
+        match &feature.form {
+            SolvedForm::Shape { .. } | SolvedForm::Strokes { .. } => vec![feature.stand.demand.0],
+            SolvedForm::Dots(dots) => dots.stands().map(|stand| stand.demand.0).collect(),
+            SolvedForm::Path { points, .. } => points.iter().map(|point| of(point.parallax)).collect(),
+        }
     });
     all.fold((f64::NEG_INFINITY, f64::INFINITY), |(high, low), demand| (high.max(demand), low.min(demand)))
 }
@@ -59,23 +52,46 @@ pub fn demand_words(features: &[SolvedFeature], viewer: &Viewer) -> String {
     if from == to { from } else { format!("from {from} to {to}") }
 }
 
+/// "All on the page, at 40 cm.", "Depths: from 2 pd toward to the page, at 40 cm."
+fn stands(features: &[SolvedFeature], viewer: &Viewer) -> String {
+    let cm = plain(viewer.distance.0 / 10.0, 1);
+    match demand_words(features, viewer).as_str() {
+        "the page" => format!("All on the page, at {cm} cm."),
+        words => format!("Depths: {words}; page at {cm} cm."),
+    }
+}
+
 /// The caption under the art: where the targets should seem to stand, counted from the eyes.
 pub fn caption(features: &[SolvedFeature], viewer: &Viewer) -> String {
     let page = format!("page {} cm", plain(viewer.distance.0 / 10.0, 1));
+    if apart::is_apart(features) {
+        return format!("{} {}", apart::alone(features), stands(features, viewer));
+    }
     let seen: Vec<&SolvedFeature> = looked_at(features).collect();
     if seen.is_empty() || 3 < seen.len() {
         return format!("Depths: {}. From your eyes: {page}.", demand_words(features, viewer));
     }
     let of = |feature: &&SolvedFeature| {
         let name = feature.id.replace('-', " ");
-        format!("{name} {} ({})", place(&feature.stand, viewer), demand(&feature.stand))
+        format!("{name} {} ({})", place(&feature.stand, viewer), feature.stand.demand_words())
     };
-    let parts: Vec<String> = seen.iter().map(of).collect();
+    let parts: Vec<String> = match seen.split_first() {
+        Some((first, rest)) if !rest.is_empty() && rest.iter().all(|f| f.stand == first.stand) => {
+            vec![format!("all {} ({})", place(&first.stand, viewer), first.stand.demand_words())]
+        }
+        _ => seen.iter().map(of).collect(),
+    };
     format!("From your eyes: {}; {page}.", parts.join("; "))
 }
 
 /// Alternative text for the art: what each eye gets, and what both together should see.
 pub fn figure(features: &[SolvedFeature], viewer: &Viewer) -> String {
+    if features.iter().any(|f| f.role == Role::Field) {
+        return dots(features, viewer);
+    }
+    if apart::is_apart(features) {
+        return format!("{} {}", apart::figure(features), stands(features, viewer));
+    }
     let things = inventory(features);
     let marks = |eyes: Eyes, name: &str| {
         let count = features.iter().filter(|f| f.role == Role::Watch && f.eyes == eyes).count();
@@ -87,10 +103,13 @@ pub fn figure(features: &[SolvedFeature], viewer: &Viewer) -> String {
     };
     let together: Vec<String> = looked_at(features)
         .take(12)
-        .map(|f| format!("{} {}, {} from the eyes", f.id.replace('-', " "), demand(&f.stand), place(&f.stand, viewer)))
+        .map(|f| {
+            format!("{} {}, {} from the eyes", f.id.replace('-', " "), f.stand.demand_words(), place(&f.stand, viewer))
+        })
         .collect();
+    let moved = if demand_words(features, viewer) == "the page" { "" } else { " moved sideways by their depth" };
     format!(
-        "Left eye: {things}{}. Right eye: the same shapes moved sideways by their depth{}. Both eyes together: {}.",
+        "Left eye: {things}{}. Right eye: the same shapes{moved}{}. Both eyes together: {}.",
         marks(Eyes::Left, "bar"),
         marks(Eyes::Right, "wedge"),
         if together.is_empty() {
@@ -101,21 +120,39 @@ pub fn figure(features: &[SolvedFeature], viewer: &Viewer) -> String {
     )
 }
 
-/// "a ring, a star, a trail with 9 beads".
+/// The same for a field of random dots: what is hidden in it stays hidden.
+fn dots(features: &[SolvedFeature], viewer: &Viewer) -> String {
+    let lines =
+        if features.iter().any(|f| f.role == Role::Guide) { " Drawn lines show where depth changes." } else { "" };
+    format!(
+        "Left eye: random dots inside a frame, every second dash of it. Right eye: the same dots, moved sideways by their \
+         depth, and the other dashes. Both eyes together: dots that stand {}, in a whole frame.{lines}",
+        demand_words(features, viewer)
+    )
+}
+
+/// "a ring, 2 stars, a trail with 9 beads": alike shapes are counted together.
 fn inventory(features: &[SolvedFeature]) -> String {
-    let mut parts = Vec::new();
-    let guides = features.iter().filter(|f| f.role == Role::Guide).count();
-    if 0 < guides {
-        parts.push("the lines of a room".to_owned());
-    }
+    let guides = features.iter().any(|f| f.role == Role::Guide);
     let beads = features.iter().filter(|f| f.role == Role::Bead).count();
+    let mut shapes: Vec<(&str, u32)> = Vec::new();
+    let mut others = Vec::new();
     for feature in features {
         match (&feature.form, feature.role) {
-            (SolvedForm::Shape { shape, .. }, Role::Target) => parts.push(format!("a {}", shape_name(shape))),
-            (_, Role::Trail) if 0 < beads => parts.push(format!("a trail with {beads} beads")),
-            (_, Role::Trail) => parts.push("a trail".to_owned()),
+            (SolvedForm::Shape { shape, .. }, Role::Target) => {
+                let name = shape_name(shape);
+                match shapes.iter_mut().find(|(known, _)| *known == name) {
+                    Some((_, count)) => *count += 1,
+                    None => shapes.push((name, 1)),
+                }
+            }
+            (_, Role::Target) => others.push(feature.id.replace('-', " ")),
+            (_, Role::Trail) if 0 < beads => others.push(format!("a trail with {beads} beads")),
+            (_, Role::Trail) => others.push("a trail".to_owned()),
             _ => {}
         }
     }
-    parts.join(", ")
+    let depth = guides.then(|| "lines that run into the depth".to_owned());
+    let shapes = shapes.into_iter().map(|(name, count)| apart::counted(name, count));
+    depth.into_iter().chain(shapes).chain(others).collect::<Vec<_>>().join(", ")
 }

@@ -13,6 +13,7 @@ use crate::outline;
 use crate::scene::{Eye, Eyes, Role, Shape};
 use crate::solve::{self, PathPoint, SolvedFeature, SolvedForm};
 
+use super::dots::{self, Cover};
 use super::sheet::Art;
 
 /// Clear space around a solid feature, mm (design choice: keeps an outline readable against lines behind it).
@@ -32,7 +33,7 @@ pub fn compose(features: &[SolvedFeature], middle: Point) -> Art {
 ///
 /// Letters and watch marks stay whole: a thinner letter is another letter, and a watch mark tells of its eye.
 pub fn thinned(features: &[SolvedFeature], middle: Point, balance: Option<Balance>) -> Art {
-    let mut art = Art::default();
+    let (mut art, mut cover) = (Art::default(), Cover::default());
     let solids: Vec<Solid<'_>> = features.iter().filter(|f| f.solid).map(|f| Solid::new(f, middle)).collect();
     for feature in features {
         let seen = |eye| {
@@ -43,6 +44,7 @@ pub fn thinned(features: &[SolvedFeature], middle: Point, balance: Option<Balanc
             }
         };
         let (left, right) = (seen(Eye::Left), seen(Eye::Right));
+        cover.add(left.paths.iter().chain(&right.paths), if feature.solid { HALO } else { dots::HALO });
         let alike = !is_thinned(feature, Eye::Left, balance) && !is_thinned(feature, Eye::Right, balance);
         if alike && is_flat(feature) && !left.cut && !right.cut {
             art.flat.extend(left.paths);
@@ -52,6 +54,12 @@ pub fn thinned(features: &[SolvedFeature], middle: Point, balance: Option<Balanc
         }
     }
     art.overlap = overlap(&art.left, &art.right);
+    for feature in features {
+        if let SolvedForm::Dots(field) = &feature.form {
+            let shares = Eye::ALL.map(|eye| left_of(feature, eye, balance));
+            art.dots.push(dots::bars(feature, field, middle, shares, &cover));
+        }
+    }
     art
 }
 
@@ -103,11 +111,17 @@ struct Solid<'a> {
 impl<'a> Solid<'a> {
     fn new(feature: &'a SolvedFeature, middle: Point) -> Self {
         let shadow = |eye| {
-            let SolvedForm::Shape { shape, size, extent, .. } = &feature.form else { return Default::default() };
-            if !sees(feature.eyes, eye) {
-                return Default::default();
-            }
-            let path = place(feature, eye, middle) * outline::silhouette(shape, *size, *extent, HALO);
+            let path = match &feature.form {
+                _ if !sees(feature.eyes, eye) => return Default::default(),
+                SolvedForm::Shape { .. } => silhouette(feature, eye, middle),
+                // The face of a drawn solid: without clear space around it, so that its own edges reach its corners.
+                SolvedForm::Path { points, closed: true, smooth: false, .. } => {
+                    polyline(&points.iter().map(|p| half_image(p, eye, middle)).collect::<Vec<_>>(), true)
+                }
+                SolvedForm::Path { .. } | SolvedForm::Strokes { .. } | SolvedForm::Dots(_) => {
+                    return Default::default();
+                }
+            };
             (path.bounding_box(), flatten(&path))
         };
         Self { feature, left: shadow(Eye::Left), right: shadow(Eye::Right) }
@@ -130,6 +144,16 @@ impl<'a> Solid<'a> {
             Eye::Left => &self.left,
             Eye::Right => &self.right,
         }
+    }
+}
+
+/// The area in which an eye sees nothing behind a solid feature: empty for what it does not see.
+fn silhouette(feature: &SolvedFeature, eye: Eye, middle: Point) -> BezPath {
+    match &feature.form {
+        SolvedForm::Shape { shape, size, extent, .. } if sees(feature.eyes, eye) => {
+            place(feature, eye, middle) * outline::silhouette(shape, *size, *extent, HALO)
+        }
+        _ => BezPath::new(),
     }
 }
 

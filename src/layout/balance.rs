@@ -43,7 +43,12 @@ pub fn words(balance: Balance, set_by: &str) -> String {
     format!("balance {}, set by {set_by}", balance.words())
 }
 
-/// The frame of a page with a balance: around everything, in the text ink.
+/// What a page of a kind that a professional sets says: "set by NAME"
+pub fn gate_words(set_by: &str) -> String {
+    format!("set by {set_by}")
+}
+
+/// The frame of a page that a professional set: around everything, in the text ink.
 pub fn frame(grid: &Grid) -> Node {
     let outer = grid.safe.inflate(CLEAR, CLEAR);
     let mut path = outer.to_path(0.1);

@@ -3,7 +3,7 @@
 //! A piece is set with its top left corner at the origin and moved to its place later. Text that does not fit is a
 //! problem with a name, never a page that is quietly cut off.
 
-use kurbo::{Affine, BezPath, Point, Rect, RoundedRect, Shape as _};
+use kurbo::{Affine, Point, Rect, RoundedRect, Shape as _};
 
 use crate::diagnostics::{Diagnostic, Severity};
 use crate::units::Mm;
@@ -299,16 +299,13 @@ fn move_nodes(nodes: &mut [Node], dx: f64, dy: f64) {
             Node::Text(run) => run.origin += (dx, dy),
             Node::Fill(fill) => fill.path.apply_affine(Affine::translate((dx, dy))),
             Node::Patch(patch) => patch.path.apply_affine(Affine::translate((dx, dy))),
-            Node::Art(art) => {
-                for paths in [&mut art.left, &mut art.right, &mut art.overlap, &mut art.flat] {
-                    paths.iter_mut().for_each(|path: &mut BezPath| path.apply_affine(Affine::translate((dx, dy))));
-                }
-            }
+            Node::Art(art) => art.shift(dx, dy),
         }
     }
 }
 
-/// Turns content by 180 degrees about a point of the page: words stand on their heads, the order of reading stays.
+/// Turns content by 180 degrees about a point of the page: words stand on their heads, the order of reading stays. Art
+/// stays as it is: turned, what stands toward the reader would stand away.
 pub fn turn(nodes: &mut [Node], about: Point) {
     let corner = about.to_vec2() * 2.0;
     let over = Affine::new([-1.0, 0.0, 0.0, -1.0, corner.x, corner.y]);
@@ -323,11 +320,7 @@ pub fn turn(nodes: &mut [Node], about: Point) {
             Node::Text(run) => (run.origin, run.turned) = (over * run.origin, !run.turned),
             Node::Fill(fill) => fill.path.apply_affine(over),
             Node::Patch(patch) => patch.path.apply_affine(over),
-            Node::Art(art) => {
-                for paths in [&mut art.left, &mut art.right, &mut art.overlap, &mut art.flat] {
-                    paths.iter_mut().for_each(|path: &mut BezPath| path.apply_affine(over));
-                }
-            }
+            Node::Art(_) => {}
         }
     }
 }

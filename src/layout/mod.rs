@@ -4,9 +4,11 @@
 //! solver's business. It chooses no ink: colours are named by role and come from `colour`.
 
 pub mod alt;
+pub mod apart;
 pub mod art;
 pub mod balance;
 pub mod compose;
+mod dots;
 pub mod ghost;
 pub mod grid;
 pub mod parts;

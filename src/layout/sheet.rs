@@ -6,7 +6,7 @@
 use std::ops::Range;
 use std::sync::Arc;
 
-use kurbo::{BezPath, Point, Rect, Size};
+use kurbo::{Affine, BezPath, Point, Rect, Size};
 
 use crate::colour::{Inks, Srgb8};
 pub use crate::outline::fonts::Face;
@@ -232,4 +232,58 @@ pub struct Art {
     pub overlap: Vec<BezPath>,
     /// Seen by both eyes at the same place: at page depth.
     pub flat: Vec<BezPath>,
+    /// Fields of random dots; they lie clear of all paths.
+    pub dots: Vec<Dots>,
+}
+
+impl Art {
+    /// Moves everything right and down, mm.
+    pub fn shift(&mut self, dx: f64, dy: f64) {
+        for paths in [&mut self.left, &mut self.right, &mut self.overlap, &mut self.flat] {
+            paths.iter_mut().for_each(|path| path.apply_affine(Affine::translate((dx, dy))));
+        }
+        for bar in self.dots.iter_mut().flat_map(Dots::lists_mut).flat_map(|bars| &mut bars.bars) {
+            *bar = Bar { y: bar.y + dy, x0: bar.x0 + dx, x1: bar.x1 + dx };
+        }
+    }
+}
+
+/// A field of random dots, with the parts of [`Art`]: `left` and `right` in full but for what both eyes get alike,
+/// their `overlap`, and `flat`. Bars of one list do not touch within a row, and rows do not overlap.
+#[derive(Debug, Clone, Default, PartialEq)]
+pub struct Dots {
+    /// The left eye's.
+    pub left: Bars,
+    /// The right eye's.
+    pub right: Bars,
+    /// Where these two cover the same ground.
+    pub overlap: Bars,
+    /// What both eyes get at the same place.
+    pub flat: Bars,
+}
+
+impl Dots {
+    fn lists_mut(&mut self) -> [&mut Bars; 4] {
+        [&mut self.left, &mut self.right, &mut self.overlap, &mut self.flat]
+    }
+}
+
+/// Level bars of one height.
+#[derive(Debug, Clone, Default, PartialEq)]
+pub struct Bars {
+    /// Height of each bar, mm.
+    pub height: f64,
+    /// Row by row from the top, in each row from left to right.
+    pub bars: Vec<Bar>,
+}
+
+/// A level bar, mm.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Bar {
+    /// The middle of its height; the same number all along a row.
+    pub y: f64,
+    /// Left end.
+    pub x0: f64,
+    /// Right end.
+    pub x1: f64,
 }

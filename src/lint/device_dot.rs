@@ -1,9 +1,10 @@
-//! What: a parallax that is not zero, yet smaller than one dot of an edition's raster.
+//! What: a parallax that is not zero, yet smaller than one dot of an edition's raster; in a field of random dots, a figure
+//! or a relief that differs by less than that from its ground, or random dots smaller than two dots of the raster.
 //!
 //! Why: the raster cannot show the two half-images apart in sharp edges; the depth may look flat, and nobody can check
 //! it with a ruler. Vector pages carry it as it is.
 //!
-//! Limit: one dot. Source: design choice; the dot itself is 25.4 mm over the resolution.
+//! Limit: one dot; two for the side of a random dot. Source: design choice; the dot itself is 25.4 mm over the resolution.
 //!
 //! Way out: raise the resolution of the edition, or ask for more depth.
 
@@ -11,7 +12,7 @@ use super::{Device, Finding, Input, Rule, Words, finding, parallax_range};
 use crate::diagnostics::Severity;
 use crate::optics::{Viewing, limits};
 use crate::scene::Role;
-use crate::solve::SolvedFeature;
+use crate::solve::{SolvedDots, SolvedFeature, SolvedFigure, SolvedForm, Stand};
 use crate::units::{Mm, Ppi, plain};
 
 /// See the module.
@@ -34,8 +35,57 @@ fn check(input: &Input<'_>) -> Vec<Finding> {
                 findings.push(finding(page.id, Severity::Warning, CODE, feature.place, words));
             }
         }
+        for feature in page.features {
+            let SolvedForm::Dots(dots) = &feature.form else { continue };
+            let tell = |words| finding(page.id, Severity::Warning, CODE, feature.place, words);
+            findings.extend(in_field(input, &feature.id, dots).into_iter().map(tell));
+        }
     }
     findings
+}
+
+/// What a raster cannot show of a field of random dots.
+fn in_field(input: &Input<'_>, id: &str, dots: &SolvedDots) -> Vec<Words> {
+    let ground = dots.ground.map(|stand| stand.parallax.0);
+    let apart = |figure: &SolvedFigure| -> (String, f64) {
+        let from_ground = |stand: Stand| ground.iter().map(|p| (stand.parallax.0 - p).abs()).fold(0.0, f64::max);
+        (figure.id.clone(), figure.stands.map(from_ground).into_iter().fold(0.0, f64::max))
+    };
+    let mut offsets: Vec<(String, f64)> = dots.figures.iter().map(apart).collect();
+    offsets.push((id.to_owned(), (ground[0] - ground[1]).abs()));
+    let mut found = Vec::new();
+    for device in input.devices {
+        let pixel = device.ppi.pixel().0;
+        let edition = format!("edition `{}` ({} ppi)", device.edition, device.ppi.0);
+        for (name, offset) in &offsets {
+            if 0.0 < *offset && *offset < pixel {
+                found.push(Words {
+                    message: format!(
+                        "`{name}`: an offset of `{}` mm between the dots is less than one dot of {edition}, `{}` mm",
+                        plain(*offset, 4),
+                        plain(pixel, 4)
+                    ),
+                    label: "finer than a dot",
+                    help: "raise `ppi`, or ask for more depth between figure and ground".to_owned(),
+                });
+            }
+        }
+        if dots.dot < 2.0 * pixel {
+            found.push(Words {
+                message: format!(
+                    "`{id}`: random dots of `{}` mm are smaller than two dots of {edition}, `{}` mm",
+                    plain(dots.dot, 4),
+                    plain(2.0 * pixel, 4)
+                ),
+                label: "finer than the raster",
+                help: format!(
+                    "raise `ppi` to at least `{}`, or ask for larger dots",
+                    plain((2.0 * Mm::PER_INCH / dots.dot).ceil(), 0)
+                ),
+            });
+        }
+    }
+    found
 }
 
 fn words(

@@ -5,14 +5,18 @@
 
 mod art_field;
 mod claim_words;
+mod crowd;
 mod device_dot;
 mod disparity_gradient;
+mod dot_figure;
 mod eye_brightness;
 mod ghost;
+mod monocular_giveaway;
 mod near_place;
 mod overlap;
 mod parallel_axes;
 pub mod roll;
+mod stereo_comfort;
 mod text_contrast;
 mod text_ink;
 
@@ -125,6 +129,7 @@ pub const RULES: &[Rule] = &[
     parallel_axes::RULE,
     near_place::RULE,
     disparity_gradient::RULE,
+    crowd::RULE,
     device_dot::RULE,
     roll::RULE,
     claim_words::RULE,
@@ -133,6 +138,9 @@ pub const RULES: &[Rule] = &[
     overlap::RULE,
     text_ink::RULE,
     text_contrast::RULE,
+    dot_figure::RULE,
+    monocular_giveaway::RULE,
+    stereo_comfort::RULE,
 ];
 
 /// The findings of all rules: words of the set first, then page by page, in the order of [`RULES`].

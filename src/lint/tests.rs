@@ -1,5 +1,7 @@
 //! Tests of the rules: each has a page that fails it and one that passes it, and the table holds no surprises.
 
+mod dots;
+
 use std::collections::BTreeSet;
 
 use super::*;
@@ -110,11 +112,14 @@ fn ground(colour: [u8; 3]) -> InkPlan {
 /// For each rule: what fails it, and what barely passes it.
 fn examples() -> Vec<(&'static str, Vec<Diagnostic>, Vec<Diagnostic>)> {
     let near_pair = |x: f64| [target("a", (-x, 0.0), -8.0), target("b", (x, 0.0), 2.0)];
+    let row =
+        |pitch: f64| [-pitch, 0.0, pitch].map(|x| SolvedFeature { place: place(1), ..target("a", (x, 0.0), 4.0) });
     vec![
         ("art-field", lint_page(&[target("a", (75.0, 0.0), -0.5)]), lint_page(&[target("a", (74.75, 0.0), -0.5)])),
         ("parallel-axes", lint_page(&[target("a", (0.0, 0.0), 45.0)]), lint_page(&[target("a", (0.0, 0.0), 44.9)])),
         ("near-place", lint_page(&[target("a", (0.0, 0.0), -63.1)]), lint_page(&[target("a", (0.0, 0.0), -63.0)])),
         ("disparity-gradient", lint_page(&near_pair(4.9)), lint_page(&near_pair(5.0))),
+        ("crowd", lint_page(&row(29.9)), lint_page(&row(30.0))),
         ("device-dot", lint_page(&[target("a", (0.0, 0.0), -0.2)]), lint_page(&[target("a", (0.0, 0.0), -0.265)])),
         ("roll", lint_page(&[target("a", (0.0, 0.0), -13.4)]), lint_page(&[target("a", (0.0, 0.0), -13.3)])),
         ("claim-words", lint_text("It cures nothing."), lint_text("A curved quay.")),
@@ -134,6 +139,14 @@ fn examples() -> Vec<(&'static str, Vec<Diagnostic>, Vec<Diagnostic>)> {
             "text-contrast",
             lint_plan(&ground([116; 3]), Ground::White, None),
             lint_plan(&ground([118; 3]), Ground::White, None),
+        ),
+        ("dot-figure", lint_page(&[dots::square(6.3, 0.4, "dots")]), lint_page(&[dots::square(6.5, 0.4, "dots")])),
+        ("monocular-giveaway", lint_page(&[dots::denser()]), lint_page(&[dots::square(40.0, 2.0, "dots")])),
+        // One degree is 400 mm x 2 tan(0.5 deg), nearly: 6.96 mm toward the eyes.
+        (
+            "stereo-comfort",
+            lint_page(&[dots::square(40.0, 7.0, "dots")]),
+            lint_page(&[dots::square(40.0, 6.9, "dots")]),
         ),
     ]
 }
@@ -196,6 +209,20 @@ fn each_half_image_and_each_mark_stays_in_the_field() {
     // A path reaches half its width past its points.
     assert_eq!(codes(&lint_page(&[trail(&[(-89.1, 0.0, 0.0), (0.0, 0.0, 0.0)])])), ["E-ART-FIELD"]);
     assert_eq!(lint_page(&[trail(&[(-89.0, 0.0, 0.0), (0.0, 0.0, 0.0)])]), []);
+}
+
+#[test]
+fn shapes_run_into_each_other_in_one_eye() {
+    let of = |id: &str, x: f64, y: f64, parallax| SolvedFeature { place: place(1), ..target(id, (x, y), parallax) };
+    // 30 mm wide, 31 mm apart: the half-images for the right eye are 31 - 6 mm apart.
+    let found = lint_page(&[of("a", -15.5, 0.0, 6.0), of("b", 15.5, 0.0, -6.0), of("c", 0.0, 40.0, -6.0)]);
+    assert_eq!(codes(&found), ["W-CROWD"]);
+    assert_eq!(found[0].message, "`a` runs `5` mm into `b` in one eye");
+    // One inside the other, and targets of their own places, are another matter.
+    let mut inner = of("inner", 0.0, 0.0, 0.0);
+    inner.form = SolvedForm::Shape { shape: Shape::Disc, size: 10.0, extent: (10.0, 10.0), weight: 2.0 };
+    assert_eq!(lint_page(&[of("a", 0.0, 0.0, 4.0), inner]), []);
+    assert_eq!(lint_page(&[of("a", -10.0, 0.0, 0.0), target("b", (10.0, 0.0), 0.0)]), []);
 }
 
 #[test]

@@ -14,6 +14,7 @@
 //! nothing here panics, clamps or returns NaN.
 
 pub mod geometry;
+pub mod grading;
 pub mod limits;
 pub mod reserves;
 pub mod vergence;

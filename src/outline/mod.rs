@@ -5,7 +5,7 @@
 
 pub mod fonts;
 
-use kurbo::{Affine, Arc, BezPath, Point, Rect, Shape as _, Vec2};
+use kurbo::{Affine, Arc, BezPath, Cap, Join, Point, Rect, Shape as _, Stroke, StrokeOpts, Vec2};
 
 use crate::scene::{Direction, Shape};
 use fonts::Face;
@@ -16,6 +16,8 @@ const BAR_HEIGHT: f64 = 0.36;
 const BRACKET_ARM: f64 = 0.2;
 /// Accuracy of circles as Bézier curves, mm: far below the hundredth of a millimetre that pages promise.
 const CIRCLE_ACCURACY: f64 = 1e-4;
+/// Accuracy of a line along a contour, mm: a tenth of a device dot at 600 ppi.
+const STROKE_ACCURACY: f64 = 0.004;
 
 /// Width and height of the drawn bounding box of a shape whose longer side is `size` mm (text: capital height).
 pub fn extent(shape: &Shape, size: f64) -> (f64, f64) {
@@ -39,6 +41,7 @@ pub fn extent(shape: &Shape, size: f64) -> (f64, f64) {
         | Shape::Brackets
         | Shape::OpenRing(_) => (size, size),
         Shape::Drawing(drawing) => (drawing.extent.0 * size, drawing.extent.1 * size),
+        Shape::Outline(inner) => extent(inner, size),
     }
 }
 
@@ -56,7 +59,24 @@ pub fn path(shape: &Shape, size: f64, extent: (f64, f64), weight: f64) -> BezPat
         Shape::Bar => rectangle(extent.0 / 2.0, extent.1 / 2.0),
         Shape::Brackets => brackets(extent.0 / 2.0, extent.1 / 2.0, weight),
         Shape::Text(text) => centred(text_outline(text), size / fonts::CAP_HEIGHT),
+        Shape::Outline(inner) => along(&filled(inner, size), weight),
     }
+}
+
+/// A shape without the holes of its lines, about the middle of its box: what it is where dots fill it. A cross has arms a
+/// third of its size wide, an open ring and letters keep their holes.
+pub fn filled(shape: &Shape, size: f64) -> BezPath {
+    match shape {
+        Shape::Ring => circle(size / 2.0),
+        Shape::Cross => cross(size / 2.0, size / 6.0),
+        _ => path(shape, size, extent(shape, size), f64::INFINITY),
+    }
+}
+
+/// A line of this width along a contour.
+fn along(contour: &BezPath, weight: f64) -> BezPath {
+    let style = Stroke::new(weight).with_join(Join::Round);
+    kurbo::stroke(contour, &style, &StrokeOpts::default(), STROKE_ACCURACY)
 }
 
 /// The same outline with less ink inside its outer edge, `share` 0 to 1: lines have that share of their width, solid
@@ -79,14 +99,37 @@ pub fn thinned(shape: &Shape, size: f64, extent: (f64, f64), weight: f64, share:
 }
 
 /// The area a shape hides when it stands before something: its outer outline without holes, moved out by `halo` mm.
+/// What stands behind the holes of a drawing shows through them.
 pub fn silhouette(shape: &Shape, size: f64, extent: (f64, f64), halo: f64) -> BezPath {
     match shape {
         Shape::Ring | Shape::Disc | Shape::OpenRing(_) => circle(size / 2.0 + halo),
         Shape::Square | Shape::Diamond | Shape::Star | Shape::Triangle | Shape::Polygon(_) => grown(shape, size, halo),
-        Shape::Cross | Shape::Bar | Shape::Wedge | Shape::Brackets | Shape::Text(_) | Shape::Drawing(_) => {
+        Shape::Drawing(drawing) => around(&(Affine::scale(size) * &drawing.outline), halo),
+        Shape::Cross | Shape::Bar | Shape::Wedge | Shape::Brackets | Shape::Text(_) => {
             rectangle(extent.0 / 2.0 + halo, extent.1 / 2.0 + halo)
         }
+        // A wide band along its line alone: what it goes around stays.
+        Shape::Outline(inner) => along(&filled(inner, size), 4.0 * halo),
     }
+}
+
+/// A drawing with its outer edges moved out by `halo` mm; its holes stay as they are.
+fn around(path: &BezPath, halo: f64) -> BezPath {
+    let style = Stroke::new(2.0 * halo).with_caps(Cap::Round).with_join(Join::Round);
+    let mut out = BezPath::new();
+    let pieces = |path: &BezPath| path.subpaths().map(|p| p.iter().copied().collect()).collect::<Vec<BezPath>>();
+    for contour in pieces(path) {
+        if contour.area() <= 0.0 {
+            out.extend(contour);
+            continue;
+        }
+        let band = kurbo::stroke(contour.iter(), &style, &StrokeOpts::default(), CIRCLE_ACCURACY.max(halo / 100.0));
+        // Of the two sides of the band the outer one encloses the whole; holes are taken out of that once.
+        let outer = pieces(&band).into_iter().max_by(|a, b| a.area().abs().total_cmp(&b.area().abs()));
+        let outer = outer.unwrap_or_default();
+        out.extend(if outer.area() < 0.0 { outer.reverse_subpaths() } else { outer });
+    }
+    out
 }
 
 /// The radius of the free circle inside a line shape about the middle of its box; 0 where a shape has none.
@@ -96,6 +139,39 @@ pub fn free_radius(shape: &Shape, size: f64, weight: f64) -> f64 {
         Shape::Diamond => (size / 2.0 * std::f64::consts::FRAC_1_SQRT_2 - weight).max(0.0),
         _ => 0.0,
     }
+}
+
+/// A letter of a line, at its place in it.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Letter {
+    /// Which.
+    pub character: char,
+    /// Its drawn box in heights of a capital. The pen starts at the left, at 0 on the baseline; y down.
+    pub area: Rect,
+}
+
+/// The letters of a line as [`Shape::Text`] sets it, blanks left out: for letters that are features of their own.
+pub fn letters(line: &str) -> Vec<Letter> {
+    let (mut letters, mut pen) = (Vec::new(), 0.0);
+    for character in line.chars() {
+        let glyph = fonts::glyph(Face::Bold, character).unwrap_or(0);
+        let area = fonts::outline(Face::Bold, glyph).bounding_box() + Vec2::new(pen, 0.0);
+        if 0.0 < area.width() {
+            letters.push(Letter { character, area: area.scale_from_origin(1.0 / fonts::CAP_HEIGHT) });
+        }
+        pen += fonts::advance(Face::Bold, glyph);
+    }
+    letters
+}
+
+/// The drawn box of a line of letters, in the frame of [`Letter::area`]; of no size where it has none.
+pub fn line_box(line: &str) -> Rect {
+    letters(line).into_iter().map(|letter| letter.area).reduce(|a, b| a.union(b)).unwrap_or(Rect::ZERO)
+}
+
+/// The first character of a line that the bold face does not have.
+pub fn missing(line: &str) -> Option<char> {
+    line.chars().find(|&character| fonts::glyph(Face::Bold, character).is_none())
 }
 
 /// The unit outline of a line of bold letters: em units, baseline at 0, y down.
@@ -260,6 +336,8 @@ fn polygon(points: impl IntoIterator<Item = Point>) -> BezPath {
 
 #[cfg(test)]
 mod tests {
+    use crate::scene::Drawing;
+
     use super::*;
 
     const ALL: [Shape; 11] = [
@@ -323,6 +401,20 @@ mod tests {
         assert!((area(Shape::Diamond) - (diamond_side.powi(2) - (diamond_side - 4.0).powi(2))).abs() < 1e-9);
     }
 
+    /// Distances by plane geometry: the L has a notch, and its square hole lets through what stands behind.
+    #[test]
+    fn a_drawing_hides_its_ink_and_a_rim_and_not_its_holes() {
+        let outline = BezPath::from_svg("M-0.5 -0.5H0.1V0.1H0.5V0.5H-0.5ZM-0.4 -0.4V0H-0.1V-0.4Z").unwrap();
+        let drawing = Shape::Drawing(std::sync::Arc::new(Drawing { name: "l".into(), outline, extent: (1.0, 1.0) }));
+        let area = silhouette(&drawing, 40.0, (40.0, 40.0), 1.2);
+        let hides = |x: f64, y: f64| area.winding(Point::new(x, y)) != 0;
+        assert!(hides(-20.0 - 1.1, 0.0) && !hides(-20.0 - 1.3, 0.0));
+        assert!(hides(4.0 + 1.1, -5.0) && !hides(4.0 + 1.3, -5.0) && hides(15.0, 4.0 - 1.1) && !hides(15.0, 4.0 - 1.3));
+        // The corner of the notch, and the ink beside it.
+        assert!(hides(4.5, 3.5) && hides(0.0, 10.0) && hides(10.0, 10.0) && hides(-3.9, -10.0));
+        assert!(!hides(-10.0, -8.0) && hides(-4.0 + 0.1, -8.0) && !hides(-4.0 - 0.1, -8.0));
+    }
+
     #[test]
     fn thinned_shapes_keep_their_box_and_the_share_that_is_promised() {
         for share in [0.2, 0.6, 0.95] {
@@ -353,6 +445,26 @@ mod tests {
                 }
             }
         }
+    }
+
+    #[test]
+    fn letters_by_themselves_cover_what_the_line_covers() {
+        let line = "Boje g7";
+        let whole = path(&Shape::Text(line.into()), 10.0, (0.0, 0.0), 1.0);
+        let middle = line_box(line).scale_from_origin(10.0).center().to_vec2();
+        let parts: BezPath = letters(line)
+            .iter()
+            .flat_map(|letter| {
+                let own = path(&Shape::Text(letter.character.to_string()), 10.0, (0.0, 0.0), 1.0);
+                let to = letter.area.scale_from_origin(10.0).center().to_vec2() - middle;
+                (Affine::translate(to) * own).into_iter().collect::<Vec<_>>()
+            })
+            .collect();
+        assert!((whole.area() - parts.area()).abs() < 1e-6);
+        let (a, b) = (whole.bounding_box(), parts.bounding_box());
+        assert!((a.origin() - b.origin()).hypot() < 1e-6 && (a.size() - b.size()).to_vec2().hypot() < 1e-6, "{a} {b}");
+        assert_eq!(letters(line).iter().map(|l| l.character).collect::<String>(), "Bojeg7");
+        assert_eq!((missing("Boje ж"), missing(line)), (Some('ж'), None));
     }
 
     #[test]

@@ -14,7 +14,7 @@ use kurbo::BezPath;
 use self::data::{MM, number};
 use self::glyphs::Glyphs;
 use crate::colour::Srgb8;
-use crate::layout::sheet::{Art, HeadScope, Node, Role, Sheet, TextRun, words};
+use crate::layout::sheet::{Art, Bars, Dots, HeadScope, Node, Role, Sheet, TextRun, words};
 
 /// The sheet as an SVG 1.1 document. Numbers have at most three decimals, but the scale of text has eight.
 pub fn svg(sheet: &Sheet) -> String {
@@ -121,6 +121,24 @@ impl Page<'_> {
             }
             self.out.push_str("</g>\n");
         }
+        for Dots { left, right, overlap, flat } in &art.dots {
+            self.bars(left, inks.left);
+            self.bars(right, inks.right);
+            self.bars(overlap, inks.both);
+            self.bars(flat, inks.both);
+        }
+    }
+
+    /// Bars as one path of level strokes: half as long as rectangles.
+    fn bars(&mut self, Bars { height, bars }: &Bars, ink: Srgb8) {
+        if bars.is_empty() {
+            return;
+        }
+        push(&mut self.out, format_args!("<path fill=\"none\" stroke=\"{}\" stroke-width=\"", Hex(ink)));
+        number(&mut self.out, *height, MM);
+        self.out.push_str("\" d=\"");
+        data::bars(&mut self.out, bars);
+        self.out.push_str("\"/>\n");
     }
 
     /// The fill attribute, where it is not the one of the whole page.

@@ -1,10 +1,10 @@
 //! What rides with a target: watch marks, lock frame and number. Each takes the target's own parallax, so it can never
-//! stand at another depth. Sizes are on the page and do not change with depth.
+//! stand at another depth; only its demand in words lies on the page, where it can be read without the target. Sizes are on the page and do not change with depth.
 
 use crate::outline;
 use crate::scene::{Companions, Eyes, Role, Shape};
 
-use super::{SolvedFeature, SolvedForm};
+use super::{PathPoint, SolvedFeature, SolvedForm, Stand};
 
 /// Width of a watch mark, mm: 0.6 degrees at 40 cm, so that a small blind spot of one eye in the middle of its sight
 /// cannot hide behind it (design choice).
@@ -22,11 +22,14 @@ const FRAME_WEIGHT: f64 = 1.2;
 /// Height of a number, mm, and the clear space above it.
 const NUMBER: f64 = 4.5;
 const NUMBER_GAP: f64 = 3.0;
+/// Height of a capital of the demand in words, mm (about 12 pt), and the clear space above it.
+const WORDS: f64 = 2.9;
+const WORDS_GAP: f64 = 2.6;
 
-/// The companions of a solved target, in the order of drawing.
-pub(super) fn of(target: &SolvedFeature, companions: Companions) -> Vec<SolvedFeature> {
-    let SolvedForm::Shape { shape, size, extent, weight } = &target.form else { return Vec::new() };
-    let inside = ROOM <= outline::free_radius(shape, *size, *weight);
+/// The companions of a solved target, in the order of drawing; `page` is how the page itself stands.
+pub(super) fn of(target: &SolvedFeature, companions: Companions, page: Stand) -> Vec<SolvedFeature> {
+    let Some(Body { extent, free_radius }) = body(&target.form) else { return Vec::new() };
+    let inside = ROOM <= free_radius;
     let (half_width, mut half_height) = (extent.0 / 2.0, extent.1 / 2.0);
     let mut out = Vec::new();
     if companions.watch {
@@ -50,8 +53,57 @@ pub(super) fn of(target: &SolvedFeature, companions: Companions) -> Vec<SolvedFe
     if let Some(number) = companions.number {
         let form = shaped(Shape::Text(number.to_string()), NUMBER);
         out.push(companion(target, "number", Role::Number, target.eyes, half_height + NUMBER_GAP + NUMBER / 2.0, form));
+        half_height += NUMBER_GAP + NUMBER;
+    }
+    if companions.demand {
+        let form = shaped(Shape::Text(target.stand.demand_words()), WORDS);
+        let down = half_height + WORDS_GAP + WORDS / 2.0;
+        out.push(SolvedFeature { stand: page, ..companion(target, "demand", Role::Number, Eyes::Both, down, form) });
     }
     out
+}
+
+/// The box of a target about its middle, mm, and the radius of the free circle inside it.
+struct Body {
+    extent: (f64, f64),
+    free_radius: f64,
+}
+
+/// `None` where nothing can ride with it: a line that changes its depth, and a field of dots.
+fn body(form: &SolvedForm) -> Option<Body> {
+    match form {
+        SolvedForm::Shape { shape, size, extent, weight } => {
+            Some(Body { extent: *extent, free_radius: outline::free_radius(shape, *size, *weight) })
+        }
+        SolvedForm::Strokes { strokes, weight } => {
+            let ends: Vec<_> = strokes.iter().flatten().copied().collect();
+            let level = strokes.iter().all(|[from, to]| from.1.to_bits() == to.1.to_bits());
+            let (width, height) = spans(&ends);
+            // Square ends: a stroke reaches past its line to its sides alone.
+            let extent = if level { (width, height + weight) } else { (width + weight, height) };
+            Some(Body { extent, free_radius: 0.0 })
+        }
+        SolvedForm::Path { points, closed, weight, .. } if is_flat(points) => {
+            let (width, height) = spans(&points.iter().map(|p| (p.x, p.y)).collect::<Vec<_>>());
+            let free = if *closed { (width.min(height) / 2.0 - weight / 2.0).max(0.0) } else { 0.0 };
+            Some(Body { extent: (width + weight, height + weight), free_radius: free })
+        }
+        SolvedForm::Path { .. } | SolvedForm::Dots(_) => None,
+    }
+}
+
+/// Whether all points stand at one depth.
+fn is_flat(points: &[PathPoint]) -> bool {
+    points.windows(2).all(|pair| pair[0].parallax.to_bits() == pair[1].parallax.to_bits())
+}
+
+/// Width and height of the box of some points.
+fn spans(points: &[(f64, f64)]) -> (f64, f64) {
+    let span = |value: fn(&(f64, f64)) -> f64| {
+        let low = points.iter().map(value).fold(f64::INFINITY, f64::min);
+        points.iter().map(value).fold(f64::NEG_INFINITY, f64::max) - low
+    };
+    (span(|p| p.0), span(|p| p.1))
 }
 
 fn shaped(shape: Shape, size: f64) -> SolvedForm {

@@ -57,6 +57,11 @@ impl Solver {
         Err(ProblemKind::PastParallel { parallax, distance: self.own.distance(), smallest_ipd: self.smallest.ipd() })
     }
 
+    /// Half the parallax of a depth on the grid, mm: how far it moves what is drawn aside.
+    pub(super) fn half(&self, by: &Depth) -> Result<f64, ProblemKind> {
+        quantise(self.exact(by)?.0 / 2.0).ok_or(ProblemKind::NotFinite)
+    }
+
     /// The parallax of an intended depth as the formulas give it.
     fn exact(&self, depth: &Depth) -> Result<Mm, ProblemKind> {
         match depth {
@@ -76,12 +81,14 @@ impl Solver {
             }
             Depth::Range(share, side) => self.of_range(*share, *side),
             Depth::Parallax(amount, side) => Ok(Mm(-toward(amount_of(amount.0)?, *side))),
+            // A multiple in parallax is one in demand, as below.
             Depth::Between(ends, share) => {
                 let share = if (0.0..=1.0).contains(share) { *share } else { return Err(ProblemKind::NotFinite) };
                 let (from, to) = (self.exact(&ends.0)?.0, self.exact(&ends.1)?.0);
                 // Linear in parallax is even in demand: one is a fixed multiple of the other.
                 Ok(Mm(from + (to - from) * share))
             }
+            Depth::Times(depth, times) => Ok(Mm(self.exact(depth)?.0 * times)),
         }
     }
 

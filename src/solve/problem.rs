@@ -1,5 +1,6 @@
 //! What the solver refuses, as data; the wording is in one place, the way to a [`Diagnostic`].
 
+use super::dots::DotProblem;
 use crate::diagnostics::{Diagnostic, Place, Severity};
 use crate::optics::Viewer;
 use crate::scene::Side;
@@ -63,6 +64,8 @@ pub enum ProblemKind {
         /// How many it has.
         points: usize,
     },
+    /// A field of dots that cannot be.
+    Dots(DotProblem),
     /// A number that is not finite, or a share outside 0 to 1.
     NotFinite,
     /// A viewer whose distance and ipds are not finite, greater than 0 and in order.
@@ -82,6 +85,7 @@ impl ProblemKind {
             ProblemKind::NegativeAmount => "E-DEPTH-SIGN",
             ProblemKind::NoExtent { .. } => "E-NO-EXTENT",
             ProblemKind::ShortPath { .. } => "E-SHORT-PATH",
+            ProblemKind::Dots(problem) => problem.code(),
             ProblemKind::NotFinite => "E-NOT-FINITE",
             ProblemKind::BadViewer { .. } => "E-VIEWER",
         }
@@ -141,6 +145,7 @@ impl ProblemKind {
                 format!("a path has `{points}` points: it needs at least `2`"),
                 "give the path a start and an end".to_owned(),
             ),
+            ProblemKind::Dots(problem) => problem.words(),
             ProblemKind::NotFinite => (
                 "a depth, place or size is not a finite number on the page".to_owned(),
                 "ask for a smaller number".to_owned(),

@@ -98,6 +98,47 @@ fn between_is_even_in_demand() {
 }
 
 #[test]
+fn times_counts_steps_and_mirrors() {
+    for (times, demand) in [(2.0, 3.0), (0.5, 0.75), (0.0, 0.0), (-1.0, -1.5)] {
+        let depth = Depth::Times(Box::new(Depth::Demand(PrismDioptre(1.5), Side::Toward)), times);
+        assert!((stand_of(&depth, &viewer()).unwrap().demand.0 - demand).abs() < 1e-9, "{times}");
+        let side = if demand == 0.0 { None } else { Some(if 0.0 < demand { Side::Toward } else { Side::Away }) };
+        assert_eq!(depth.side(), side, "{times}");
+    }
+    let depth = Depth::Times(Box::new(Depth::Parallax(Mm(4.0), Side::Away)), f64::NAN);
+    assert_eq!(stand_of(&depth, &viewer()), Err(ProblemKind::NotFinite));
+}
+
+/// By hand: 6 mm of parallax away move by 3 mm to the right, so that the left eye finds what lies flat where the right
+/// eye finds what stands 6 mm away.
+#[test]
+fn what_is_moved_aside_lies_where_a_half_image_would() {
+    let aside = |form: Form, amount: f64, side| {
+        let form = Form::Aside { form: Box::new(form), by: Depth::Parallax(Mm(amount), side) };
+        let mut feature = shape("a", Depth::Page);
+        feature.form = form;
+        solve_one(feature).unwrap()
+    };
+    let ring = |depth| Form::Shape {
+        shape: Shape::Ring,
+        at: at(10.0, 5.0),
+        size: Size::Length(Mm(8.0)),
+        weight: Mm(1.0),
+        depth,
+    };
+    let deep = solve_one(Feature { form: ring(Depth::Parallax(Mm(6.0), Side::Away)), ..shape("a", Depth::Page) });
+    let deep = deep.unwrap();
+    let flat = aside(ring(Depth::Page), 6.0, Side::Away);
+    assert_eq!((flat.at, flat.stand.parallax), ((13.0, 5.0), Mm(0.0)));
+    assert_eq!(half_x(flat.at.0, 0.0, Eye::Left), half_x(deep.at.0, deep.stand.parallax.0, Eye::Right));
+    assert_eq!(aside(ring(Depth::Page), 6.0, Side::Toward).at, (7.0, 5.0));
+    let stroke = Form::Strokes { strokes: vec![(at(0.0, 0.0), at(0.0, 9.0))], weight: Mm(1.0), depth: Depth::Page };
+    let moved = aside(stroke, 6.0, Side::Away);
+    let SolvedForm::Strokes { strokes, .. } = moved.form else { unreachable!() };
+    assert_eq!((strokes, moved.at), (vec![[(3.0, 0.0), (3.0, 9.0)]], (3.0, 4.5)));
+}
+
+#[test]
 fn divergence_past_parallel_is_refused_for_the_smallest_eyes() {
     for (parallax, fine) in [(49.999_999, true), (50.0, false), (50.000_000_4, false), (62.0, false), (70.0, false)] {
         let got = stand_of(&Depth::Parallax(Mm(parallax), Side::Away), &viewer());
@@ -316,7 +357,7 @@ fn the_extent_is_that_of_the_drawn_size() {
 #[test]
 fn companions_ride_at_the_depth_of_their_target() {
     let mut feature = shape("near", Depth::Demand(PrismDioptre(2.0), Side::Toward));
-    feature.companions = Companions { watch: true, lock: true, number: Some(3) };
+    feature.companions = Companions { watch: true, lock: true, number: Some(3), demand: false };
     let solved = solve(&Scene { features: vec![feature] }, &viewer()).unwrap();
     let told: Vec<_> = solved.iter().map(|f| (f.id.as_str(), f.role, f.eyes)).collect();
     assert_eq!(

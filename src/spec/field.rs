@@ -119,6 +119,8 @@ pub enum Takes {
     File,
     /// A file of numbers, by its path from the folder of the set, or one of some words.
     Data(&'static [&'static str]),
+    /// A picture file with this ending, by its path from the folder of the set.
+    Picture(&'static str),
     /// A colour, `"#rrggbb"`.
     Colour,
     /// `true` or `false`.
@@ -193,6 +195,11 @@ pub const fn pd(min: f64, max: f64) -> Limits {
     limits(min, max, Unit::Pd)
 }
 
+/// Limits in minutes of arc.
+pub const fn arcmin(min: f64, max: f64) -> Limits {
+    limits(min, max, Unit::Arcmin)
+}
+
 /// Limits in per cent.
 pub const fn percent(min: f64, max: f64) -> Limits {
     limits(min, max, Unit::Percent)
@@ -236,6 +243,7 @@ impl Takes {
             Takes::File => "a path ending in `.toml`".to_owned(),
             Takes::Data([]) => "a path ending in `.csv`".to_owned(),
             Takes::Data(words) => format!("{}, or a path ending in `.csv`", choices(words)),
+            Takes::Picture(ending) => format!("a path ending in `.{ending}`"),
             Takes::Colour => "a colour `\"#rrggbb\"`".to_owned(),
             Takes::Flag => "`true` or `false`".to_owned(),
             Takes::Count { min, max } => format!("a whole number, {min} to {max}"),
@@ -262,7 +270,7 @@ impl Takes {
     /// What it takes in a few words, for "`size` takes …".
     pub fn noun(&self) -> String {
         match self {
-            Takes::Text(_) | Takes::Version | Takes::Date | Takes::File | Takes::Data(_) => {
+            Takes::Text(_) | Takes::Version | Takes::Date | Takes::File | Takes::Data(_) | Takes::Picture(_) => {
                 "a text in quotes".to_owned()
             }
             Takes::Colour => "a colour in quotes".to_owned(),
@@ -290,6 +298,7 @@ impl Takes {
             Takes::Date => "\"2026-05-04\"".to_owned(),
             Takes::File => "\"mooring-rings.toml\"".to_owned(),
             Takes::Data(words) => format!("\"{}\"", words.first().unwrap_or(&"filters/pair.csv")),
+            Takes::Picture(ending) => format!("\"art/gull.{ending}\""),
             Takes::Colour => "\"#00ffff\"".to_owned(),
             Takes::Flag => "true".to_owned(),
             Takes::Count { min, .. } => min.to_string(),

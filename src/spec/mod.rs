@@ -10,6 +10,7 @@ pub mod data;
 pub mod depth;
 pub mod document;
 pub mod field;
+pub mod picture;
 mod quantity;
 pub mod read;
 pub mod reader;

@@ -1,6 +1,6 @@
 //! One file while it is read: its text, its problems, and what hints need to know about it.
 
-use std::collections::BTreeSet;
+use std::collections::{BTreeMap, BTreeSet};
 use std::ops::Range;
 
 use toml::de::DeValue;
@@ -8,6 +8,7 @@ use toml::de::DeValue;
 use crate::diagnostics::{Diagnostic, Diagnostics, FileId, Place, Sources, codes};
 
 use super::field::TableSpec;
+use super::picture::Pictures;
 use super::read::{Raw, Read, Slot};
 
 /// Broken lines of one file that are quoted; past these a file is no TOML at all. Design choice.
@@ -32,17 +33,64 @@ pub struct Reader<'d> {
     /// Missing tables that an unknown one was taken for: they are not reported twice.
     pub(super) mended_tables: BTreeSet<&'static str>,
     ramps: Vec<RampSeen>,
+    pictures: Option<&'d dyn Pictures>,
+    /// How the ramps of the file stand to one another and to those of other files.
+    pub plan: Plan,
+}
+
+/// How ramps stand to one another: all at once, or one after the other; and the series that they are parts of.
+#[derive(Debug, Clone, Default)]
+pub struct Plan {
+    /// Keys whose ramps change one after the other, each with the levels that pass before it; empty: all change at once.
+    pub turns: BTreeMap<&'static str, u32>,
+    /// The levels of the whole file, where ramps go in turn.
+    pub levels: Option<u32>,
+    /// The series of the set, by id.
+    pub series: BTreeMap<String, SeriesPart>,
+}
+
+/// A series, and which part of it this file has.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct SeriesPart {
+    /// Its first value, as TOML.
+    pub from: String,
+    /// Its last value, as TOML.
+    pub to: String,
+    /// The word of its curve.
+    pub curve: String,
+    /// The place of this file's first level, from 0.
+    pub first: u32,
+    /// All its levels; 0 while they are still counted.
+    pub of: u32,
+}
+
+/// The turn of a ramp.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Turn {
+    /// Levels that pass before it.
+    pub after: u32,
+    /// Levels of the whole file.
+    pub levels: u32,
+}
+
+impl Plan {
+    /// The turn of the ramp of a key that has so many levels of its own.
+    pub fn turn(&self, key: &str, own: u32) -> Turn {
+        Turn { after: self.turns.get(key).copied().unwrap_or(0), levels: self.levels.unwrap_or(own) }
+    }
 }
 
 /// A ramp that was read: all ramps of one exercise have the same number of levels.
-#[derive(Debug, Clone, Copy)]
+#[derive(Debug, Clone)]
 pub struct RampSeen {
     /// Its key.
     pub key: &'static str,
     /// Its value.
     pub place: Place,
-    /// How many levels it has.
+    /// How many levels it has of its own.
     pub levels: u32,
+    /// The series that it is a part of.
+    pub series: Option<String>,
 }
 
 impl<'d> Reader<'d> {
@@ -59,7 +107,20 @@ impl<'d> Reader<'d> {
             bare: false,
             mended_tables: BTreeSet::new(),
             ramps: Vec::new(),
+            pictures: None,
+            plan: Plan::default(),
         }
+    }
+
+    /// The same with the pictures that the file may name; without, there are none.
+    pub fn with_pictures(mut self, pictures: &'d dyn Pictures) -> Self {
+        self.pictures = Some(pictures);
+        self
+    }
+
+    /// The pictures that the file may name.
+    pub(super) fn pictures(&self) -> Option<&'d dyn Pictures> {
+        self.pictures
     }
 
     /// The file.
@@ -140,6 +201,21 @@ impl<'d> Reader<'d> {
         };
         self.pinned = outer;
         read
+    }
+
+    /// Reads a value that is written in another file as if it stood at `place` of this one.
+    pub fn read_elsewhere<T: Read>(&mut self, slot: Slot<'_>, text: &str, place: Place) -> Option<T> {
+        self.read_default(slot, text, place)
+    }
+
+    /// A reader of the same file that tells its problems to `out` alone: to look ahead.
+    pub fn ahead<'x>(&self, out: &'x mut Diagnostics) -> Reader<'x>
+    where
+        'd: 'x,
+    {
+        let mut ahead = Reader::new(self.sources, self.file, out);
+        ahead.plan = self.plan.clone();
+        ahead
     }
 
     /// Notes a ramp, for the check that all have the same number of levels.

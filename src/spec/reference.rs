@@ -31,11 +31,20 @@ pub const KEYS_HEAD: &str = "| key | takes | default | meaning |\n|---|---|---|-
 
 /// A key as a row of a Markdown table.
 pub fn row(field: &Field) -> String {
-    let need = match field.need {
+    format!("| `{}` | {} | {} | {} |", field.key, field.takes.words(), need(field), meaning(field))
+}
+
+/// "required", "–" for a key that may be left out, or what holds then.
+pub fn need(field: &Field) -> String {
+    match field.need {
         Need::Required => "required".to_owned(),
         Need::Optional => "–".to_owned(),
         Need::Default(text) => format!("`{text}`"),
-    };
+    }
+}
+
+/// What a key means, after the forms that it belongs to.
+pub fn meaning(field: &Field) -> String {
     let forms = if field.forms.is_empty() { String::new() } else { format!("Form {}: ", choices(field.forms)) };
-    format!("| `{}` | {} | {need} | {forms}{} |", field.key, field.takes.words(), field.doc)
+    format!("{forms}{}", field.doc)
 }

@@ -12,7 +12,7 @@ use super::data::{DataKind, DataRef};
 use super::document::Document;
 use super::field::{Field, TableForm, TableSpec, Takes};
 use super::read::{Named, Placed, Word};
-use super::reader::Reader;
+use super::reader::{Reader, SeriesPart};
 use super::readers::{FOLDER, READER, ReadersRead};
 use super::table::Table;
 use super::viewer::{Known, VIEWER, read_viewer};
@@ -110,11 +110,31 @@ const EDITION_KEYS: &[Field] = &[
     Field::optional("answers", ANSWERS, "Where the answers of this edition stand. Left out: as `[set]` says."),
 ];
 
+/// `[[series]]`.
+pub const SERIES: TableSpec = TableSpec {
+    name: "series",
+    form: TableForm::Many,
+    groups: &[&[
+        Field::required("id", Takes::Id, "The name that ramps call it by; unique in the set."),
+        Field::required("from", Takes::Text(60), "Value on its first level, as the ramped key takes it."),
+        Field::required("to", Takes::Text(60), "Value on its last level."),
+        Field::default(
+            "curve",
+            Takes::Choice(&["even", "geometric", "difficulty"]),
+            r#""even""#,
+            "How its levels are spaced, as for a ramp.",
+        ),
+    ]],
+    doc: "A ramp that runs on through several exercises, of one kind or of several, in the order of the book: each takes its \
+          own number of levels of it.",
+};
+
 /// The most editions of a set. Design choice.
 const MOST_EDITIONS: usize = 20;
 
 /// The tables of `set.toml`, in the order of the reference.
-pub const TABLES: &[&TableSpec] = &[&SET, &VIEWER, &colours::GLASSES, &colours::INKS, &GATE, &EDITION, &READER];
+pub const TABLES: &[&TableSpec] =
+    &[&SET, &VIEWER, &colours::GLASSES, &colours::INKS, &GATE, &SERIES, &EDITION, &READER];
 
 /// What `set.toml` gives: the exercises can be read even where the rest is broken.
 #[derive(Debug, Clone)]
@@ -124,6 +144,8 @@ pub struct SetRead {
     /// The paths of the exercises as written, with their places; those that cannot be paths are left out, each with
     /// its problem.
     pub exercises: Vec<Placed<String>>,
+    /// The ramps that run on through several exercises, by id, their levels still to be counted.
+    pub series: BTreeMap<String, SeriesPart>,
     /// Whether it has a `[gate]`, readable or not.
     pub gated: bool,
     /// Its readers, but for those in a file.
@@ -153,12 +175,13 @@ pub fn read_set(reader: &mut Reader<'_>) -> SetRead {
         None => Some(InksRead::default()),
     };
     let gate = read_gate(reader, &document);
+    let series = read_series(reader, &document);
     let mut data = Vec::new();
     let shared = Shared { glasses, inks, answers };
     let editions = read_editions(reader, &document, &shared, &mut data);
     let readers = ReadersRead::tables(reader, &document, (known, gated), file, &mut data);
-    let set = assemble(head, known, gate, editions);
-    SetRead { set, exercises, gated, readers, data }
+    let set = assemble(head, known, gate, editions).filter(|_| series.is_some());
+    SetRead { set, exercises, series: series.unwrap_or_default(), gated, readers, data }
 }
 
 /// What editions take where they have none of their own.
@@ -176,6 +199,32 @@ fn assemble(
 ) -> Option<SetSpec> {
     let known = known?;
     Some(SetSpec { viewer: known.viewer()?, known, gate: gate?, editions: editions?, ..head? })
+}
+
+/// The series of the set. `None`: a problem has been pushed.
+fn read_series(reader: &mut Reader<'_>, document: &Document<'_>) -> Option<BTreeMap<String, SeriesPart>> {
+    let (mut names, mut series, mut fine) = (BTreeMap::new(), BTreeMap::new(), true);
+    for mut table in document.tables(reader, &SERIES) {
+        table.check_keys(reader);
+        let id: Option<Placed<String>> = table.get(reader, "id");
+        let id = id.and_then(|id| super::unique(reader, "series", id, &mut names));
+        let (from, to): (Option<String>, Option<String>) = (table.get(reader, "from"), table.get(reader, "to"));
+        let curve = table.one_of(reader, "curve", &["even", "geometric", "difficulty"]);
+        match (id, from, to, curve) {
+            (Some(id), Some(from), Some(to), Some(curve)) => {
+                let part =
+                    SeriesPart { from: quoted(&from), to: quoted(&to), curve: curve.to_owned(), first: 0, of: 0 };
+                series.insert(id, part);
+            }
+            _ => fine = false,
+        }
+    }
+    fine.then_some(series)
+}
+
+/// A text as a TOML value.
+fn quoted(text: &str) -> String {
+    format!("\"{}\"", text.replace('\\', "\\\\").replace('"', "\\\""))
 }
 
 /// Who decided what is for a professional to decide. `None`: a problem has been pushed.

@@ -126,6 +126,18 @@ impl<'a> Table<'a> {
         values.get(number).copied()
     }
 
+    /// The word that is written, of a key that takes [`Takes::Choice`].
+    pub fn word(&self, reader: &mut Reader<'_>, key: &'static str) -> Option<&'static str> {
+        let Word(number) = self.get(reader, key)?;
+        let Takes::Choice(words) = self.spec.field(key)?.takes else { return None };
+        words.get(number).copied()
+    }
+
+    /// Whether the table has such a key at all.
+    pub fn knows(&self, key: &str) -> bool {
+        self.spec.field(key).is_some()
+    }
+
     /// An inline table that may be left out, as for [`Table::maybe`]; its keys are not checked yet.
     pub fn inline_table(&self, reader: &mut Reader<'_>, key: &'static str) -> Option<Option<Table<'a>>> {
         let Some(value) = self.entries.get(key) else { return Some(None) };

@@ -23,6 +23,7 @@ pub(super) fn check(takes: &Takes, text: &str) -> Result<(), Wrong> {
         Takes::Date => check_date(text),
         Takes::File => check_file(text),
         Takes::Data(_) => check_data(text),
+        Takes::Picture(ending) => check_picture(text, ending),
         _ => Ok(()),
     }
 }
@@ -126,6 +127,24 @@ fn check_data(text: &str) -> Result<(), Wrong> {
         return Ok(());
     }
     wrong(format!("is `{}`, not a `.csv` file", shown(text)), "not `.csv`", "files of numbers end in `.csv`")
+}
+
+/// A picture must stay in the folder of the set, and its stem must be a name: it is what pages call the picture.
+fn check_picture(text: &str, ending: &str) -> Result<(), Wrong> {
+    let seen = shown(text);
+    check_inside(text, "pictures stay in the folder of the set; give the path from there")?;
+    let name = text.rsplit('/').next().unwrap_or("");
+    let Some(stem) = name.strip_suffix(ending).and_then(|stem| stem.strip_suffix('.')) else {
+        let help = format!("this key takes a picture that ends in `.{ending}`");
+        return wrong(format!("is `{seen}`, not a `.{ending}` file"), format!("not `.{ending}`"), help);
+    };
+    if is_id(stem) {
+        return Ok(());
+    }
+    let help = format!(
+        "name the file with `a`-`z`, `0`-`9` and `-`, starting with a letter or digit, at most {ID_LENGTH} characters"
+    );
+    wrong(format!("is `{seen}`: `{}` cannot name a picture", shown(stem)), "not a name", help)
 }
 
 /// A path from the folder of the set that cannot lead out of it; `inside` is the way out.

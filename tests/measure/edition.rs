@@ -155,7 +155,7 @@ impl Edition {
     /// A part of a page from its SVG file, rasterised by resvg.
     fn svg(&self, page: &Page, part: &Part) -> Picture {
         let text = fs::read(self.file(page, "svg")).unwrap();
-        let tree = resvg::usvg::Tree::from_data(&text, &resvg::usvg::Options::default()).unwrap();
+        let tree = usvg::Tree::from_data(&text, &usvg::Options::default()).unwrap();
         // CSS pixels, 96 to the inch.
         let [width, height] = page.size.map(|mm| mm / INCH * 96.0);
         let size = [f64::from(tree.size().width()), f64::from(tree.size().height())];

@@ -17,7 +17,8 @@ use kurbo::{Point, Rect, Shape};
 use resvg::tiny_skia::{Pixmap, Transform};
 use resvg::usvg::{Options, Tree};
 
-use sheets::{BLACK, FIGURE, LEFT, LINE, RADIUS, RIGHT, WHITE};
+pub(crate) use sheets::WHITE;
+use sheets::{BLACK, FIGURE, LEFT, LINE, RADIUS, RIGHT};
 
 const PPI: f64 = 300.0;
 

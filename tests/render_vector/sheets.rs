@@ -164,6 +164,7 @@ fn rings() -> Art {
         right: vec![closed(&right)],
         overlap: shared.iter().map(|shape| closed(shape)).collect(),
         flat: vec![kurbo::Circle::new((105.0, 150.0), 1.0).to_path(1e-4)],
+        ..Art::default()
     }
 }
 

@@ -207,7 +207,7 @@ fn read_arrangement(reader: &mut Reader<'_>, mut table: Table<'_>) -> Option<Arr
     let form = table.one_of(reader, "form", &forms);
     let count = table.get(reader, "count");
     let spacing = table.get(reader, "spacing");
-    let route = table.maybe(reader, "route");
+    let route: Option<Option<Vec<Placed<u32>>>> = table.maybe(reader, "route");
     let depths: Option<Vec<Ramp<Depth>>> = table.get(reader, "depths");
     let place = table.place_of(reader, "depths");
     let look = target::read_look(reader, &table);
@@ -221,30 +221,17 @@ fn read_arrangement(reader: &mut Reader<'_>, mut table: Table<'_>) -> Option<Arr
         return None;
     }
     let route = match route? {
-        Some(route) => Some(check_route(reader, table.place_of(reader, "route"), route, count)?),
+        Some(route) => Some(super::check_once(
+            reader,
+            table.place_of(reader, "route"),
+            ("route", "place"),
+            &route,
+            count as usize,
+        )?),
         None => None,
     };
     let target = Target { label: "stop".to_owned(), place, ..look? };
     Some(Arrangement { form: form?, count, spacing: spacing?, route, depths, target, place })
-}
-
-/// A route visits each place from 1 to `count` once.
-fn check_route(reader: &mut Reader<'_>, place: Place, route: Vec<Placed<u32>>, count: u32) -> Option<Vec<u32>> {
-    let mut seen = std::collections::BTreeSet::new();
-    let wrong = route.iter().find(|stop| count < stop.value || !seen.insert(stop.value));
-    let (place, message) = match wrong {
-        Some(stop) if count < stop.value => {
-            (stop.place, format!("the route goes to place `{}`, there are {count}", stop.value))
-        }
-        Some(stop) => (stop.place, format!("the route goes to place `{}` twice", stop.value)),
-        None if seen.len() < count as usize => (place, format!("the route visits {} of {count} places", seen.len())),
-        None => return Some(route.into_iter().map(|stop| stop.value).collect()),
-    };
-    let problem = Diagnostic::error(codes::LIST, place, message)
-        .with_label("not every place once")
-        .with_help(format!("name each place from 1 to {count} once"));
-    reader.push(problem);
-    None
 }
 
 impl Jump {

@@ -2,14 +2,15 @@
 //! with the depth and make it easier to see.
 
 use crate::diagnostics::Place;
-use crate::scene::{At, Companions, Depth, Eyes, Feature, Form, Role, Scaling, Scene, Vertex};
+use crate::scene::{At, Depth, Feature, Scene};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableForm, TableSpec, Takes, mm};
 use crate::spec::reader::Reader;
 use crate::spec::table::Table;
 use crate::units::Mm;
 
-use crate::exercise::ramp::{Blend, Ramp};
+use crate::exercise::ramp::Ramp;
+use crate::exercise::solids::{Solid, SolidForm, Watch};
 use crate::exercise::target::{self, Target};
 use crate::exercise::words::{self, Words};
 use crate::exercise::{Body, COMMON, Drawn, Draws, Kind, Rung};
@@ -192,57 +193,23 @@ impl Nest {
 
 impl Room {
     fn features(&self, level: u32) -> Vec<Feature> {
-        let (front, back) = (self.front.at(level), self.back.at(level));
-        let frames = (0..self.frames).map(|i| {
-            let depth = front.blend(&back, f64::from(i) / f64::from(self.frames - 1));
-            let corners = self.corners().map(|at| Vertex { at, depth: depth.clone() });
-            self.guide(format!("frame-{}", i + 1), corners.to_vec(), true)
-        });
-        let edges = self.edges().into_iter().map(|(name, at)| {
-            // Pieces from frame to frame, so that a target hides only those pieces that stand behind it.
-            let vertices = (0..self.frames).map(|i| {
-                let depth = front.blend(&back, f64::from(i) / f64::from(self.frames - 1));
-                Vertex { at, depth }
-            });
-            self.guide(name.to_owned(), vertices.collect(), false)
-        });
-        frames.chain(edges).collect()
-    }
-
-    fn corners(&self) -> [At; 4] {
-        let (x, y) = (self.width.0 / 2.0, self.height.0 / 2.0);
-        [(-x, -y), (x, -y), (x, y), (-x, y)].map(|(x, y)| At { x: Mm(x), y: Mm(y) })
-    }
-
-    /// Where the lines that run from front to back stand.
-    fn edges(&self) -> Vec<(&'static str, At)> {
-        let [top_left, top_right, bottom_right, bottom_left] = self.corners();
-        let long = [
-            ("edge-top-left", top_left),
-            ("edge-top-right", top_right),
-            ("edge-bottom-right", bottom_right),
-            ("edge-bottom-left", bottom_left),
-        ];
-        let half = self.height.0 / 2.0;
-        let middle =
-            [("ceiling-line", At { x: Mm(0.0), y: Mm(-half) }), ("floor-line", At { x: Mm(0.0), y: Mm(half) })];
-        match self.form {
-            RoomForm::Frames => Vec::new(),
-            RoomForm::Box => long.to_vec(),
-            RoomForm::Corridor => long.into_iter().chain(middle).collect(),
-        }
-    }
-
-    fn guide(&self, id: String, vertices: Vec<Vertex>, closed: bool) -> Feature {
-        Feature {
-            id,
-            role: Role::Guide,
-            eyes: Eyes::Both,
-            form: Form::Path { vertices, closed, smooth: false, weight: self.weight },
-            scaling: Scaling::ConstantObject,
-            companions: Companions::default(),
-            solid: false,
-            place: Some(self.place),
-        }
+        let (edges, middle) = match self.form {
+            RoomForm::Frames => (false, false),
+            RoomForm::Box => (true, false),
+            RoomForm::Corridor => (true, true),
+        };
+        let room = Solid {
+            label: String::new(),
+            form: SolidForm::Tunnel { frames: self.frames, edges, middle },
+            at: At::default(),
+            width: self.width,
+            height: self.height,
+            front: self.front.clone(),
+            back: self.back.clone(),
+            weight: self.weight,
+            watch: Watch::Guide,
+            place: self.place,
+        };
+        room.features(level)
     }
 }

@@ -214,7 +214,7 @@ fn answers(composer: &mut Composer<'_>, questions: &[Question], width: f64) -> P
     let cell = (width / columns.max(1) as f64).min((longest + PAD).max(LEAST) * 1.5);
     let mut piece = Piece::default();
     for row in questions.chunks(columns.max(1)) {
-        piece.stack(strip(composer, row, cell), if piece.height == 0.0 { 0.0 } else { 1.0 });
+        piece.stack(strip(composer, row, cell), if piece.height == 0.0 { 0.0 } else { 2.2 });
     }
     piece
 }

@@ -15,7 +15,7 @@ use crate::solve::{PathPoint, SolvedFeature, SolvedForm};
 use crate::units::plain;
 
 use super::answers::KeyAt;
-use super::{asked, footer, log, words};
+use super::{asked, footer, log, readings, words};
 
 /// Clear space between the head of a page and its art, mm.
 const ABOVE_ART: f64 = 2.5;
@@ -51,6 +51,7 @@ fn draft(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>, index: usize
     let art = art::thinned(solved, grid.middle(), thin);
     let (figure, caption_foot) = figure(composer, grid, art, &picture, &caption);
     nodes.push(figure);
+    nodes.extend(readings::nodes(composer, grid, page, solved, viewer));
     if grid.safe.y1 - footer::HEIGHT + 1e-6 < caption_foot {
         composer.problem("its art runs into the footer".to_owned(), "shorten `goal` or `setup`");
     }
@@ -89,7 +90,7 @@ fn note(page: &Page, balance: &str) -> String {
     }
 }
 
-/// What a balance between the eyes makes of a page; nothing without one.
+/// What a balance between the eyes, or a kind that a professional sets, makes of a page; nothing without one.
 #[derive(Default)]
 struct Balanced {
     /// What the page says of it.
@@ -102,8 +103,14 @@ struct Balanced {
     nodes: Vec<Node>,
 }
 
+/// Pages that a professional sets have the same frame, whether for a balance or for their kind.
 fn balance_of(grid: &Grid, book: &Book<'_>, page: &Page) -> Balanced {
-    let (Some(balance), Some(set_by)) = (page.balance, &book.set.gate) else { return Balanced::default() };
+    let Some(set_by) = &book.set.gate else { return Balanced::default() };
+    let Some(balance) = page.balance else {
+        let gated =
+            Balanced { words: balance::gate_words(set_by), nodes: vec![balance::frame(grid)], ..Balanced::default() };
+        return if page.gated { gated } else { Balanced::default() };
+    };
     let printed = words::printed(book.edition);
     Balanced {
         words: balance::words(balance, set_by),
@@ -178,23 +185,24 @@ fn figure(composer: &mut Composer<'_>, grid: &Grid, art: Art, alt: &str, caption
 /// Text in two columns below the art and its caption.
 fn below(composer: &mut Composer<'_>, grid: &Grid, top: f64, sections: &Sections<'_>) -> Vec<Node> {
     let width = grid.safe.width();
-    let log = log::boxes(composer, sections.quiz, width);
     let stop = stop_box(composer, width);
     let links = links(composer, sections.links, sections.key, width);
-    let bottom = grid.safe.y1 - footer::HEIGHT;
+    let (bottom, column_width) = (grid.safe.y1 - footer::HEIGHT, grid.columns(top, top)[0].width());
+    let left = do_section(composer, sections.steps, column_width);
+    let mut right = see_section(composer, sections.see, column_width);
+    right.stack(one_part_section(composer, sections.one_part, column_width), 1.6);
+    let columns_top = top + 1.8;
+    let room = bottom - 2.0 - stop.height - 1.8 - links.height - columns_top - left.height.max(right.height);
+    let log = log::boxes(composer, sections.quiz, (width, room));
     let log_top = bottom - log.height;
     let stop_top = log_top - 2.0 - stop.height;
     let links_top = stop_top - 1.8 - links.height;
-    let [left, right] = grid.columns(top + 1.8, links_top);
     let mut nodes = Vec::new();
-    let mut left = Column::new(left);
-    let column_width = left.width();
-    left.add(do_section(composer, sections.steps, column_width), 0.0);
-    nodes.extend(left.finish(composer));
-    let mut right = Column::new(right);
-    right.add(see_section(composer, sections.see, column_width), 0.0);
-    right.add(one_part_section(composer, sections.one_part, column_width), 1.6);
-    nodes.extend(right.finish(composer));
+    for (area, piece) in grid.columns(columns_top, links_top).into_iter().zip([left, right]) {
+        let mut column = Column::new(area);
+        column.add(piece, 0.0);
+        nodes.extend(column.finish(composer));
+    }
     for (piece, top) in [(links, links_top), (stop, stop_top), (log, log_top)] {
         nodes.extend(piece.moved(grid.safe.x0, top).nodes);
     }
@@ -309,13 +317,17 @@ fn facts(book: &Book<'_>, page: &Page, solved: &[SolvedFeature]) -> String {
 
 /// A feature as the report lists it.
 fn place(feature: &SolvedFeature, middle: Point) -> Placed {
-    let size = match &feature.form {
+    Placed { feature: feature.clone(), at: middle + Vec2::from(feature.at), size: size(feature) }
+}
+
+/// Width and height of the drawn bounding box of a feature, mm; of a path: of its cyclopean line and its weight.
+pub(super) fn size(feature: &SolvedFeature) -> Size {
+    match &feature.form {
         SolvedForm::Shape { extent, .. } => Size::from(*extent),
         SolvedForm::Dots(dots) => Size::from(dots.extent),
         SolvedForm::Strokes { strokes, weight } => strokes_size(strokes, *weight),
         SolvedForm::Path { points, weight, .. } => path_size(points, *weight),
-    };
-    Placed { feature: feature.clone(), at: middle + Vec2::from(feature.at), size }
+    }
 }
 
 fn strokes_size(strokes: &[[(f64, f64); 2]], weight: f64) -> Size {

@@ -7,8 +7,9 @@ use crate::layout::compose::{Composer, Piece, outline_box};
 use crate::layout::grid::{BODY, CAPTION, SMALL};
 use crate::layout::sheet::{Furniture, Node, Role};
 
-/// Height of a box with its label in its corner, mm.
-const BOX: f64 = 8.6;
+/// Height of the line of the log, and of a box with its label in its corner, mm: a page that asks something in one row
+/// of boxes has as much room for its words as any other.
+const ROW: f64 = 7.2;
 /// Between two boxes, mm.
 const GAP: f64 = 1.2;
 /// The narrowest box for an answer, mm: a letter or a figure beside its label. Design choice.
@@ -17,14 +18,12 @@ const LEAST: f64 = 7.0;
 const EDGE: f64 = 3.0;
 /// A letter written by hand, mm. Design choice.
 const LETTER: f64 = 2.6;
-/// Rows of answers at most; where they need more, they belong into the reader's own log.
-const MOST_ROWS: usize = 2;
-
 /// What else is noted on a page with questions: its label and the width of its box, mm.
 const NOTES: [(&str, f64); 2] = [("Date", 24.0), ("Comfort 0–10", 22.0)];
 
-/// The line of the log, or the boxes for the answers of a page.
-pub(super) fn boxes(composer: &mut Composer<'_>, quiz: Option<&Quiz>, width: f64) -> Piece {
+/// The line of the log, or the boxes for the answers of a page: wide enough for its longest answer. Where they are
+/// higher than the room that the words of the page leave, the answers belong into the reader's own log.
+pub(super) fn boxes(composer: &mut Composer<'_>, quiz: Option<&Quiz>, (width, room): (f64, f64)) -> Piece {
     let Some(quiz) = quiz else { return plain_row(composer, width) };
     let ids: Vec<&str> = quiz.questions.iter().map(|question| question.id.as_str()).collect();
     let least = (EDGE + LETTER * longest(quiz) as f64).max(LEAST);
@@ -35,10 +34,11 @@ pub(super) fn boxes(composer: &mut Composer<'_>, quiz: Option<&Quiz>, width: f64
     }
     let mut piece = labelled(composer, NOTES.into_iter());
     let rows = ids.len().div_ceil(fitting(width, least).max(1));
-    if MOST_ROWS < rows {
-        let line = composer.lines(&line(Some(quiz)), &BODY, width - notes - GAP).role(Role::Paragraph);
-        piece.height = piece.height.max(line.height);
-        piece.nodes.extend(line.moved(notes + GAP, 0.0).nodes);
+    if room < ROW + rows as f64 * (GAP + ROW) {
+        let line = composer
+            .lines(&format!("Write {} in your log.", answers(quiz)), &BODY, width - notes - GAP)
+            .role(Role::Paragraph);
+        piece.nodes.extend(line.moved(notes + GAP, (ROW - BODY.leading.0) / 2.0).nodes);
         return piece;
     }
     let columns = ids.len().div_ceil(rows);
@@ -49,14 +49,19 @@ pub(super) fn boxes(composer: &mut Composer<'_>, quiz: Option<&Quiz>, width: f64
     piece
 }
 
-/// What a page without boxes says of the log.
+/// What a page without boxes says of the log, in one line.
 pub(super) fn line(quiz: Option<&Quiz>) -> String {
-    match quiz.map(|quiz| quiz.questions.as_slice()) {
-        Some([first, .., last]) => {
-            format!("Write your answers {} to {} in your log, with date and comfort 0–10.", first.id, last.id)
-        }
-        Some([only]) => format!("Write your answer {} in your log, with date and comfort 0–10.", only.id),
-        Some([]) | None => "Log: date, minutes, single, both marks, comfort 0–10.".to_owned(),
+    match quiz {
+        Some(quiz) => format!("Log: date, comfort 0–10, {}.", answers(quiz)),
+        None => "Log: date, minutes, single, both marks, comfort 0–10.".to_owned(),
+    }
+}
+
+/// "your answers 1 to 10"
+fn answers(quiz: &Quiz) -> String {
+    match quiz.questions.as_slice() {
+        [first, .., last] => format!("your answers {} to {}", first.id, last.id),
+        _ => "your answer".to_owned(),
     }
 }
 
@@ -83,11 +88,11 @@ fn labelled<'a>(composer: &mut Composer<'_>, fields: impl Iterator<Item = (&'a s
     for (label, width) in fields {
         // The blank keeps the labels apart for those who hear the page.
         text.extend(composer.lines(&format!("{label} "), &SMALL, width).moved(x + 0.8, 0.3).nodes);
-        boxes.push(outline_box(Rect::from_origin_size((x, 0.0), (width, BOX))));
+        boxes.push(outline_box(Rect::from_origin_size((x, 0.0), (width, ROW))));
         x += width + GAP;
     }
     let nodes = vec![Node::Group(Role::Paragraph, text), Node::Group(Role::Artifact(Furniture::Layout), boxes)];
-    Piece { height: BOX, nodes }
+    Piece { height: ROW, nodes }
 }
 
 /// One line of the log of a page without questions.
@@ -106,5 +111,5 @@ fn plain_row(composer: &mut Composer<'_>, width: f64) -> Piece {
         x += weight * share + 3.0;
     }
     let nodes = vec![Node::Group(Role::Paragraph, text), Node::Group(Role::Artifact(Furniture::Layout), boxes)];
-    Piece { height: 7.2, nodes }
+    Piece { height: ROW, nodes }
 }

@@ -14,6 +14,7 @@ mod glasses_check;
 mod how_to_use;
 mod log;
 mod marks;
+pub mod readings;
 mod scale_check;
 mod spectra;
 mod swatches;

@@ -1,5 +1,7 @@
 //! Marks on a PDF page: the only place that draws. Sheet millimetres become points here.
 
+mod bars;
+
 use std::collections::BTreeMap;
 
 use krilla::color::{Color, cmyk, rgb};
@@ -88,7 +90,7 @@ impl<'a, 'b> Ink<'a, 'b> {
                 self.fill(path, self.solid(ink)?)?;
             }
         }
-        Ok(())
+        art.dots.iter().try_for_each(|dots| self.dots(dots))
     }
 
     fn fill(&mut self, path: &BezPath, colour: Color) -> Result<(), &'static str> {

@@ -10,6 +10,7 @@
 //!
 //! Nothing here may pick a colour, move a mark or know why it stands where it does.
 
+mod bars;
 mod cover;
 mod file;
 mod glyphs;

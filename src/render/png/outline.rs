@@ -11,7 +11,7 @@ const FLATNESS: f64 = 0.01;
 const MAX_PIECES: usize = 1024;
 
 /// Coordinates beyond this many pixels are refused; far beyond any page, well within exact row numbers.
-const BOUND: f64 = 1e9;
+pub(super) const BOUND: f64 = 1e9;
 
 /// A coordinate is not finite or is beyond [`BOUND`].
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]

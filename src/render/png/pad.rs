@@ -11,7 +11,7 @@ use super::outline::{index, real};
 pub(super) struct Pad {
     /// By how much the coverage of a pixel differs from its left neighbour.
     steps: Vec<f64>,
-    /// Pixels where `steps` may differ from zero, from left to right.
+    /// Pixels where `steps` may differ from zero; in the end from left to right.
     touched: Vec<Range<usize>>,
 }
 
@@ -40,12 +40,12 @@ impl Pad {
         self.touched.clear();
     }
 
-    /// Marks the pixels that an edge from `left` to `right` may change. Called with rising `left`.
+    /// Marks the pixels that an edge from `left` to `right` may change. Best called with rising `left`.
     pub(super) fn touch(&mut self, left: f64, right: f64) {
         let width = self.steps.len() - 2;
         let (first, end) = (index(left).min(width), (index(right) + 2).min(width + 1));
         match self.touched.last_mut() {
-            Some(last) if first <= last.end => last.end = last.end.max(end),
+            Some(last) if last.start <= first && first <= last.end => last.end = last.end.max(end),
             _ => self.touched.push(first..end),
         }
     }
@@ -85,9 +85,24 @@ impl Pad {
         self.steps[end] += height - last;
     }
 
+    /// Puts what was touched in order, each pixel once.
+    fn sort(&mut self) {
+        self.touched.sort_unstable_by_key(|touched| touched.start);
+        self.touched.dedup_by(|next, last| {
+            let meets = next.start <= last.end;
+            if meets {
+                last.end = last.end.max(next.end);
+            }
+            meets
+        });
+    }
+
     /// Sums the steps to coverage, writes it, tells from which pixel to which, and leaves the pad clean.
     pub(super) fn close(&mut self, out: &mut [u8], levels: Levels) -> Range<usize> {
         let width = out.len();
+        if !self.touched.is_sorted_by_key(|touched| touched.start) {
+            self.sort();
+        }
         let start = self.touched.first().map_or(0, |touched| touched.start);
         let (mut cover, mut x) = (0.0, start);
         for touched in self.touched.drain(..) {

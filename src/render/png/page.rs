@@ -1,11 +1,14 @@
 //! One page on its way to the packer: what stands on it, and its rows from the top down.
 
+use std::ops::Range;
+
 use kurbo::{BezPath, Vec2};
 
+use super::bars::Bars;
 use super::file::{self, Packer};
 use super::glyphs::Cache;
 use super::outline::{self, NotFinite, ToPixels, real};
-use super::pad::Pad;
+use super::pad::{Levels, Pad};
 use super::palette::Palette;
 use super::patches::Patches;
 use super::sweep::Sweep;
@@ -21,10 +24,17 @@ pub(super) struct Page {
     height: usize,
     /// Pixels a mm.
     scale: f64,
-    left: Sweep,
-    right: Sweep,
+    left: Half,
+    right: Half,
     patches: Patches,
     words: Words,
+}
+
+/// What one eye gets: outlines, and bars that lie clear of them.
+#[derive(Debug, Default)]
+struct Half {
+    outlines: Sweep,
+    bars: Bars,
 }
 
 /// The buffers of one row.
@@ -73,23 +83,18 @@ impl Page {
     }
 
     fn add_art(&mut self, art: &Art) -> Result<(), NotFinite> {
-        let to = ToPixels { scale: self.scale, shift: Vec2::ZERO };
-        let height = real(self.height);
-        let add = |eye: &mut Sweep, paths: &[BezPath]| {
-            paths.iter().try_for_each(|path| {
-                let (edges, number) = eye.add_path();
-                outline::edges(path, to, height, number, edges)
-            })
-        };
-        add(&mut self.left, &art.left)?;
-        add(&mut self.left, &art.flat)?;
-        add(&mut self.right, &art.right)?;
-        add(&mut self.right, &art.flat)
+        let (scale, height) = (self.scale, real(self.height));
+        self.left.add([&art.left, &art.flat], scale, height)?;
+        self.right.add([&art.right, &art.flat], scale, height)?;
+        art.dots.iter().try_for_each(|dots| {
+            [&dots.left, &dots.flat].into_iter().try_for_each(|bars| self.left.bars.add(bars, scale))?;
+            [&dots.right, &dots.flat].into_iter().try_for_each(|bars| self.right.bars.add(bars, scale))
+        })
     }
 
     /// Whether it has art, and so not words alone.
     pub(super) fn has_art(&self) -> bool {
-        !(self.left.rows().is_empty() && self.right.rows().is_empty())
+        !(self.left.is_empty() && self.right.is_empty())
     }
 
     /// The colours of its patches.
@@ -154,6 +159,42 @@ impl Page {
     fn same_until(&self, y: usize) -> usize {
         let art = self.left.same_until(y).min(self.right.same_until(y));
         art.min(self.patches.same_until(y)).min(self.words.same_until(y))
+    }
+}
+
+impl Half {
+    fn clear(&mut self) {
+        self.outlines.clear();
+        self.bars.clear();
+    }
+
+    fn add(&mut self, lists: [&Vec<BezPath>; 2], scale: f64, height: f64) -> Result<(), NotFinite> {
+        let to = ToPixels { scale, shift: Vec2::ZERO };
+        lists.into_iter().flatten().try_for_each(|path| {
+            let (edges, number) = self.outlines.add_path();
+            outline::edges(path, to, height, number, edges)
+        })
+    }
+
+    fn rewind(&mut self, height: usize) {
+        self.outlines.rewind(height);
+        self.bars.rewind();
+    }
+
+    fn is_empty(&self) -> bool {
+        self.outlines.rows().is_empty() && self.bars.is_empty()
+    }
+
+    /// Writes the coverage of row `y` and tells to which pixels; see [`Sweep::row`].
+    fn row(&mut self, y: usize, pad: &mut Pad, out: &mut [u8], levels: Levels) -> Range<usize> {
+        pad.open(out.len());
+        self.outlines.cover(y, pad);
+        self.bars.cover(y, pad);
+        pad.close(out, levels)
+    }
+
+    fn same_until(&self, y: usize) -> usize {
+        self.outlines.same_until(y).min(self.bars.same_until(y))
     }
 }
 

@@ -86,10 +86,17 @@ impl Sweep {
         if !self.rows.contains(&y) {
             return 0..0;
         }
-        self.advance(y);
         pad.open(out.len());
-        self.walker.row(&self.live, self.upright, pad);
+        self.cover(y, pad);
         pad.close(out, levels)
+    }
+
+    /// Adds the coverage of row `y` to an open pad. Rows as for [`Sweep::row`].
+    pub(super) fn cover(&mut self, y: usize, pad: &mut Pad) {
+        if self.rows.contains(&y) {
+            self.advance(y);
+            self.walker.row(&self.live, self.upright, pad);
+        }
     }
 
     /// The first row after `y` that may differ from row `y`, which was drawn last.

@@ -2,6 +2,8 @@
 
 use kurbo::{BezPath, PathEl, Point};
 
+use crate::layout::sheet::Bar;
+
 /// Decimals of a length in millimetres: a thousandth is far below any printer dot.
 pub(crate) const MM: u32 = 3;
 
@@ -76,6 +78,23 @@ pub(crate) fn path(out: &mut String, path: &BezPath, scale: f64, decimals: u32) 
                 (pen.at, pen.command) = (pen.start, 'z');
             }
         }
+    }
+}
+
+/// Writes bars as level strokes, from left ends to right ends, in millimetres. Steps are exact as in [`path`].
+pub(crate) fn bars(out: &mut String, bars: &[Bar]) {
+    let mut at = (0, 0);
+    for bar in bars {
+        let [x0, x1, y] = [bar.x0, bar.x1, bar.y].map(|value| quantise(value, MM));
+        out.push('m');
+        fixed(out, x0 - at.0, MM);
+        if at.1 <= y {
+            out.push(' ');
+        }
+        fixed(out, y - at.1, MM);
+        out.push('h');
+        fixed(out, x1 - x0, MM);
+        at = (x1, y);
     }
 }
 
@@ -182,6 +201,21 @@ mod tests {
         let mut out = String::new();
         path(&mut out, &Rect::new(1.0, 2.0, 3.5, 4.0).to_path(0.1), 1.0, MM);
         assert_eq!(out, "m1 2h2.5v2h-2.5z");
+    }
+
+    /// Bars are read back by kurbo as lines from end to end.
+    #[test]
+    fn bars_read_back() {
+        let bar = |y: f64, x0: f64, x1: f64| Bar { y, x0, x1 };
+        let list = [bar(1.25, 2.0, 3.5), bar(1.25, 4.0004, 4.5), bar(1.75, 0.25, 9.0), bar(0.5, 1.0, 2.0)];
+        let mut out = String::new();
+        bars(&mut out, &list);
+        assert_eq!(out, "m2 1.25h1.5m.5 0h.5m-4.25 .5h8.75m-8-1.25h1");
+        let read = points(&BezPath::from_svg(&out).unwrap());
+        for (ends, bar) in read.chunks(2).zip(&list) {
+            let near = |p: Point, x: f64| (p.x - x).abs() <= 0.000_500_1 && (p.y - bar.y).abs() < 1e-9;
+            assert!(near(ends[0], bar.x0) && near(ends[1], bar.x1), "{ends:?} {bar:?}");
+        }
     }
 
     fn points(path: &BezPath) -> Vec<Point> {

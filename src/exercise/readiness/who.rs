@@ -1,0 +1,134 @@
+//! `who`: who sees what. Rings for the left eye, crosses for the right eye and squares for both, in three sizes.
+
+use crate::diagnostics::Place;
+use crate::scene::{Depth, Eyes, Feature, Scene, Shape};
+use crate::spec::document::Document;
+use crate::spec::field::{Field, TableForm, TableSpec, Takes, mm};
+use crate::spec::reader::Reader;
+use crate::spec::table::Table;
+use crate::units::Mm;
+
+use crate::exercise::parts::{Part, Point};
+use crate::exercise::ramp::Ramp;
+use crate::exercise::words::{self, Words};
+use crate::exercise::{Body, COMMON, Drawn, Draws, Kind, Rung};
+
+/// The parameters of a `who` exercise.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Who {
+    /// The side of the largest square.
+    pub size: Ramp<Mm>,
+    /// Where it is written.
+    pub place: Place,
+}
+
+/// The kind.
+pub const KIND: Kind = Kind {
+    id: "who",
+    gated: false,
+    doc: "A brief check of who sees what: rings for the left eye, crosses for the right eye, squares for both, in three \
+          sizes on the page.",
+    tables: &[&EXERCISE],
+    read,
+    example: EXAMPLE,
+};
+
+const EXERCISE: TableSpec = TableSpec {
+    name: "exercise",
+    form: TableForm::Single,
+    groups: &[
+        COMMON,
+        &[Field::required(
+            "size",
+            Takes::Ramp(&Takes::Length(mm(8.0, 32.0))),
+            "The side of the largest square and the width of the largest ring and cross. Those of the middle size are \
+             half as large, the smallest a quarter. At 40 cm 7 mm are a degree.",
+        )],
+    ],
+    doc: "What kind of exercise it is, and its words.",
+};
+
+const EXAMPLE: &str = r#"[exercise]
+kind = "who"
+title = "Who sees what"
+size = { values = ["32 mm", "24 mm", "16 mm"] }
+"#;
+
+/// The groups: their size against the largest, and the height of their lowest edge below the middle of the field, mm.
+const GROUPS: [(f64, f64); 3] = [(1.0, 40.0), (0.5, 6.0), (0.25, -22.0)];
+/// Width of a group against its size.
+const WIDTH: f64 = 2.8;
+/// Half the width of the field that the groups share, mm.
+const HALF_FIELD: f64 = 84.0;
+/// The most space between two groups, mm.
+const FARTHEST: f64 = 24.0;
+
+impl Draws for Who {
+    fn levels(&self) -> Option<u32> {
+        self.size.levels()
+    }
+
+    fn draw(&self, rung: &Rung<'_>) -> Drawn {
+        Drawn::plain(self.scene(rung.level), words())
+    }
+}
+
+fn read(reader: &mut Reader<'_>, _document: &Document<'_>, exercise: &Table<'_>) -> Option<Body> {
+    Some(Body::Who(Who { size: exercise.get(reader, "size")?, place: exercise.place() }))
+}
+
+impl Who {
+    fn scene(&self, level: u32) -> Scene {
+        let largest = self.size.at(level).0;
+        let wide: f64 = GROUPS.iter().map(|(share, _)| share * largest * WIDTH).sum();
+        let gap = ((2.0 * HALF_FIELD - wide) / 2.0).min(FARTHEST);
+        let mut left = -(wide + 2.0 * gap) / 2.0;
+        let mut features = Vec::new();
+        for ((share, foot), number) in GROUPS.into_iter().zip(1..) {
+            let size = share * largest;
+            features.extend(self.group(number, (left + size * WIDTH / 2.0, foot), size));
+            left += size * WIDTH + gap;
+        }
+        Scene { features }
+    }
+
+    /// A square with a ring at its upper left and a cross at its upper right.
+    fn group(&self, number: u32, (x, foot): Point, size: f64) -> [Feature; 3] {
+        let weight = (size / 9.0).max(0.6);
+        let part = |name: &str, eyes, shape, dx: f64, dy: f64| {
+            Part::target(format!("{name}-{number}"), eyes, &Depth::Page, self.place).shape(
+                shape,
+                (x + dx * size, foot - dy * size),
+                size,
+                weight,
+            )
+        };
+        [
+            part("square", Eyes::Both, Shape::Square, 0.0, 0.5),
+            part("ring", Eyes::Left, Shape::Ring, -0.9, 1.7),
+            part("cross", Eyes::Right, Shape::Cross, 0.9, 1.7),
+        ]
+    }
+}
+
+fn words() -> Words {
+    Words {
+        goal: "Find out which eye sees which mark, and that both take part.".to_owned(),
+        setup: String::new(),
+        steps: vec![
+            "Look at the largest square. See which marks stand beside it.".to_owned(),
+            "Cover your right eye: rings and squares are left. Cover your left eye: crosses and squares are left."
+                .to_owned(),
+            format!(
+                "With both eyes open, look at each square. Note the smallest that has its ring and its cross. {}",
+                words::BRIEF
+            ),
+        ],
+        see: "Three squares, each with a ring and a cross above it, all at the same time.".to_owned(),
+        one_part: words::rows(&[
+            ("rings and squares", "Your right eye has dropped out. Blink, look far away, look again."),
+            ("crosses and squares", "Your left eye has dropped out. Blink, look far away, look again."),
+            ("marks that come and go", "The eyes take turns. Rest, then stay with the larger ones."),
+        ]),
+    }
+}

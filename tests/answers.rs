@@ -65,6 +65,7 @@ impl Set {
             place: Place::start_of(FileId(0)),
         };
         let spec = SetSpec {
+            known: depthpress::spec::viewer::Known::default(),
             reader: None,
             id: "slipway".to_owned(),
             title: "Slipway".to_owned(),
@@ -75,7 +76,6 @@ impl Set {
             language: Language::En,
             viewer: VIEWER,
             gate: None,
-            known: depthpress::spec::viewer::Known::default(),
             editions: vec![edition],
         };
         let pages = pages.iter().zip(0..).map(|(&(count, style), index)| asking(index, count, STYLES[style]));
@@ -147,10 +147,10 @@ fn asking(index: u32, count: usize, choices: &[&str]) -> SolvedPage {
         variant: Some(letter),
         seed: Some(7),
         quiz: Some(quiz(count, choices)),
+        readings: None,
         gated: false,
         scene,
         words,
-        readings: None,
         balance: None,
     };
     SolvedPage { page, features, lints: Vec::new() }

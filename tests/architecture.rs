@@ -89,6 +89,7 @@ const LIBRARIES: &[(&[&str], &[&str])] = &[
         &[
             "bundle/report.rs",
             "bundle/colour_report.rs",
+            "bundle/entry.rs",
             "bundle/summary.rs",
             "bundle/shard.rs",
             "bundle/json.rs",

@@ -22,6 +22,7 @@ mod choices;
 mod cli;
 mod colour;
 mod demo_set;
+mod dots;
 mod gate;
 mod inks;
 mod kinds;

@@ -142,11 +142,11 @@ fn examples() -> Vec<(&'static str, Vec<Diagnostic>, Vec<Diagnostic>)> {
         ),
         ("dot-figure", lint_page(&[dots::square(6.3, 0.4, "dots")]), lint_page(&[dots::square(6.5, 0.4, "dots")])),
         ("monocular-giveaway", lint_page(&[dots::denser()]), lint_page(&[dots::square(40.0, 2.0, "dots")])),
-        // One degree is 400 mm x 2 tan(0.5 deg), nearly: 6.96 mm toward the eyes.
+        // 2 atan((63 + p)/800) - 2 atan(63/800) is one degree at p = 7.03 mm toward (definition of vergence).
         (
             "stereo-comfort",
-            lint_page(&[dots::square(40.0, 7.0, "dots")]),
-            lint_page(&[dots::square(40.0, 6.9, "dots")]),
+            lint_page(&[dots::square(40.0, 7.04, "dots")]),
+            lint_page(&[dots::square(40.0, 7.02, "dots")]),
         ),
     ]
 }

@@ -65,7 +65,7 @@ const EXERCISE: TableSpec = TableSpec {
 const DOTS: TableSpec = TableSpec {
     name: "dots",
     form: TableForm::Single,
-    groups: &[&[field::GROUND], field::KEYS],
+    groups: &[&[field::GROUND, field::CUE], field::KEYS],
     doc: "The field of dots.",
 };
 

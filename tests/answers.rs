@@ -66,6 +66,7 @@ impl Set {
         };
         let spec = SetSpec {
             known: depthpress::spec::viewer::Known::default(),
+            reader: None,
             id: "slipway".to_owned(),
             title: "Slipway".to_owned(),
             summary: None,
@@ -146,8 +147,8 @@ fn asking(index: u32, count: usize, choices: &[&str]) -> SolvedPage {
         levels: 4,
         variant: Some(letter),
         seed: Some(7),
-        readings: None,
         quiz: Some(quiz(count, choices)),
+        readings: None,
         gated: false,
         scene,
         words,

@@ -139,7 +139,6 @@ fn asking(index: u32, count: usize, choices: &[&str]) -> SolvedPage {
     };
     let (level, letter) = (index / 2 % 4 + 1, if index.is_multiple_of(2) { 'a' } else { 'b' });
     let page = Page {
-        readings: None,
         id: format!("sea-birds-{}-{letter}", index / 2 + 1),
         kind: "side",
         title: "Sea birds".to_owned(),

@@ -17,6 +17,7 @@ mod overlap;
 mod parallel_axes;
 pub mod roll;
 mod stereo_comfort;
+mod stripes;
 mod text_contrast;
 mod text_ink;
 
@@ -132,6 +133,7 @@ pub const RULES: &[Rule] = &[
     crowd::RULE,
     device_dot::RULE,
     roll::RULE,
+    stripes::RULE,
     claim_words::RULE,
     ghost::RULE,
     eye_brightness::RULE,

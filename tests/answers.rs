@@ -73,6 +73,7 @@ impl Set {
             date: "2026-05-04".to_owned(),
             language: Language::En,
             viewer: VIEWER,
+            known: depthpress::spec::viewer::Known::default(),
             gate: None,
             editions: vec![edition],
         };
@@ -145,12 +146,15 @@ fn asking(index: u32, count: usize, choices: &[&str]) -> SolvedPage {
         variant: Some(letter),
         seed: Some(7),
         quiz: Some(quiz(count, choices)),
+        readings: None,
         gated: false,
+        strand: depthpress::scene::Strand::Depth,
+        effort: depthpress::scene::Effort::default(),
         scene,
         words,
         balance: None,
     };
-    SolvedPage { page, features, lints: Vec::new() }
+    SolvedPage::graded(page, features, &VIEWER)
 }
 
 fn every_run<'a>(nodes: &'a [Node], runs: &mut Vec<&'a TextRun>) {

@@ -125,11 +125,13 @@ fn page(id: &str, level: u32, parallax: f64) -> SolvedPage {
         quiz: None,
         readings: None,
         gated: false,
+        strand: depthpress::scene::Strand::Jump,
+        effort: depthpress::scene::Effort::default(),
         scene,
         words,
         balance: None,
     };
-    SolvedPage { page, features, lints: Vec::new() }
+    SolvedPage::graded(page, features, &VIEWER)
 }
 
 /// A request for everything, to be narrowed by the tests.

@@ -7,7 +7,9 @@ use crate::exercise::{self, Exercise, Page};
 use crate::layout::grid::ART_FIELD;
 use crate::layout::{self, BookPage, LaidOut};
 use crate::lint;
-use crate::solve::{SolvedFeature, solve};
+use crate::optics::Viewer;
+use crate::optics::grading::{Difficulty, difficulty};
+use crate::solve::{self, SolvedFeature};
 use crate::spec::{Edition, MediumSource, SetSpec};
 use crate::units::{Mm, Ppi};
 
@@ -38,6 +40,10 @@ pub struct SolvedPage {
     pub page: Page,
     /// Its features with their offsets.
     pub features: Vec<SolvedFeature>,
+    /// The strand it belongs to: `check`, `toward`, `away`, `jump`, `smooth` or `depth`.
+    pub strand: &'static str,
+    /// How hard it is for the viewer; `None` where a number is none.
+    pub difficulty: Option<Difficulty>,
     /// What the checks found on it.
     pub lints: Vec<Diagnostic>,
 }
@@ -51,6 +57,16 @@ pub struct Book<'a> {
     pub pages: &'a [SolvedPage],
     /// What a default decides, where that shapes depth.
     pub defaults: &'a [Diagnostic],
+}
+
+impl SolvedPage {
+    /// A solved page with its strand and its difficulty, before any check.
+    pub fn graded(page: Page, features: Vec<SolvedFeature>, viewer: &Viewer) -> Self {
+        let asked = solve::asked(&features, page.effort, page.strand, viewer);
+        let strand = solve::strand_name(page.strand, asked.as_ref());
+        let difficulty = asked.and_then(|asked| difficulty(&asked, viewer.zone.as_ref()));
+        Self { page, features, strand, difficulty, lints: Vec::new() }
+    }
 }
 
 impl Prepared {
@@ -102,8 +118,8 @@ pub fn prepare(loaded: Loaded, ppi: Option<Ppi>) -> Prepared {
 fn solve_pages(exercises: &[Exercise], set: &SetSpec, diagnostics: &mut Diagnostics) -> Vec<SolvedPage> {
     let mut solved = Vec::new();
     for page in exercise::pages(exercises, &set.id) {
-        match solve(&page.scene, &set.viewer) {
-            Ok(features) => solved.push(SolvedPage { page, features, lints: Vec::new() }),
+        match solve::solve(&page.scene, &set.viewer) {
+            Ok(features) => solved.push(SolvedPage::graded(page, features, &set.viewer)),
             Err(problems) => problems.into_iter().for_each(|problem| push_once(diagnostics, problem.into())),
         }
     }

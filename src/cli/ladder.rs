@@ -4,8 +4,7 @@ use serde::Serialize;
 
 use crate::bundle::prepare::{Prepared, SolvedPage};
 use crate::optics::Viewer;
-use crate::scene::Role;
-use crate::solve::{SolvedForm, Stand, stand};
+use crate::solve::{SolvedForm, Stand, is_looked_at, stand};
 use crate::units::{Mm, plain};
 
 /// One page of the ladder.
@@ -55,19 +54,13 @@ fn rung(solved: &SolvedPage, viewer: &Viewer, number: Option<u32>) -> Rung {
 /// How the targets of a page stand; a path counts with every point.
 fn stands(page: &SolvedPage, viewer: &Viewer) -> Vec<Stand> {
     let mut stands = Vec::new();
-    for feature in &page.features {
-        match (feature.role, &feature.form) {
-            (
-                Role::Target | Role::Bead | Role::Trail | Role::Field,
-                SolvedForm::Shape { .. } | SolvedForm::Strokes { .. },
-            ) => stands.push(feature.stand),
-            (Role::Target | Role::Bead | Role::Trail | Role::Field, SolvedForm::Dots(dots)) => {
-                stands.extend(dots.stands());
-            }
-            (Role::Target | Role::Bead | Role::Trail | Role::Field, SolvedForm::Path { points, .. }) => {
+    for feature in page.features.iter().filter(|feature| is_looked_at(feature)) {
+        match &feature.form {
+            SolvedForm::Shape { .. } | SolvedForm::Strokes { .. } => stands.push(feature.stand),
+            SolvedForm::Dots(dots) => stands.extend(dots.stands()),
+            SolvedForm::Path { points, .. } => {
                 stands.extend(points.iter().filter_map(|p| stand(Mm(p.parallax), viewer)));
             }
-            (Role::Watch | Role::Lock | Role::Number | Role::Guide | Role::Reference, _) => {}
         }
     }
     stands
@@ -144,7 +137,7 @@ mod tests {
     use super::*;
     use crate::exercise::Page;
     use crate::exercise::words::Words;
-    use crate::scene::{Eyes, Scene, Shape};
+    use crate::scene::{Effort, Eyes, Role, Scene, Shape, Strand};
     use crate::solve::{PathPoint, SolvedFeature};
 
     #[test]
@@ -185,11 +178,13 @@ mod tests {
                 quiz: None,
                 readings: None,
                 gated: false,
+                strand: Strand::Hold,
+                effort: Effort::default(),
                 scene: Scene::default(),
                 words: Words::default(),
                 balance: None,
             };
-            rung(&SolvedPage { page, features, lints: Vec::new() }, &viewer, None).demand_pd
+            rung(&SolvedPage::graded(page, features, &viewer), &viewer, None).demand_pd
         };
         let marks = || vec![feature(Role::Lock, -12.0, ring()), feature(Role::Guide, 0.0, path())];
         assert_eq!(span_of(marks()), None);

@@ -72,6 +72,7 @@ impl Set {
             version: "1.2.0".to_owned(),
             date: "2026-05-04".to_owned(),
             language: Language::En,
+            free_order: false,
             viewer: VIEWER,
             known: depthpress::spec::viewer::Known::default(),
             gate: None,

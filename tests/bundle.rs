@@ -53,6 +53,7 @@ impl Set {
             version: "1.2.0".to_owned(),
             date: "2026-05-04".to_owned(),
             language: Language::En,
+            free_order: false,
             viewer: VIEWER,
             gate: None,
             editions: vec![

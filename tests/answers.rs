@@ -74,6 +74,7 @@ impl Set {
             version: "1.2.0".to_owned(),
             date: "2026-05-04".to_owned(),
             language: Language::En,
+            free_order: false,
             viewer: VIEWER,
             gate: None,
             editions: vec![edition],
@@ -149,11 +150,13 @@ fn asking(index: u32, count: usize, choices: &[&str]) -> SolvedPage {
         quiz: Some(quiz(count, choices)),
         readings: None,
         gated: false,
+        strand: depthpress::scene::Strand::Depth,
+        effort: depthpress::scene::Effort::default(),
         scene,
         words,
         balance: None,
     };
-    SolvedPage { page, features, lints: Vec::new() }
+    SolvedPage::graded(page, features, &VIEWER)
 }
 
 fn every_run<'a>(nodes: &'a [Node], runs: &mut Vec<&'a TextRun>) {

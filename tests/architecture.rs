@@ -92,6 +92,7 @@ const LIBRARIES: &[(&[&str], &[&str])] = &[
             "bundle/entry.rs",
             "bundle/summary.rs",
             "bundle/shard.rs",
+            "bundle/grade_report.rs",
             "bundle/json.rs",
             "cli/",
             "diagnostics/render.rs",

@@ -54,6 +54,7 @@ impl Set {
             version: "1.2.0".to_owned(),
             date: "2026-05-04".to_owned(),
             language: Language::En,
+            free_order: false,
             viewer: VIEWER,
             reader: None,
             gate: None,
@@ -127,11 +128,13 @@ fn page(id: &str, level: u32, parallax: f64) -> SolvedPage {
         quiz: None,
         readings: None,
         gated: false,
+        strand: depthpress::scene::Strand::Jump,
+        effort: depthpress::scene::Effort::default(),
         scene,
         words,
         balance: None,
     };
-    SolvedPage { page, features, lints: Vec::new() }
+    SolvedPage::graded(page, features, &VIEWER)
 }
 
 /// A request for everything, to be narrowed by the tests.

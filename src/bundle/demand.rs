@@ -1,8 +1,7 @@
 //! What a solved page asks of the eyes: how the things stand that are looked at.
 
 use crate::optics::Viewer;
-use crate::scene::Role;
-use crate::solve::{SolvedForm, Stand, stand};
+use crate::solve::{SolvedForm, Stand, is_looked_at, stand};
 use crate::units::Mm;
 
 use super::prepare::SolvedPage;
@@ -10,19 +9,13 @@ use super::prepare::SolvedPage;
 /// How the targets of a page stand; a path counts with every point.
 pub fn stands(page: &SolvedPage, viewer: &Viewer) -> Vec<Stand> {
     let mut stands = Vec::new();
-    for feature in &page.features {
-        match (feature.role, &feature.form) {
-            (
-                Role::Target | Role::Bead | Role::Trail | Role::Field,
-                SolvedForm::Shape { .. } | SolvedForm::Strokes { .. },
-            ) => stands.push(feature.stand),
-            (Role::Target | Role::Bead | Role::Trail | Role::Field, SolvedForm::Dots(dots)) => {
-                stands.extend(dots.stands());
-            }
-            (Role::Target | Role::Bead | Role::Trail | Role::Field, SolvedForm::Path { points, .. }) => {
+    for feature in page.features.iter().filter(|feature| is_looked_at(feature)) {
+        match &feature.form {
+            SolvedForm::Shape { .. } | SolvedForm::Strokes { .. } => stands.push(feature.stand),
+            SolvedForm::Dots(dots) => stands.extend(dots.stands()),
+            SolvedForm::Path { points, .. } => {
                 stands.extend(points.iter().filter_map(|p| stand(Mm(p.parallax), viewer)));
             }
-            (Role::Watch | Role::Lock | Role::Number | Role::Guide | Role::Reference, _) => {}
         }
     }
     stands

@@ -10,6 +10,7 @@ mod document;
 mod entry;
 pub mod error;
 pub mod extent;
+mod grade_report;
 pub mod inked;
 pub mod json;
 pub mod load;

@@ -9,7 +9,9 @@ use crate::exercise::{self, Exercise, Page};
 use crate::layout::grid::ART_FIELD;
 use crate::layout::{self, BookPage, LaidOut};
 use crate::lint;
-use crate::solve::{SolvedFeature, solve};
+use crate::optics::Viewer;
+use crate::optics::grading::{Asked, Difficulty, difficulty};
+use crate::solve::{self, SolvedFeature};
 use crate::spec::readers::ReaderSpec;
 use crate::spec::{Edition, MediumSource, SetSpec};
 use crate::units::{Mm, Ppi};
@@ -45,6 +47,12 @@ pub struct SolvedPage {
     pub page: Page,
     /// Its features with their offsets.
     pub features: Vec<SolvedFeature>,
+    /// The strand it belongs to: `check`, `toward`, `away`, `jump`, `smooth` or `depth`.
+    pub strand: &'static str,
+    /// What it asks of the eyes; `None` where a number is none.
+    pub asked: Option<Asked>,
+    /// How hard it is for the viewer; `None` where a number is none.
+    pub difficulty: Option<Difficulty>,
     /// What the checks found on it.
     pub lints: Vec<Diagnostic>,
 }
@@ -58,6 +66,24 @@ pub struct Book<'a> {
     pub pages: &'a [SolvedPage],
     /// What a default decides, where that shapes depth.
     pub defaults: &'a [Diagnostic],
+}
+
+impl SolvedPage {
+    /// A solved page with its strand and its difficulty, before any check.
+    pub fn graded(page: Page, features: Vec<SolvedFeature>, viewer: &Viewer) -> Self {
+        let asked = solve::asked(&features, page.effort, page.strand, viewer);
+        let strand = solve::strand_name(page.strand, asked.as_ref());
+        let difficulty = asked.and_then(|asked| difficulty(&asked, viewer.zone.as_ref()));
+        Self { page, features, strand, asked, difficulty, lints: Vec::new() }
+    }
+}
+
+impl SolvedPage {
+    /// The page as layout takes it.
+    fn in_book(&self) -> BookPage<'_> {
+        let grade = self.difficulty.as_ref().map(Difficulty::badge);
+        BookPage { page: &self.page, solved: &self.features, strand: self.strand, grade }
+    }
 }
 
 impl Prepared {
@@ -76,7 +102,7 @@ impl Prepared {
 impl Book<'_> {
     /// Lays out one edition of the book, or says what does not fit in it.
     pub fn lay_out(&self, edition: &Edition, inked: &Inked) -> Result<LaidOut, Vec<Diagnostic>> {
-        let pages: Vec<_> = self.pages.iter().map(|p| BookPage { page: &p.page, solved: &p.features }).collect();
+        let pages: Vec<_> = self.pages.iter().map(SolvedPage::in_book).collect();
         let Inked { plan, views } = inked;
         let laid = layout::lay_out(&layout::Book { set: self.set, edition, plan, views, pages: &pages });
         laid.map_err(|problems| problems.into_iter().map(|problem| in_edition(problem, edition)).collect())
@@ -137,8 +163,8 @@ pub(super) fn solve_set(
 fn solve_pages(pages: Vec<Page>, set: &SetSpec, diagnostics: &mut Diagnostics) -> Vec<SolvedPage> {
     let mut solved = Vec::new();
     for page in pages {
-        match solve(&page.scene, &set.viewer) {
-            Ok(features) => solved.push(SolvedPage { page, features, lints: Vec::new() }),
+        match solve::solve(&page.scene, &set.viewer) {
+            Ok(features) => solved.push(SolvedPage::graded(page, features, &set.viewer)),
             Err(problems) => problems.into_iter().for_each(|problem| push_once(diagnostics, problem.into())),
         }
     }
@@ -153,7 +179,13 @@ fn lint_pages(
     pages: &mut [SolvedPage],
     diagnostics: &mut Diagnostics,
 ) {
-    let solved: Vec<_> = pages.iter().map(|p| lint::Page { id: &p.page.id, features: &p.features }).collect();
+    let graded = |p: &SolvedPage| lint::Graded {
+        strand: p.strand,
+        asked: p.asked,
+        total: p.difficulty.as_ref().map(|d| d.total),
+    };
+    let solved: Vec<_> =
+        pages.iter().map(|p| lint::Page { id: &p.page.id, features: &p.features, graded: graded(p) }).collect();
     let rasters = set.editions.iter().filter(|edition| edition.formats.png);
     let devices: Vec<_> = rasters.map(|e| lint::Device { edition: &e.id, ppi: e.ppi }).collect();
     let first_pages: Vec<String> = exercises.iter().filter_map(|exercise| exercise.page_ids().next()).collect();
@@ -162,6 +194,8 @@ fn lint_pages(
     let editions: Vec<_> = set.editions.iter().zip(inked).map(|(edition, inked)| painted(edition, inked)).collect();
     let input = lint::Input {
         viewer: &set.viewer,
+        near_point: set.known.near_point,
+        free_order: set.free_order,
         field: (Mm(ART_FIELD.width), Mm(ART_FIELD.height)),
         devices: &devices,
         pages: &solved,

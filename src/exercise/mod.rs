@@ -22,7 +22,7 @@ pub mod target;
 pub mod words;
 
 use crate::diagnostics::Place;
-use crate::scene::Scene;
+use crate::scene::{Effort, Scene, Strand};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableForm, TableSpec, Takes};
 use crate::spec::read::{Placed, Word};
@@ -97,12 +97,14 @@ pub struct Drawn {
     pub words: Words,
     /// What is asked, with the answers.
     pub quiz: Option<Quiz>,
+    /// What the art does not say of the effort.
+    pub effort: Effort,
 }
 
 impl Drawn {
-    /// A page that asks nothing.
+    /// A page that asks nothing and of whose effort the art says all.
     pub fn plain(scene: Scene, words: Words) -> Self {
-        Self { scene, words, quiz: None }
+        Self { scene, words, quiz: None, effort: Effort::default() }
     }
 }
 
@@ -208,6 +210,8 @@ pub struct Kind {
     pub id: &'static str,
     /// Whether it needs a `[gate]`: a kind that only a professional may set.
     pub gated: bool,
+    /// What its pages work on.
+    pub strand: Strand,
     /// What it is, for the spec reference.
     pub doc: &'static str,
     /// Its tables; the first is its `[exercise]`.
@@ -391,6 +395,10 @@ pub struct Page {
     pub readings: Option<Readings>,
     /// Whether its kind needs a `[gate]`.
     pub gated: bool,
+    /// What its kind works on.
+    pub strand: Strand,
+    /// What the art does not say of its effort.
+    pub effort: Effort,
     /// What stands where.
     pub scene: Scene,
     /// What is said.
@@ -447,7 +455,7 @@ impl Exercise {
         let id = self.page_id(level, variant);
         let body = self.body.inner();
         let key = format!("{set}/{id}/{}", self.seed);
-        let Drawn { scene, words, quiz } = body.draw(&Rung { level, variant, key: &key });
+        let Drawn { scene, words, quiz, effort } = body.draw(&Rung { level, variant, key: &key });
         Page {
             id,
             kind: self.body.kind(),
@@ -459,6 +467,8 @@ impl Exercise {
             quiz,
             readings: body.readings(),
             gated: self.kind().is_some_and(|kind| kind.gated),
+            strand: self.kind().map_or(Strand::Check, |kind| kind.strand),
+            effort,
             scene,
             words: words.with(&self.words),
             balance: self.balance.as_ref().map(|balance| balance.value),

@@ -49,6 +49,8 @@ pub struct SetSpec {
     pub date: String,
     /// Language of the words.
     pub language: Language,
+    /// Whether the pages stand in no order of difficulty.
+    pub free_order: bool,
     /// The viewer that pages are computed for.
     pub viewer: Viewer,
     /// What is known of the viewer's eyes, as written.

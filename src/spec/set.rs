@@ -51,6 +51,13 @@ pub const SET: TableSpec = TableSpec {
              the readers are those of the `[[reader]]` tables.",
         ),
         Field::default(
+            "order",
+            Takes::Choice(&["rising", "free"]),
+            r#""rising""#,
+            "`rising`: each page is at least as hard as the one before it of its strand, and not much harder. `free`: the \
+             pages are a collection, and no order is checked.",
+        ),
+        Field::default(
             "answers",
             ANSWERS,
             r#""turned""#,
@@ -270,6 +277,7 @@ fn read_head(reader: &mut Reader<'_>, table: &Table<'_>) -> Option<SetSpec> {
     let version = table.get(reader, "version");
     let date = table.get(reader, "date");
     let language = table.one_of(reader, "language", &[Language::En]);
+    let free_order = table.one_of(reader, "order", &[false, true]);
     Some(SetSpec {
         id: id?,
         title: title?,
@@ -278,6 +286,7 @@ fn read_head(reader: &mut Reader<'_>, table: &Table<'_>) -> Option<SetSpec> {
         version: version?,
         date: date?,
         language: language?,
+        free_order: free_order?,
         viewer: Viewer::new(Mm(0.0), Mm(0.0), (Mm(0.0), Mm(0.0))),
         known: Known::default(),
         reader: None,

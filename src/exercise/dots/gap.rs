@@ -6,7 +6,7 @@ use crate::exercise::quiz::{Pass, Question, Quiz};
 use crate::exercise::ramp::Ramp;
 use crate::exercise::words::Words;
 use crate::exercise::{Body, COMMON, Drawn, Draws, Kind, Rung};
-use crate::scene::{At, Depth, Direction, Scene, Shape, Size};
+use crate::scene::{At, Depth, Direction, Effort, Scene, Shape, Size, Strand};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableForm, TableSpec, Takes, deg, mm};
 use crate::spec::read::Word;
@@ -42,6 +42,7 @@ pub struct Gap {
 pub const KIND: Kind = Kind {
     id: "gap",
     gated: false,
+    strand: Strand::Depth,
     doc: "Rings with a gap towards one side stand in a field of random dots, in the proportions of ISO 8596: line and \
           gap are a fifth of the diameter. The question is where each ring is open; the gaps are drawn by lot, each side \
           as often as the number of rings allows.",
@@ -123,11 +124,9 @@ impl Draws for Gap {
             .zip(gaps.iter().zip(places))
             .map(|(n, (side, at))| figure::flat(format!("ring-{n}"), Shape::OpenRing(*side), at, size, depth.clone()));
         let features = self.dots.with_figures(rung, self.ground.at(rung.level), figures.collect(), &numbers);
-        Drawn {
-            scene: Scene { features },
-            words: self.words(),
-            quiz: Some(Quiz { questions: questions(&gaps), pass: self.pass }),
-        }
+        let effort = Effort::cued(self.dots.cue.at(rung.level));
+        let quiz = Some(Quiz { questions: questions(&gaps), pass: self.pass });
+        Drawn { effort, quiz, ..Drawn::plain(Scene { features }, self.words()) }
     }
 }
 

@@ -6,7 +6,7 @@ use std::fmt::Write as _;
 use crate::chance::Dice;
 use crate::diagnostics::{Diagnostic, Place, codes};
 use crate::outline;
-use crate::scene::{Depth, Eye, Eyes, Feature, Role, Scene, Shape};
+use crate::scene::{Depth, Eye, Eyes, Feature, Role, Scene, Shape, Strand};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableForm, TableSpec, Takes};
 use crate::spec::read::Placed;
@@ -54,6 +54,7 @@ pub enum WordSource {
 pub const KIND: Kind = Kind {
     id: "dealt",
     gated: false,
+    strand: Strand::Check,
     doc: "A brief check with rows of words whose letters are dealt to the left eye, the right eye or both by lot. Only \
           both eyes together can read them; the answer key says what each eye had.",
     tables: &[&EXERCISE],
@@ -137,7 +138,7 @@ impl Draws for Dealt {
     fn draw(&self, rung: &Rung<'_>) -> Drawn {
         let rows = self.rows(rung);
         let questions = (1..).zip(&rows).map(|(number, row)| question(number, row)).collect();
-        Drawn { scene: self.scene(&rows, rung.level), words: words(), quiz: Some(Quiz { questions, pass: None }) }
+        Drawn { quiz: Some(Quiz { questions, pass: None }), ..Drawn::plain(self.scene(&rows, rung.level), words()) }
     }
 }
 

@@ -1,7 +1,7 @@
 //! `who`: who sees what. Rings for the left eye, crosses for the right eye and squares for both, in three sizes.
 
 use crate::diagnostics::Place;
-use crate::scene::{Depth, Eyes, Feature, Scene, Shape};
+use crate::scene::{Depth, Eyes, Feature, Scene, Shape, Strand};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableForm, TableSpec, Takes, mm};
 use crate::spec::reader::Reader;
@@ -26,6 +26,7 @@ pub struct Who {
 pub const KIND: Kind = Kind {
     id: "who",
     gated: false,
+    strand: Strand::Check,
     doc: "A brief check of who sees what: rings for the left eye, crosses for the right eye, squares for both, in three \
           sizes on the page.",
     tables: &[&EXERCISE],

@@ -3,7 +3,7 @@
 
 use crate::chance::Dice;
 use crate::diagnostics::{Diagnostic, Place, codes};
-use crate::scene::{At, Companions, Depth, Eyes, Feature, Form, Role, Scaling, Scene, Side};
+use crate::scene::{At, Companions, Depth, Eyes, Feature, Form, Role, Scaling, Scene, Side, Strand};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableForm, TableSpec, Takes, mm};
 use crate::spec::read::Placed;
@@ -64,6 +64,7 @@ const BASE_WEIGHT: f64 = 1.2;
 pub const KIND: Kind = Kind {
     id: "posts",
     gated: false,
+    strand: Strand::Depth,
     doc: "Upright posts stand unevenly spaced on a base line that lies on the page. Each stands a whole number of equal \
           steps off it, to one side or to both.",
     tables: &[&EXERCISE, &POSTS],

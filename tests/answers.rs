@@ -65,6 +65,8 @@ impl Set {
             place: Place::start_of(FileId(0)),
         };
         let spec = SetSpec {
+            known: depthpress::spec::viewer::Known::default(),
+            reader: None,
             id: "slipway".to_owned(),
             title: "Slipway".to_owned(),
             summary: None,
@@ -74,7 +76,6 @@ impl Set {
             language: Language::En,
             free_order: false,
             viewer: VIEWER,
-            known: depthpress::spec::viewer::Known::default(),
             gate: None,
             editions: vec![edition],
         };

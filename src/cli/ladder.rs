@@ -2,11 +2,11 @@
 
 use serde::Serialize;
 
+use crate::bundle::demand::{span, stands};
 use crate::bundle::prepare::{Prepared, SolvedPage};
 use crate::optics::Viewer;
 use crate::optics::grading::Difficulty;
-use crate::solve::{SolvedForm, Stand, is_looked_at, stand};
-use crate::units::{Mm, plain};
+use crate::units::plain;
 
 /// One page of the ladder.
 #[derive(Debug, Clone, PartialEq, Serialize)]
@@ -61,31 +61,6 @@ fn rung(solved: &SolvedPage, viewer: &Viewer, number: Option<u32>) -> Rung {
     }
 }
 
-/// How the targets of a page stand; a path counts with every point.
-fn stands(page: &SolvedPage, viewer: &Viewer) -> Vec<Stand> {
-    let mut stands = Vec::new();
-    for feature in page.features.iter().filter(|feature| is_looked_at(feature)) {
-        match &feature.form {
-            SolvedForm::Shape { .. } | SolvedForm::Strokes { .. } => stands.push(feature.stand),
-            SolvedForm::Dots(dots) => stands.extend(dots.stands()),
-            SolvedForm::Path { points, .. } => {
-                stands.extend(points.iter().filter_map(|p| stand(Mm(p.parallax), viewer)));
-            }
-        }
-    }
-    stands
-}
-
-/// The least and the greatest, to 4 decimals; `None` of nothing.
-fn span(values: impl Iterator<Item = f64>) -> Option<[f64; 2]> {
-    let mut span: Option<[f64; 2]> = None;
-    for value in values {
-        let [low, high] = span.unwrap_or([value; 2]);
-        span = Some([low.min(value), high.max(value)]);
-    }
-    span.map(|ends| ends.map(|end| (end * 1e4).round() / 1e4 + 0.0))
-}
-
 /// Columns of the table.
 const COLUMNS: usize = 9;
 
@@ -108,7 +83,7 @@ fn cells(rung: &Rung) -> [String; COLUMNS] {
         rung.strand.to_owned(),
         format!("{}/{}{variant}", rung.level, rung.levels),
         rung.grade.zip(rung.difficulty).map_or_else(|| "-".to_owned(), |(g, d)| format!("{g:>2} ({d:.1})")),
-        rung.demand_pd.map_or_else(|| "-".to_owned(), demand_words),
+        rung.demand_pd.map_or_else(|| "-".to_owned(), |ends| demand_words(ends).replace(" pd ", " ")),
         rung.place_mm.map_or_else(|| "-".to_owned(), place_words),
         if rung.questions == 0 { String::new() } else { rung.questions.to_string() },
     ]
@@ -123,16 +98,16 @@ fn line(row: &[String; COLUMNS], widths: &[usize; COLUMNS]) -> String {
     format!("{}\n", line.trim_end())
 }
 
-/// "1 to 4 toward", "2 away to 4 toward", "on the page".
-fn demand_words([low, high]: [f64; 2]) -> String {
+/// "1 to 4 pd toward", "2 pd away to 4 pd toward", "on the page".
+pub(super) fn demand_words([low, high]: [f64; 2]) -> String {
     let amount = |pd: f64| plain(pd.abs(), 2);
     let side = |pd: f64| if pd < 0.0 { "away" } else { "toward" };
     match (amount(low), amount(high)) {
         (low, high) if low == "0" && high == "0" => "on the page".to_owned(),
-        (a, b) if a == b && side(low) == side(high) => format!("{a} {}", side(low)),
-        (a, b) if 0.0 <= low => format!("{a} to {b} toward"),
-        (a, b) if high <= 0.0 => format!("{b} to {a} away"),
-        (a, b) => format!("{a} away to {b} toward"),
+        (a, b) if a == b && side(low) == side(high) => format!("{a} pd {}", side(low)),
+        (a, b) if 0.0 <= low => format!("{a} to {b} pd toward"),
+        (a, b) if high <= 0.0 => format!("{b} to {a} pd away"),
+        (a, b) => format!("{a} pd away to {b} pd toward"),
     }
 }
 
@@ -153,15 +128,16 @@ mod tests {
     use crate::exercise::Page;
     use crate::exercise::words::Words;
     use crate::scene::{Effort, Eyes, Role, Scene, Shape, Strand};
-    use crate::solve::{PathPoint, SolvedFeature};
+    use crate::solve::{PathPoint, SolvedFeature, SolvedForm, stand};
+    use crate::units::Mm;
 
     #[test]
     fn demands_are_told_from_small_to_large() {
         assert_eq!(demand_words([0.0, 0.0]), "on the page");
-        assert_eq!(demand_words([1.0, 4.0]), "1 to 4 toward");
-        assert_eq!(demand_words([-4.0, -1.0]), "1 to 4 away");
-        assert_eq!(demand_words([-2.0, -2.0]), "2 away");
-        assert_eq!(demand_words([-2.0, 2.0]), "2 away to 2 toward");
+        assert_eq!(demand_words([1.0, 4.0]), "1 to 4 pd toward");
+        assert_eq!(demand_words([-4.0, -1.0]), "1 to 4 pd away");
+        assert_eq!(demand_words([-2.0, -2.0]), "2 pd away");
+        assert_eq!(demand_words([-2.0, 2.0]), "2 pd away to 2 pd toward");
     }
 
     /// A mark may stand deeper than its target; a path goes to and fro between its ends.

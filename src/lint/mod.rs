@@ -21,6 +21,7 @@ mod range;
 mod rise;
 pub mod roll;
 mod stereo_comfort;
+mod stripes;
 mod text_contrast;
 mod text_ink;
 
@@ -163,6 +164,7 @@ pub const RULES: &[Rule] = &[
     crowd::RULE,
     device_dot::RULE,
     roll::RULE,
+    stripes::RULE,
     claim_words::RULE,
     ghost::RULE,
     eye_brightness::RULE,

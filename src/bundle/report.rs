@@ -41,7 +41,7 @@ pub fn report(
         tool: Tool { name: env!("CARGO_PKG_NAME"), version: env!("CARGO_PKG_VERSION") },
         set: SetPart { id: &book.set.id, version: &book.set.version },
         edition: EditionPart::new(edition, inked, laid),
-        viewer: ViewerPart::new(&book.set.viewer),
+        viewer: ViewerPart::new(&book.set.viewer, book.set.gate.as_deref()),
         defaults: book.defaults.iter().chain(&own).map(Finding::new).collect(),
         pages: pages(book, laid, extent),
         answers: AnswersPart::new(book, edition, laid, extent),
@@ -76,7 +76,7 @@ struct Report<'a> {
     tool: Tool,
     set: SetPart<'a>,
     edition: EditionPart<'a>,
-    viewer: ViewerPart,
+    viewer: ViewerPart<'a>,
     /// What the files left open and a default decides, where that shapes depth.
     defaults: Vec<Finding<'a>>,
     pages: Vec<PagePart<'a>>,
@@ -115,10 +115,22 @@ struct GlassesPart {
 }
 
 #[derive(Serialize)]
-struct ViewerPart {
+struct ViewerPart<'a> {
     distance_mm: f64,
     ipd_mm: f64,
     ipd_range_mm: [f64; 2],
+    #[serde(flatten)]
+    base: Option<BasePart<'a>>,
+}
+
+/// What every page rides on. It is part of each parallax and demand below: less `base_pd`, a demand is what was asked for.
+#[derive(Serialize)]
+struct BasePart<'a> {
+    /// Toward positive.
+    base_pd: f64,
+    /// Positive where the right eye's picture lies higher: each eye's half-image lies half of it off `at_mm`.
+    base_vertical_pd: f64,
+    set_by: &'a str,
 }
 
 #[derive(Serialize)]
@@ -228,9 +240,15 @@ impl<'a> EditionPart<'a> {
     }
 }
 
-impl ViewerPart {
-    fn new(viewer: &Viewer) -> Self {
+impl<'a> ViewerPart<'a> {
+    fn new(viewer: &Viewer, set_by: Option<&'a str>) -> Self {
+        let base = set_by.filter(|_| !viewer.base.is_none()).map(|set_by| BasePart {
+            base_pd: fine(viewer.base.horizontal.0),
+            base_vertical_pd: fine(viewer.base.vertical.0),
+            set_by,
+        });
         Self {
+            base,
             distance_mm: fine(viewer.distance.0),
             ipd_mm: fine(viewer.ipd.0),
             ipd_range_mm: [fine(viewer.ipd_range.0.0), fine(viewer.ipd_range.1.0)],

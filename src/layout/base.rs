@@ -33,6 +33,11 @@ impl Ride {
 
 /// "base 3 pd toward, right picture 1 pd higher"
 pub fn words(base: Base) -> String {
+    format!("base {}", amounts(base))
+}
+
+/// "3 pd toward, right picture 1 pd higher"
+pub fn amounts(base: Base) -> String {
     let across = match base.horizontal.0 {
         0.0 => None,
         pd => Some(format!("{} pd {}", plain(pd.abs(), 2), if 0.0 < pd { "toward" } else { "away" })),
@@ -41,7 +46,7 @@ pub fn words(base: Base) -> String {
         0.0 => None,
         pd => Some(format!("{} picture {} pd higher", if 0.0 < pd { "right" } else { "left" }, plain(pd.abs(), 2))),
     };
-    format!("base {}", across.into_iter().chain(down).collect::<Vec<_>>().join(", "))
+    across.into_iter().chain(down).collect::<Vec<_>>().join(", ")
 }
 
 /// What every footer of a book with a base says: the base, and who set it. Empty without one.
@@ -77,7 +82,7 @@ const SET_BY: &str = "set by ";
 
 /// What alternative text says besides; empty without a base.
 pub fn sentence(base: Base) -> String {
-    if base.is_none() { String::new() } else { format!(" All of it rides on a {}.", words(base)) }
+    if base.is_none() { String::new() } else { format!(" All of it rides on a base: {}.", amounts(base)) }
 }
 
 #[cfg(test)]

@@ -305,6 +305,31 @@ mod tests {
         }
     }
 
+    /// What of a list of bars covers a place.
+    fn covers(bars: &Bars, x: f64, y: f64) -> bool {
+        bars.bars.iter().map(|bar| bar.area(bars.height)).any(|area| area.contains(Point::new(x, y)))
+    }
+
+    proptest! {
+        /// Held against membership, place by place: an overlap is where bars of both eyes lie.
+        #[test]
+        fn rows_at_two_heights_overlap_where_both_lie(
+            all in prop::collection::vec((any_runs(), any_runs()), 1..6),
+            rise in -2.7..2.7_f64,
+            shares in prop::sample::select(vec![[1.0, 1.0], [0.6, 1.0], [1.0, 0.5]]),
+        ) {
+            let row = |(y, (left, right)): (f64, (Vec<Span>, Vec<Span>))| Row { y, left, right };
+            let rows: Vec<Row> = [0.5, 1.5, 2.5, 3.5, 4.5].into_iter().zip(all).map(row).collect();
+            let drawn = apart(rows, 1.0, shares, Ride { parallax: 0.0, rise });
+            for x in (0..70).map(|i| f64::from(i) + 0.5) {
+                for y in (-40..90).map(|i| f64::from(i) * 0.1 + 0.013) {
+                    let both = covers(&drawn[0].left, x, y) && covers(&drawn[0].right, x, y);
+                    prop_assert_eq!(drawn[1..].iter().any(|dots| covers(&dots.overlap, x, y)), both, "{} {}", x, y);
+                }
+            }
+        }
+    }
+
     #[test]
     fn what_stands_on_a_field_is_cleared_with_its_halo() {
         let mut cover = Cover::default();

@@ -66,8 +66,9 @@ fn overhangs<'a>(input: &Input<'_>, feature: &'a SolvedFeature) -> Vec<Overhang<
 
 fn report(input: &Input<'_>, page: &Page<'_>, over: &Overhang<'_>) -> Finding {
     let (Overhang { feature, edge, .. }, past) = (over, plain(over.past, 3));
+    let with_base = if input.viewer.base.is_none() { "" } else { ", with the base" };
     let message = format!(
-        "`{}` reaches `{past}` mm past the {edge} edge of the art field of `{}` x `{}` mm",
+        "`{}` reaches `{past}` mm past the {edge} edge of the art field of `{}` x `{}` mm{with_base}",
         feature.id,
         plain(input.field.0.0, 3),
         plain(input.field.1.0, 3),

@@ -37,9 +37,9 @@ const ABOUT: &str = "This book is for information only and comes without any gua
 fn base(book: &Book<'_>) -> Option<String> {
     let set_by = book.set.gate.as_ref().filter(|_| !book.set.viewer.base.is_none())?;
     Some(format!(
-        "All pictures ride on a {}, set by {set_by} for one reader. Do not use, lend or copy it for anyone else. It holds at \
+        "All pictures ride on a base ({}), set by {set_by} for one reader. Do not use, lend or copy it for anyone else. It holds at \
          {} alone. Change nothing yourself.",
-        base::words(book.set.viewer.base),
+        base::amounts(book.set.viewer.base),
         words::distance(book.set)
     ))
 }

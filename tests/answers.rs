@@ -65,6 +65,8 @@ impl Set {
             place: Place::start_of(FileId(0)),
         };
         let spec = SetSpec {
+            known: depthpress::spec::viewer::Known::default(),
+            reader: None,
             id: "slipway".to_owned(),
             title: "Slipway".to_owned(),
             summary: None,
@@ -145,6 +147,7 @@ fn asking(index: u32, count: usize, choices: &[&str]) -> SolvedPage {
         variant: Some(letter),
         seed: Some(7),
         quiz: Some(quiz(count, choices)),
+        readings: None,
         gated: false,
         scene,
         words,

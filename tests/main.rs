@@ -30,6 +30,8 @@ mod kinds;
 mod measure;
 mod oracles;
 mod reading;
+
+mod readers;
 mod readme;
 mod references;
 mod render_png;

@@ -5,6 +5,7 @@
 //! and what an earlier run wrote survives every failure (see [`mod@write`]).
 
 pub mod colour_report;
+pub mod demand;
 mod document;
 mod entry;
 pub mod error;
@@ -14,7 +15,10 @@ pub mod json;
 pub mod load;
 pub mod pictures;
 pub mod prepare;
+pub mod readers;
 pub mod report;
 pub mod run;
+pub mod shard;
+pub mod summary;
 pub mod swatch;
 pub mod write;

@@ -40,6 +40,7 @@ pub fn report(
         schema: SCHEMA,
         tool: Tool { name: env!("CARGO_PKG_NAME"), version: env!("CARGO_PKG_VERSION") },
         set: SetPart { id: &book.set.id, version: &book.set.version },
+        reader: book.set.reader.as_deref(),
         edition: EditionPart::new(edition, inked, laid),
         viewer: ViewerPart::new(&book.set.viewer, book.set.gate.as_deref()),
         defaults: book.defaults.iter().chain(&own).map(Finding::new).collect(),
@@ -75,6 +76,9 @@ struct Report<'a> {
     schema: u32,
     tool: Tool,
     set: SetPart<'a>,
+    /// The reader it is made for, where it is made for one.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    reader: Option<&'a str>,
     edition: EditionPart<'a>,
     viewer: ViewerPart<'a>,
     /// What the files left open and a default decides, where that shapes depth.

@@ -2,11 +2,10 @@
 
 use serde::Serialize;
 
+use crate::bundle::demand::{span, stands};
 use crate::bundle::prepare::{Prepared, SolvedPage};
 use crate::optics::Viewer;
-use crate::scene::Role;
-use crate::solve::{SolvedForm, Stand, stand};
-use crate::units::{Mm, plain};
+use crate::units::plain;
 
 /// One page of the ladder.
 #[derive(Debug, Clone, PartialEq, Serialize)]
@@ -55,37 +54,6 @@ fn rung(solved: &SolvedPage, viewer: &Viewer, number: Option<u32>) -> Rung {
     }
 }
 
-/// How the targets of a page stand; a path counts with every point.
-fn stands(page: &SolvedPage, viewer: &Viewer) -> Vec<Stand> {
-    let mut stands = Vec::new();
-    for feature in &page.features {
-        match (feature.role, &feature.form) {
-            (
-                Role::Target | Role::Bead | Role::Trail | Role::Field,
-                SolvedForm::Shape { .. } | SolvedForm::Strokes { .. },
-            ) => stands.push(feature.stand),
-            (Role::Target | Role::Bead | Role::Trail | Role::Field, SolvedForm::Dots(dots)) => {
-                stands.extend(dots.stands());
-            }
-            (Role::Target | Role::Bead | Role::Trail | Role::Field, SolvedForm::Path { points, .. }) => {
-                stands.extend(points.iter().filter_map(|p| stand(Mm(p.parallax), viewer)));
-            }
-            (Role::Watch | Role::Lock | Role::Number | Role::Guide | Role::Reference, _) => {}
-        }
-    }
-    stands
-}
-
-/// The least and the greatest, to 4 decimals; `None` of nothing.
-fn span(values: impl Iterator<Item = f64>) -> Option<[f64; 2]> {
-    let mut span: Option<[f64; 2]> = None;
-    for value in values {
-        let [low, high] = span.unwrap_or([value; 2]);
-        span = Some([low.min(value), high.max(value)]);
-    }
-    span.map(|ends| ends.map(|end| (end * 1e4).round() / 1e4 + 0.0))
-}
-
 /// The ladder as a table for people.
 pub(super) fn table(rungs: &[Rung]) -> String {
     let asks = if rungs.iter().any(|rung| 0 < rung.questions) { "asks" } else { "" };
@@ -119,7 +87,7 @@ fn line(row: &[String; 7], widths: &[usize; 7]) -> String {
 }
 
 /// "1 to 4 pd toward", "2 pd away to 4 pd toward", "on the page".
-fn demand_words([low, high]: [f64; 2]) -> String {
+pub(super) fn demand_words([low, high]: [f64; 2]) -> String {
     let amount = |pd: f64| plain(pd.abs(), 2);
     let side = |pd: f64| if pd < 0.0 { "away" } else { "toward" };
     match (amount(low), amount(high)) {
@@ -147,8 +115,9 @@ mod tests {
     use super::*;
     use crate::exercise::Page;
     use crate::exercise::words::Words;
-    use crate::scene::{Eyes, Scene, Shape};
-    use crate::solve::{PathPoint, SolvedFeature};
+    use crate::scene::{Eyes, Role, Scene, Shape};
+    use crate::solve::{PathPoint, SolvedFeature, SolvedForm, stand};
+    use crate::units::Mm;
 
     #[test]
     fn demands_are_told_from_small_to_large() {

@@ -18,6 +18,7 @@ mod overlap;
 mod parallel_axes;
 pub mod roll;
 mod stereo_comfort;
+mod stripes;
 mod text_contrast;
 mod text_ink;
 
@@ -134,6 +135,7 @@ pub const RULES: &[Rule] = &[
     crowd::RULE,
     device_dot::RULE,
     roll::RULE,
+    stripes::RULE,
     claim_words::RULE,
     ghost::RULE,
     eye_brightness::RULE,

@@ -2,6 +2,7 @@
 
 mod base;
 mod dots;
+mod stripes;
 
 use std::collections::BTreeSet;
 
@@ -124,6 +125,11 @@ fn examples() -> Vec<(&'static str, Vec<Diagnostic>, Vec<Diagnostic>)> {
         ("crowd", lint_page(&row(29.9)), lint_page(&row(30.0))),
         ("device-dot", lint_page(&[target("a", (0.0, 0.0), -0.2)]), lint_page(&[target("a", (0.0, 0.0), -0.265)])),
         ("roll", lint_page(&[target("a", (0.0, 0.0), -13.4)]), lint_page(&[target("a", (0.0, 0.0), -13.3)])),
+        (
+            "stripes",
+            lint_page(&[stripes::fence(&stripes::even(7, 8.0), 21.0)]),
+            lint_page(&[stripes::fence(&stripes::even(6, 8.0), 21.0)]),
+        ),
         ("claim-words", lint_text("It cures nothing."), lint_text("A curved quay.")),
         ("ghost", lint_plan(&leaking(0.151), Ground::White, None), lint_plan(&leaking(0.019), Ground::White, None)),
         ("eye-brightness", lint_plan(&leaking(0.0), Ground::White, None), lint_plan(&even(), Ground::White, None)),

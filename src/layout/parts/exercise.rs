@@ -78,7 +78,7 @@ fn draft(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>, index: usize
         inks,
         note,
         nodes,
-        footer: facts(book, page, solved),
+        footer: facts(book, solved),
         placed: solved.iter().map(|feature| place(feature, grid.middle())).collect(),
     }
 }
@@ -304,11 +304,10 @@ fn stop_box(composer: &mut Composer<'_>, width: f64) -> Piece {
 }
 
 /// What the footer says of a page: demand, distance, glasses, ground.
-fn facts(book: &Book<'_>, page: &Page, solved: &[SolvedFeature]) -> String {
+fn facts(book: &Book<'_>, solved: &[SolvedFeature]) -> String {
     let viewer = &book.set.viewer;
     format!(
-        "{} · {} · {}, eyes {} mm apart · {} · {} ground · true size (100 %)",
-        page.id,
+        "{} · {}, eyes {} mm apart · {} · {} ground · true size (100 %)",
         alt::demand_words(solved, viewer),
         words::distance(book.set),
         plain(viewer.ipd.0, 1),

@@ -48,11 +48,11 @@ fn small_depths_and_near_places_count_from_the_base() {
     assert!(codes(&lint_on(0.0, 0.0, &[target("a", (0.0, 0.0), -72.0)])).contains(&"W-NEAR-PLACE"));
 }
 
-/// The least base, at the shortest distance, before the coarsest raster that a spec may name.
+/// The least base (1 pd across, 0.5 pd in height), at the shortest distance of a spec, 20 cm, before its coarsest raster, 72 ppi.
 #[test]
 fn no_base_is_finer_than_a_dot() {
     let base = Base { horizontal: PrismDioptre(1.0), vertical: PrismDioptre(0.5) };
-    let viewer = Viewer { base, distance: crate::spec::viewer::DISTANCE.min.to_mm().unwrap(), ..VIEWER };
+    let viewer = Viewer { base, distance: Mm(200.0), ..VIEWER };
     let dot = Ppi(72).pixel().0;
     assert!(dot < viewer.base_parallax().0.abs() && dot < viewer.base_rise().0);
 }

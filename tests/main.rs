@@ -16,6 +16,7 @@ mod architecture;
 mod artwork;
 mod bad_specs;
 mod balance;
+mod base;
 mod bundle;
 mod check_pages;
 mod choices;

@@ -1,5 +1,6 @@
 //! How to use the book: what is needed, how a page works, when to move on.
 
+use crate::layout::base::Ride;
 use crate::layout::compose::{Composer, flow};
 use crate::layout::grid::Grid;
 use crate::layout::{Book, Draft};
@@ -64,6 +65,7 @@ pub(crate) fn drafts(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>) 
                 weight: 4.2,
             },
         ],
+        Ride::of(&book.set.viewer),
     );
     let body = [composer.paragraph(works, width), picture, composer.paragraph(marks, width)];
     sections.push(section(heading, body));

@@ -6,6 +6,7 @@ use std::path::Path;
 use depthpress::bundle::inked::Inked;
 use depthpress::bundle::load::load;
 use depthpress::bundle::prepare::{Prepared, prepare};
+use depthpress::bundle::run::{Request, run};
 use depthpress::diagnostics::{Diagnostics, Severity, Sources};
 use depthpress::exercise::fusion::hold::Hold;
 use depthpress::exercise::{Body, read_exercise};
@@ -188,6 +189,98 @@ fn links_lead_along_the_strand() {
     assert_eq!(links_of("harbour-mouth-3"), ["harbour-mouth-2", "boat-house"]);
     assert_eq!(links_of("bollard-row"), ["mooring-rings-4", "net-floats"]);
     assert_eq!(links_of("pier-lamp-1"), ["pier-lamp-2"]);
+}
+
+/// A set of one `hold` before the near norms, with more keys for its exercise.
+fn small_set(keys: &str) -> tempfile::TempDir {
+    let dir = tempfile::tempdir().unwrap();
+    let set = "[set]\nid = \"quay\"\ntitle = \"Quay\"\nversion = \"1.0.0\"\ndate = \"2026-05-04\"\nlanguage = \"en\"\n\
+               exercises = [\"lamp.toml\"]\n[gate]\nset_by = \"the harbour clinic\"\n[viewer]\ndistance = \"40 cm\"\n\
+               ipd = \"63 mm\"\nipd_range = [\"50 mm\", \"75 mm\"]\nnorms = \"morgan near\"\n\
+               away = { blur = \"12 pd\", break = \"20 pd\" }\nphoria = { amount = \"4 pd\", direction = \"exo\" }\n\
+               near_point = \"9 cm\"\n[glasses]\nleft = \"cyan\"\nright = \"red\"\n[[edition]]\nid = \"a4\"\n\
+               page = \"A4\"\nground = \"white\"\nppi = 72\nformats = [\"svg\"]\n";
+    let lamp = format!(
+        "[exercise]\nkind = \"hold\"\ntitle = \"Lamp\"\n{keys}\n[[target]]\nshape = \"ring\"\nsize = \"40 mm\"\n\
+         depth = \"2 pd toward\"\n"
+    );
+    std::fs::write(dir.path().join("set.toml"), set).unwrap();
+    std::fs::write(dir.path().join("lamp.toml"), lamp).unwrap();
+    dir
+}
+
+/// Nothing that is known of the reader is silent: the zone, what it was made of, and what a page is graded against.
+/// Sheard with 4 exo and a blur of 17: (17 - 8) / 3 = 3 toward; the middle third of 12 and 17: 12 - 29/3 = 7/3 away.
+#[test]
+fn the_report_says_what_a_grade_rests_on() {
+    let (dir, out) = (small_set(""), tempfile::tempdir().unwrap());
+    let set = prepare(load(dir.path()).unwrap(), None);
+    let request = Request {
+        out: out.path(),
+        editions: &[],
+        formats: None,
+        pages: None,
+        jobs: std::num::NonZeroUsize::MIN,
+        sharded: None,
+    };
+    run(&[set.book().unwrap()], &request, &|_| ()).unwrap();
+    let text = std::fs::read_to_string(out.path().join("quay/a4/report.json")).unwrap();
+    let report: serde_json::Value = serde_json::from_str(&text).unwrap();
+    let viewer = &report["viewer"];
+    let zone = serde_json::json!({
+        "away_pd": 2.3333, "away_bound": "percival", "toward_pd": 3.0, "toward_bound": "sheard"
+    });
+    assert_eq!(viewer["zone"], zone);
+    assert_eq!(viewer["reserves"]["away"]["from"], "reader");
+    assert_eq!(viewer["reserves"]["toward"]["from"], "norms");
+    assert_eq!(viewer["reserves"]["toward"]["break_pd"], 21.0);
+    assert_eq!((&viewer["norms"], &viewer["phoria_pd"]), (&"morgan near".into(), &4.0.into()));
+    assert_eq!((&viewer["near_point_mm"], &viewer["base"]), (&90.0.into(), &serde_json::Value::Null));
+    let page = report["pages"].as_array().unwrap().iter().find(|page| page["id"] == "lamp").unwrap();
+    assert_eq!((&page["strand"], &page["difficulty"]["against"]), (&"toward".into(), &"zone".into()));
+    let terms = page["difficulty"]["terms"].as_array().unwrap();
+    let number = |term: &serde_json::Value, key: &str| term[key].as_f64().unwrap();
+    let sum: f64 = terms.iter().map(|term| number(term, "value") * number(term, "weight")).sum();
+    assert!((100.0 * sum - number(&page["difficulty"], "total")).abs() < 0.05);
+    assert_eq!(terms[0]["name"], "demand");
+    assert!((number(&terms[0], "value") - 2.0 / 3.0).abs() < 1e-4);
+}
+
+/// A balance may lead from less to all, alone or in turn with another ramp.
+#[test]
+fn a_balance_makes_levels_of_its_own() {
+    let dir = small_set("balance = { stronger = \"left\", share = { from = \"40 %\", to = \"100 %\", levels = 4 } }");
+    let set = prepare(load(dir.path()).unwrap(), None);
+    let shares: Vec<f64> = set.pages.iter().map(|page| page.page.balance.unwrap().share).collect();
+    assert_eq!(set.pages.iter().map(|page| page.page.levels).collect::<Vec<_>>(), [4; 4]);
+    assert!(
+        shares.iter().zip([0.4, 0.6, 0.8, 1.0]).all(|(share, wanted)| (share - wanted).abs() < 1e-12),
+        "{shares:?}"
+    );
+}
+
+/// Stops may come closer and become more: each level has its own number of them, evenly spaced about the middle.
+#[test]
+fn arranged_stops_change_in_number_and_spacing() {
+    let text = "[exercise]\nkind = \"jump\"\ntitle = \"T\"\nin_turn = [\"count\", \"spacing\"]\n[arrangement]\n\
+                form = \"row\"\ncount = { from = 2, to = 4, levels = 3 }\n\
+                spacing = { from = \"40 mm\", to = \"30 mm\", levels = 2 }\nshape = \"disc\"\nsize = \"9 mm\"\n\
+                depths = [\"page\", \"1 pd toward\"]\n";
+    let (mut sources, mut problems) = (Sources::default(), Diagnostics::new());
+    let file = sources.add("case.toml", text);
+    let read = read_exercise(&mut Reader::new(&sources, file, &mut problems), "case").unwrap();
+    let places: Vec<Vec<f64>> = depthpress::exercise::pages(&[read], "set")
+        .iter()
+        .map(|page| page.scene.features.iter().map(x_of).collect())
+        .collect();
+    let expected =
+        [vec![-20.0, 20.0], vec![-40.0, 0.0, 40.0], vec![-60.0, -20.0, 20.0, 60.0], vec![-45.0, -15.0, 15.0, 45.0]];
+    assert_eq!(places, expected);
+}
+
+fn x_of(feature: &depthpress::scene::Feature) -> f64 {
+    let depthpress::scene::Form::Shape { at, .. } = &feature.form else { panic!("no shape") };
+    at.x.0
 }
 
 /// The near norms stand in where the author names them, and every number of them is in the zone (P32).

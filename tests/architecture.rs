@@ -89,10 +89,10 @@ const LIBRARIES: &[(&[&str], &[&str])] = &[
         &[
             "bundle/report.rs",
             "bundle/colour_report.rs",
-            "bundle/grade_report.rs",
             "bundle/entry.rs",
             "bundle/summary.rs",
             "bundle/shard.rs",
+            "bundle/grade_report.rs",
             "bundle/json.rs",
             "cli/",
             "diagnostics/render.rs",

@@ -98,7 +98,7 @@ fn line(row: &[String; COLUMNS], widths: &[usize; COLUMNS]) -> String {
     format!("{}\n", line.trim_end())
 }
 
-/// "1 to 4 pd toward", "2 pd away to 4 pd toward", "on the page".
+/// "1 to 4 toward", "2 away to 4 toward", "on the page".
 pub(super) fn demand_words([low, high]: [f64; 2]) -> String {
     let amount = |pd: f64| plain(pd.abs(), 2);
     let side = |pd: f64| if pd < 0.0 { "away" } else { "toward" };

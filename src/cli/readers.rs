@@ -99,7 +99,7 @@ fn summary(readers: &[ReaderSummary], folder: &Path) -> String {
 
 /// Readers as a table for people.
 fn table(readers: &[ReaderSummary]) -> String {
-    let head = ["reader", "distance", "ipd", "zone", "demand", "findings"].map(str::to_owned);
+    let head = ["reader", "distance", "ipd", "zone, pd", "demand, pd", "findings"].map(str::to_owned);
     let rows: Vec<_> = std::iter::once(head).chain(readers.iter().map(cells)).collect();
     let width = |column: usize| rows.iter().map(|row| row[column].chars().count()).max().unwrap_or(0);
     let widths: [usize; 6] = std::array::from_fn(width);

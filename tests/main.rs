@@ -25,6 +25,7 @@ mod colour;
 mod demo_set;
 mod dots;
 mod gate;
+mod grades;
 mod inks;
 mod kinds;
 mod measure;

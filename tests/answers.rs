@@ -74,6 +74,8 @@ impl Set {
             language: Language::En,
             viewer: VIEWER,
             gate: None,
+            plan: None,
+            back: Vec::new(),
             known: depthpress::spec::viewer::Known::default(),
             editions: vec![edition],
         };
@@ -150,6 +152,8 @@ fn asking(index: u32, count: usize, choices: &[&str]) -> SolvedPage {
         scene,
         words,
         readings: None,
+        time: 120,
+        cue: None,
         balance: None,
     };
     SolvedPage { page, features, lints: Vec::new() }

@@ -55,6 +55,8 @@ impl Set {
             language: Language::En,
             viewer: VIEWER,
             gate: None,
+            plan: None,
+            back: Vec::new(),
             editions: vec![
                 edition("a4", PageFormat::A4, Ground::White),
                 edition("screen", PageFormat::Wide, Ground::Black),
@@ -124,6 +126,8 @@ fn page(id: &str, level: u32, parallax: f64) -> SolvedPage {
         seed: None,
         quiz: None,
         readings: None,
+        time: 120,
+        cue: None,
         gated: false,
         scene,
         words,

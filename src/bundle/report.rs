@@ -12,8 +12,8 @@ use crate::layout::parts::readings::{self, Reading};
 use crate::layout::sheet::Sheet;
 use crate::layout::{LaidOut, Placed};
 use crate::optics::Viewer;
-use crate::solve::Stand;
 use crate::scene::Role;
+use crate::solve::Stand;
 use crate::spec::{Edition, MediumSource};
 
 use super::colour_report::{ColourPart, InksPart};

@@ -184,6 +184,8 @@ mod tests {
                 seed: None,
                 quiz: None,
                 readings: None,
+                time: 120,
+                cue: None,
                 gated: false,
                 scene: Scene::default(),
                 words: Words::default(),

@@ -80,6 +80,10 @@ impl Draws for Board {
         self.near.levels().or(self.far.levels()).or(self.dots.levels())
     }
 
+    fn cue(&self, level: u32) -> Option<u32> {
+        Some(self.dots.cue.at(level))
+    }
+
     fn variants(&self) -> u32 {
         self.variants
     }

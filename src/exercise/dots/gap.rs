@@ -104,6 +104,10 @@ impl Draws for Gap {
         self.depth.levels().or(self.size.levels()).or(self.ground.levels()).or(self.dots.levels())
     }
 
+    fn cue(&self, level: u32) -> Option<u32> {
+        Some(self.dots.cue.at(level))
+    }
+
     fn variants(&self) -> u32 {
         self.variants
     }

@@ -72,6 +72,10 @@ impl Draws for Hidden {
         own.or_else(|| self.figures.iter().find_map(Figure::levels))
     }
 
+    fn cue(&self, level: u32) -> Option<u32> {
+        Some(self.dots.cue.at(level))
+    }
+
     fn is_seeded(&self) -> bool {
         true
     }

@@ -91,6 +91,10 @@ impl Draws for Hills {
         self.crest.levels().or(self.ground.levels()).or(self.dots.levels())
     }
 
+    fn cue(&self, level: u32) -> Option<u32> {
+        Some(self.dots.cue.at(level))
+    }
+
     fn variants(&self) -> u32 {
         self.variants
     }

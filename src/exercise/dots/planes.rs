@@ -109,6 +109,10 @@ impl Draws for Planes {
         self.depths.iter().find_map(Ramp::levels).or(self.ground.levels()).or(self.dots.levels())
     }
 
+    fn cue(&self, level: u32) -> Option<u32> {
+        Some(self.dots.cue.at(level))
+    }
+
     fn variants(&self) -> u32 {
         self.variants
     }

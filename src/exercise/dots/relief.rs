@@ -74,6 +74,10 @@ impl Draws for Relief {
         self.near.levels().or(self.far.levels()).or(self.dots.levels())
     }
 
+    fn cue(&self, level: u32) -> Option<u32> {
+        Some(self.dots.cue.at(level))
+    }
+
     fn is_seeded(&self) -> bool {
         true
     }

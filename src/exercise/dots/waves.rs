@@ -79,6 +79,10 @@ impl Draws for Waves {
         self.near.levels().or(self.far.levels()).or(self.count.levels()).or(self.dots.levels())
     }
 
+    fn cue(&self, level: u32) -> Option<u32> {
+        Some(self.dots.cue.at(level))
+    }
+
     fn is_seeded(&self) -> bool {
         true
     }

@@ -169,6 +169,14 @@ impl Draws for Jump {
         }
     }
 
+    fn time(&self) -> Option<Seconds> {
+        let stops = match &self.stops {
+            Stops::Listed(targets) => targets.len(),
+            Stops::Arranged(arrangement) => arrangement.route.as_ref().map_or(arrangement.count as usize, Vec::len),
+        };
+        Some(Seconds(f64::from(self.rounds) * stops as f64 * self.stay.0))
+    }
+
     fn draw(&self, rung: &Rung<'_>) -> Drawn {
         Drawn::plain(self.scene(rung.level), self.words(rung.level))
     }

@@ -87,7 +87,17 @@ const LIBRARIES: &[(&[&str], &[&str])] = &[
     (&["png"], &["artwork/grey.rs", "render/png"]),
     (&["annotate_snippets"], &["diagnostics/"]),
     (&["toml"], &["spec/", "exercise/mod.rs"]),
-    (&["serde"], &["bundle/report.rs", "bundle/colour_report.rs", "bundle/json.rs", "cli/", "diagnostics/render.rs"]),
+    (
+        &["serde"],
+        &[
+            "bundle/report.rs",
+            "bundle/colour_report.rs",
+            "bundle/planned.rs",
+            "bundle/json.rs",
+            "cli/",
+            "diagnostics/render.rs",
+        ],
+    ),
     (&["serde_json"], &["bundle/report.rs", "bundle/json.rs", "bundle/error.rs", "cli/"]),
     (&["rayon"], &["bundle/run.rs"]),
     (&["std", "fs"], &["bundle/load.rs", "bundle/pictures.rs", "bundle/write.rs"]),

@@ -13,6 +13,7 @@ pub mod inked;
 pub mod json;
 pub mod load;
 pub mod pictures;
+mod planned;
 pub mod prepare;
 pub mod report;
 pub mod run;

@@ -13,6 +13,7 @@ use crate::units::{Mm, Ppi};
 
 use super::inked::Inked;
 use super::load::Loaded;
+use super::planned;
 
 /// A set with everything that is known of its pages, and every problem found so far.
 #[derive(Debug)]
@@ -94,6 +95,9 @@ pub fn prepare(loaded: Loaded, ppi: Option<Ppi>) -> Prepared {
         pages = solve_pages(&exercises, set, &mut diagnostics);
         complete = !diagnostics.has_errors();
         lint_pages(set, &exercises, &mut pages, &mut diagnostics);
+        if complete {
+            diagnostics.extend(planned::check(set, &pages));
+        }
     }
     Prepared { set, pages, complete, sources, diagnostics, defaults }
 }

@@ -87,7 +87,7 @@ impl Set {
         Book { set: &self.spec, pages: &self.pages, defaults: &[] }
     }
 
-    fn lay_out(&self) -> LaidOut {
+    pub fn lay_out(&self) -> LaidOut {
         let edition = &self.spec.editions[0];
         let laid = self.book().lay_out(edition, &Inked::of(edition));
         laid.unwrap_or_else(|problems| panic!("{problems:?}"))
@@ -169,13 +169,13 @@ fn every_run<'a>(nodes: &'a [Node], runs: &mut Vec<&'a TextRun>) {
     }
 }
 
-fn runs(sheet: &Sheet) -> Vec<&TextRun> {
+pub fn runs(sheet: &Sheet) -> Vec<&TextRun> {
     let mut runs = Vec::new();
     every_run(&sheet.nodes, &mut runs);
     runs
 }
 
-fn fills(nodes: &[Node], areas: &mut Vec<Rect>) {
+pub fn fills(nodes: &[Node], areas: &mut Vec<Rect>) {
     for node in nodes {
         match node {
             Node::Group(_, inner) => fills(inner, areas),
@@ -186,7 +186,7 @@ fn fills(nodes: &[Node], areas: &mut Vec<Rect>) {
 }
 
 /// The area of a run from the top of its capitals to the foot of its descenders, a little less on all sides.
-fn area(run: &TextRun) -> Rect {
+pub fn area(run: &TextRun) -> Rect {
     let seen = run.text.trim_end().len();
     let width: f64 = run.glyphs.iter().filter(|glyph| glyph.range.start < seen).map(|glyph| glyph.advance).sum();
     let turn = if run.turned { -1.0 } else { 1.0 };
@@ -194,11 +194,11 @@ fn area(run: &TextRun) -> Rect {
     Rect::from_points((run.origin.x, top), (run.origin.x + turn * width, foot)).inset(-0.1)
 }
 
-fn apart(a: Rect, b: Rect) -> bool {
+pub fn apart(a: Rect, b: Rect) -> bool {
     a.x1 <= b.x0 || b.x1 <= a.x0 || a.y1 <= b.y0 || b.y1 <= a.y0
 }
 
-fn within(inner: Rect, outer: Rect) -> bool {
+pub fn within(inner: Rect, outer: Rect) -> bool {
     let outer = outer.inflate(0.3, 0.3);
     outer.union(inner) == outer
 }

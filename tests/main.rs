@@ -14,6 +14,7 @@ mod answer_files;
 mod answers;
 mod architecture;
 mod artwork;
+mod back_matter;
 mod bad_specs;
 mod balance;
 mod bundle;

@@ -312,10 +312,19 @@ impl Column {
     }
 }
 
+/// Between two sections of a column, mm.
+const BETWEEN: f64 = LEADING * 0.8;
+
+/// Height of sections in two columns of one height, as [`flow`] fills them, mm.
+pub fn flow_height(sections: &[Piece]) -> f64 {
+    let height = |pieces: &[Piece]| pieces.iter().map(|piece| piece.height + BETWEEN).sum::<f64>();
+    let longer = |split: usize| height(&sections[..split]).max(height(&sections[split..]));
+    (0..=sections.len()).map(longer).fold(f64::INFINITY, f64::min)
+}
+
 /// Fills two columns with whole sections, in order, so that the longer column is as short as it can be.
 pub fn flow(composer: &mut Composer<'_>, areas: [Rect; 2], sections: Vec<Piece>) -> Vec<Node> {
-    let gap = LEADING * 0.8;
-    let height = |pieces: &[Piece]| pieces.iter().map(|piece| piece.height + gap).sum::<f64>();
+    let height = |pieces: &[Piece]| pieces.iter().map(|piece| piece.height + BETWEEN).sum::<f64>();
     let longer = |split: usize| {
         let (left, right) = sections.split_at(split);
         // Against the column's own room, since the two may start at different heights.
@@ -325,7 +334,7 @@ pub fn flow(composer: &mut Composer<'_>, areas: [Rect; 2], sections: Vec<Piece>)
     let mut nodes = Vec::new();
     let mut columns = areas.map(Column::new);
     for (index, section) in sections.into_iter().enumerate() {
-        columns[usize::from(split <= index)].add(section, gap);
+        columns[usize::from(split <= index)].add(section, BETWEEN);
     }
     for column in columns {
         nodes.extend(column.finish(composer));

@@ -7,10 +7,12 @@ use crate::layout::compose::{Composer, Piece};
 use crate::layout::sheet::{Node, Role};
 use crate::layout::text::Style;
 
-/// A part of the back matter: the id of its first sheet, its title, and what it holds.
+/// A part of the back matter: the id of its first sheet, its title, what its later sheets are called in the
+/// contents, and what it holds.
 pub(super) struct BackPart {
     pub id: &'static str,
     pub title: &'static str,
+    pub later: &'static str,
     pub description: &'static str,
 }
 
@@ -24,7 +26,7 @@ impl BackPart {
     pub(super) fn draft(&self, sheet: usize, nodes: Vec<Node>) -> Draft {
         Draft {
             id: self.id(sheet),
-            title: if sheet == 0 { self.title.to_owned() } else { format!("{}, sheet {}", self.title, sheet + 1) },
+            title: if sheet == 0 { self.title.to_owned() } else { format!("{}, sheet {}", self.later, sheet + 1) },
             description: self.description.to_owned(),
             outline_level: u8::from(0 < sheet),
             inks: None,

@@ -12,8 +12,12 @@ use super::back::BackPart;
 use super::plan::tick_box;
 use super::{foot, opening, words};
 
-const PART: BackPart =
-    BackPart { id: "log", title: "Your log", description: "A line for each of 30 days, to write into." };
+const PART: BackPart = BackPart {
+    id: "log",
+    title: "Your log",
+    later: "Your log",
+    description: "A line for each of 30 days, to write into.",
+};
 
 /// Lines. Design choice: four weeks and a little more, what a professional is shown at a first review.
 const DAYS: u32 = 30;

@@ -2,7 +2,7 @@
 
 use kurbo::Rect;
 
-use crate::layout::compose::{CELL_PAD, Composer, Piece, flow, outline_box};
+use crate::layout::compose::{CELL_PAD, Composer, Piece, flow, flow_height, outline_box};
 use crate::layout::grid::{CAPTION, Grid, LEADING};
 use crate::layout::sheet::{Face, Furniture, Node, Role};
 use crate::layout::text::Style;
@@ -15,6 +15,7 @@ use super::{columns, foot, opening, section, words};
 const PART: BackPart = BackPart {
     id: "plan",
     title: "Your plan",
+    later: "Your plan",
     description: "Which pages come on which week and day, and when to go on, to go back, to stop and to ask.",
 };
 
@@ -115,10 +116,8 @@ fn rules(
     let (nodes, top) = opening(composer, grid, PART.title, &lead(practice));
     let width = columns(grid, top)[0].width();
     let sections = sections(composer, (book, practice), width);
-    let heights = sections.iter().map(|section| section.height + LEADING);
-    // However two columns are filled, the longer one is at most half of all and one section more.
-    let most = heights.clone().sum::<f64>() / 2.0 + heights.fold(0.0, f64::max);
-    let beneath = sheets.last().map(|(_, end)| end + LEADING).filter(|start| start + most <= foot(grid));
+    let height = flow_height(&sections);
+    let beneath = sheets.last().map(|(_, end)| end + LEADING).filter(|start| start + height <= foot(grid));
     if let (Some(start), Some((nodes, _))) = (beneath, sheets.last_mut()) {
         nodes.extend(flow(composer, columns(grid, start), sections));
     } else {

@@ -13,6 +13,7 @@ use super::{columns, foot, opening};
 const PART: BackPart = BackPart {
     id: "professional",
     title: "For your eye-care professional",
+    later: "For your professional",
     description: "What the book is, what it was computed for, and the numbers of every exercise page.",
 };
 

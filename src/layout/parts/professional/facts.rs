@@ -15,8 +15,8 @@ use crate::units::{Mm, PrismDioptre, plain};
 const NAMES: f64 = 0.36;
 
 const WHAT: &str = "Practice pages for two eyes through red and cyan filters, for adults who practise on their own. They are \
-    not a test and not a treatment; they measure nothing and promise nothing. Nobody examined the reader for this book. \
-    Your advice comes before anything that is written here.";
+    not a test and not a treatment; they measure nothing and promise nothing. They were computed from the numbers below \
+    and from nothing else. Your advice comes before anything that is written here.";
 
 const PLEASE: &str = "Is practice of this kind safe for this reader? Which pages, from where, for how long? Is there a reason not \
     to weaken a suppression? Please write it beside the table, and cross out what the reader should leave alone.";

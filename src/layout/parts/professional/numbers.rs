@@ -15,16 +15,16 @@ use crate::units::{Mm, plain};
 
 /// The heads of the columns, and their widths in mm of a portrait page; wider pages widen them all.
 const COLUMNS: &[(&str, f64)] = &[
-    ("Page", 36.0),
-    ("Kind", 16.0),
-    ("Level", 12.0),
-    ("Demand, pd", 26.0),
-    ("Disparity, arcsec", 22.0),
+    ("Page", 33.5),
+    ("Kind", 15.5),
+    ("Level", 11.5),
+    ("Demand, pd", 25.5),
+    ("Disparity, arcsec", 21.5),
     ("Place, cm", 18.0),
     ("Size, degrees", 16.0),
     ("Cue", 8.5),
-    ("Balance", 15.5),
-    ("Parts", 10.0),
+    ("Balance", 15.0),
+    ("Parts", 15.0),
 ];
 
 /// The table, divided so that each part fits in this room.
@@ -120,11 +120,11 @@ fn balance(page: &Page) -> String {
     }
 }
 
-/// How many parts the left eye, the right eye and both see: "1 1 3". Numbers and guides are no part of the picture.
+/// How many parts the left eye, the right eye and both see: "1/1/3". Numbers and guides are no part of the picture.
 fn parts(solved: &[SolvedFeature]) -> String {
     let of = |eyes: Eyes| {
         let seen = solved.iter().filter(|f| f.eyes == eyes && !matches!(f.role, Role::Number | Role::Guide));
         seen.count()
     };
-    format!("{} {} {}", of(Eyes::Left), of(Eyes::Right), of(Eyes::Both))
+    format!("{}/{}/{}", of(Eyes::Left), of(Eyes::Right), of(Eyes::Both))
 }

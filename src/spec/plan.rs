@@ -113,9 +113,9 @@ pub(super) fn read_back(reader: &mut Reader<'_>, set: &Table<'_>, planned: bool)
                 .with_label("listed before")
                 .with_help("leave one of them out")
         } else if part == Back::Plan && !planned {
-            Diagnostic::error(codes::MISSING_TABLE, place, "`back` lists \"plan\", but the set has no `[plan]`")
+            Diagnostic::error(codes::MISSING_TABLE, place, "`back` lists `plan`, but the set has no `[plan]`")
                 .with_label("no plan to print")
-                .with_help("add `[plan]` with `weeks`, `days` and `minutes`, or leave \"plan\" out")
+                .with_help("add `[plan]` with `weeks`, `days` and `minutes`, or leave `plan` out")
         } else {
             parts.push(part);
             continue;

@@ -80,8 +80,10 @@ fn viewer(book: &Book<'_>) -> Vec<[String; 2]> {
     ));
     rows.push(row("Near point", known.near_point.map_or_else(unknown, mm)));
     rows.push(row("Base", base(viewer)));
-    if let Some(set_by) = &book.set.gate {
-        rows.push(row("Framed pages", format!("set by {set_by}")));
+    let framed = book.pages.iter().any(|page| page.page.gated || page.page.balance.is_some());
+    if let Some(set_by) = book.set.gate.as_ref().filter(|_| framed || known.needs_gate()) {
+        let what = if framed { "Framed pages" } else { "Zone and base" };
+        rows.push(row(what, format!("set by {set_by}")));
     }
     rows
 }

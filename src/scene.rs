@@ -3,6 +3,10 @@
 //! A scene knows depth, never offsets or colours. Its frame is millimetres with the origin at the middle of the art
 //! field, x to the right, y down. The eyes look straight at the middle of the field.
 
+mod effort;
+
+pub use effort::{Effort, Strand};
+
 use std::sync::Arc;
 
 use crate::diagnostics::Place;

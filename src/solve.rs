@@ -3,12 +3,14 @@
 //! Nothing here draws or knows a colour. Parallax, places and sizes leave this room in whole millionths of a
 //! millimetre, so that the last bit of a formula never reaches a page.
 
+mod asked;
 mod companions;
 mod depth;
 mod dots;
 mod problem;
 mod scale;
 
+pub use asked::{asked, is_looked_at, strand_name};
 pub use depth::{stand, stand_of};
 pub use dots::{DotProblem, DotRow, SolvedDots, SolvedFigure};
 pub use problem::{ProblemKind, SolveProblem};

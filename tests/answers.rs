@@ -65,6 +65,8 @@ impl Set {
             place: Place::start_of(FileId(0)),
         };
         let spec = SetSpec {
+            known: depthpress::spec::viewer::Known::default(),
+            reader: None,
             id: "slipway".to_owned(),
             title: "Slipway".to_owned(),
             summary: None,
@@ -72,11 +74,11 @@ impl Set {
             version: "1.2.0".to_owned(),
             date: "2026-05-04".to_owned(),
             language: Language::En,
+            free_order: false,
             viewer: VIEWER,
             gate: None,
             plan: None,
             back: Vec::new(),
-            known: depthpress::spec::viewer::Known::default(),
             editions: vec![edition],
         };
         let pages = pages.iter().zip(0..).map(|(&(count, style), index)| asking(index, count, STYLES[style]));
@@ -148,15 +150,16 @@ fn asking(index: u32, count: usize, choices: &[&str]) -> SolvedPage {
         variant: Some(letter),
         seed: Some(7),
         quiz: Some(quiz(count, choices)),
+        readings: None,
         gated: false,
+        strand: depthpress::scene::Strand::Depth,
+        effort: depthpress::scene::Effort::default(),
         scene,
         words,
-        readings: None,
         time: 120,
-        cue: None,
         balance: None,
     };
-    SolvedPage { page, features, lints: Vec::new() }
+    SolvedPage::graded(page, features, &VIEWER)
 }
 
 fn every_run<'a>(nodes: &'a [Node], runs: &mut Vec<&'a TextRun>) {

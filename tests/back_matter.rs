@@ -48,7 +48,7 @@ fn books(format: PageFormat) -> [Set; 2] {
         page.page.id = format!("{name}-{number}");
         page.page.time = 40;
         page.page.gated = number % 7 == 0;
-        page.page.cue = Some(number % 4);
+        page.page.effort.cue = Some(number % 4);
     }
     large.pages[3].page.balance = Some(Balance { stronger: Eye::Right, share: 0.605 });
     large.spec.gate = Some("Dr. Wilhelmina Fischer-Brandenburg, the eye clinic beside the old lighthouse".to_owned());
@@ -237,7 +237,7 @@ fn a_log_has_thirty_lines_on_paper_and_none_on_a_screen() {
 #[test]
 fn the_professional_reads_the_numbers_of_a_page() {
     let mut set = planned(PageFormat::A4, 1, SHORT);
-    set.pages[0].page.cue = Some(2);
+    set.pages[0].page.effort.cue = Some(2);
     let text = part_words(&set.lay_out(), "professional");
     let place = |ipd: f64, p: f64| 400.0 * ipd / (ipd - p);
     let arcsec = |p: f64| {
@@ -245,7 +245,8 @@ fn the_professional_reads_the_numbers_of_a_page() {
         (turn(place(63.0, p)) - turn(400.0)).to_degrees() * 3600.0
     };
     let row = format!(
-        "sea-birds-1-a side 1/4 · A 1.5 away to 1.5 toward −{:.0} to +{:.0} {:.1} to {:.1} {:.1} 2 – 2/2/2",
+        "sea-birds-1-a side 1/4 · A {} 1.5 away to 1.5 toward −{:.0} to +{:.0} {:.1} to {:.1} {:.1} 2 – 2/2/2",
+        set.pages[0].difficulty.as_ref().unwrap().badge(),
         arcsec(6.0).abs(),
         arcsec(-6.0),
         place(50.0, -6.0) / 10.0,

@@ -23,6 +23,7 @@ mod choices;
 mod cli;
 mod colour;
 mod demo_set;
+mod dots;
 mod gate;
 mod inks;
 mod kinds;
@@ -30,6 +31,8 @@ mod measure;
 mod oracles;
 mod plans;
 mod reading;
+
+mod readers;
 mod readme;
 mod references;
 mod render_png;

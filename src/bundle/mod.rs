@@ -5,17 +5,22 @@
 //! and what an earlier run wrote survives every failure (see [`mod@write`]).
 
 pub mod colour_report;
+pub mod demand;
 mod document;
 mod entry;
 pub mod error;
 pub mod extent;
+mod grade_report;
 pub mod inked;
 pub mod json;
 pub mod load;
 pub mod pictures;
 mod planned;
 pub mod prepare;
+pub mod readers;
 pub mod report;
 pub mod run;
+pub mod shard;
+pub mod summary;
 pub mod swatch;
 pub mod write;

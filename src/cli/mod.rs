@@ -11,6 +11,7 @@ mod inks;
 mod kinds;
 mod ladder;
 mod options;
+mod readers;
 mod render;
 
 use std::ffi::OsString;

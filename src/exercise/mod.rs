@@ -23,7 +23,7 @@ pub mod target;
 pub mod words;
 
 use crate::diagnostics::Place;
-use crate::scene::Scene;
+use crate::scene::{Effort, Scene, Strand};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableForm, TableSpec, Takes};
 use crate::spec::read::{Placed, Word};
@@ -80,11 +80,6 @@ pub trait Draws {
         None
     }
 
-    /// The cue level of a page, 0 (dots alone) to 3, where it has one.
-    fn cue(&self, _level: u32) -> Option<u32> {
-        None
-    }
-
     /// The art and the words of one page.
     fn draw(&self, rung: &Rung<'_>) -> Drawn;
 }
@@ -109,12 +104,14 @@ pub struct Drawn {
     pub words: Words,
     /// What is asked, with the answers.
     pub quiz: Option<Quiz>,
+    /// What the art does not say of the effort.
+    pub effort: Effort,
 }
 
 impl Drawn {
-    /// A page that asks nothing.
+    /// A page that asks nothing and of whose effort the art says all.
     pub fn plain(scene: Scene, words: Words) -> Self {
-        Self { scene, words, quiz: None }
+        Self { scene, words, quiz: None, effort: Effort::default() }
     }
 }
 
@@ -220,6 +217,8 @@ pub struct Kind {
     pub id: &'static str,
     /// Whether it needs a `[gate]`: a kind that only a professional may set.
     pub gated: bool,
+    /// What its pages work on.
+    pub strand: Strand,
     /// What it is, for the spec reference.
     pub doc: &'static str,
     /// Its tables; the first is its `[exercise]`.
@@ -403,10 +402,12 @@ pub struct Page {
     pub readings: Option<Readings>,
     /// How long it takes, s: an estimate, for the plan of the book.
     pub time: u32,
-    /// Its cue level, 0 (dots alone) to 3, where it has one.
-    pub cue: Option<u32>,
     /// Whether its kind needs a `[gate]`.
     pub gated: bool,
+    /// What its kind works on.
+    pub strand: Strand,
+    /// What the art does not say of its effort.
+    pub effort: Effort,
     /// What stands where.
     pub scene: Scene,
     /// What is said.
@@ -463,12 +464,11 @@ impl Exercise {
         let id = self.page_id(level, variant);
         let body = self.body.inner();
         let key = format!("{set}/{id}/{}", self.seed);
-        let Drawn { scene, words, quiz } = body.draw(&Rung { level, variant, key: &key });
+        let Drawn { scene, words, quiz, effort } = body.draw(&Rung { level, variant, key: &key });
         let family = self.kind().map_or("", Kind::family);
         Page {
             id,
             time: pace::page(body.time(), quiz.as_ref(), family),
-            cue: body.cue(level),
             kind: self.body.kind(),
             title: self.title.clone(),
             level,
@@ -478,6 +478,8 @@ impl Exercise {
             quiz,
             readings: body.readings(),
             gated: self.kind().is_some_and(|kind| kind.gated),
+            strand: self.kind().map_or(Strand::Check, |kind| kind.strand),
+            effort,
             scene,
             words: words.with(&self.words),
             balance: self.balance.as_ref().map(|balance| balance.value),

@@ -113,7 +113,9 @@ impl<'a> Solid<'a> {
         let shadow = |eye| {
             let path = match &feature.form {
                 _ if !sees(feature.eyes, eye) => return Default::default(),
-                SolvedForm::Shape { .. } => silhouette(feature, eye, middle),
+                SolvedForm::Shape { shape, size, extent, .. } => {
+                    place(feature, eye, middle) * outline::silhouette(shape, *size, *extent, HALO)
+                }
                 // The face of a drawn solid: without clear space around it, so that its own edges reach its corners.
                 SolvedForm::Path { points, closed: true, smooth: false, .. } => {
                     polyline(&points.iter().map(|p| half_image(p, eye, middle)).collect::<Vec<_>>(), true)
@@ -144,16 +146,6 @@ impl<'a> Solid<'a> {
             Eye::Left => &self.left,
             Eye::Right => &self.right,
         }
-    }
-}
-
-/// The area in which an eye sees nothing behind a solid feature: empty for what it does not see.
-fn silhouette(feature: &SolvedFeature, eye: Eye, middle: Point) -> BezPath {
-    match &feature.form {
-        SolvedForm::Shape { shape, size, extent, .. } if sees(feature.eyes, eye) => {
-            place(feature, eye, middle) * outline::silhouette(shape, *size, *extent, HALO)
-        }
-        _ => BezPath::new(),
     }
 }
 

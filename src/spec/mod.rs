@@ -15,6 +15,7 @@ pub mod plan;
 mod quantity;
 pub mod read;
 pub mod reader;
+pub mod readers;
 pub mod reference;
 pub mod set;
 pub mod suggest;
@@ -51,10 +52,14 @@ pub struct SetSpec {
     pub date: String,
     /// Language of the words.
     pub language: Language,
+    /// Whether the pages stand in no order of difficulty.
+    pub free_order: bool,
     /// The viewer that pages are computed for.
     pub viewer: Viewer,
     /// What is known of the viewer's eyes, as written.
     pub known: viewer::Known,
+    /// The id of the reader it is made for, where it is made for one.
+    pub reader: Option<String>,
     /// The professional who decided what is theirs to decide, if one did.
     pub gate: Option<String>,
     /// Over how many weeks and days its pages come, if it has a plan.

@@ -5,7 +5,7 @@ use std::sync::Arc;
 
 use crate::diagnostics::{Diagnostic, Place, codes};
 use crate::scene::{
-    At, Companions, Depth, Eyes, Feature, Form, Part, Picture, Role, Scaling, Scene, Shape, Side, Size,
+    At, Companions, Depth, Eyes, Feature, Form, Part, Picture, Role, Scaling, Scene, Shape, Side, Size, Strand,
 };
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableForm, TableSpec, Takes, mm};
@@ -62,6 +62,7 @@ const BESIDE: f64 = 5.0;
 pub const KIND: Kind = Kind {
     id: "layers",
     gated: false,
+    strand: Strand::Depth,
     doc: "A picture of the author's own stands in layers: each group at the top of an SVG file at a depth of its own.",
     tables: &[&EXERCISE, &PICTURE, &LAYER],
     read,

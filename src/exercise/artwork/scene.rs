@@ -3,7 +3,7 @@
 use std::collections::BTreeMap;
 
 use crate::diagnostics::{Diagnostic, Place, codes};
-use crate::scene::{At, Companions, Depth, Eyes, Feature, Form, Role, Scaling, Scene, Vertex};
+use crate::scene::{At, Companions, Depth, Eyes, Feature, Form, Role, Scaling, Scene, Strand, Vertex};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableForm, TableSpec, Takes, mm};
 use crate::spec::read::Placed;
@@ -55,6 +55,7 @@ const MOST_POINTS: u32 = 40;
 pub const KIND: Kind = Kind {
     id: "scene",
     gated: false,
+    strand: Strand::Depth,
     doc: "Targets and lines stand where the author sets them. The kind cannot know what they are for: `goal`, `do` and \
           `see` must be written. Fields of dots have kinds of their own.",
     tables: &[&EXERCISE, &TARGET, &LINE],

@@ -5,7 +5,7 @@
 
 use crate::chance::Dice;
 use crate::diagnostics::{Diagnostic, Place, codes};
-use crate::scene::{At, Depth, Eyes, Feature, Form, Role, Scene};
+use crate::scene::{At, Depth, Eyes, Feature, Form, Role, Scene, Strand};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableForm, TableSpec, Takes, mm};
 use crate::spec::read::Placed;
@@ -40,6 +40,7 @@ pub struct Match {
 pub const KIND: Kind = Kind {
     id: "match",
     gated: false,
+    strand: Strand::Depth,
     doc: "A post above five numbered ones of different depth. Which of the five stands as deep as the single one? The \
           answers stand in the key.",
     tables: &[&EXERCISE],
@@ -128,7 +129,7 @@ impl Draws for Match {
             });
         }
         let quiz = Quiz { questions, pass: Some(self.pass) };
-        Drawn { scene: Scene { features }, words: self.words(), quiz: Some(quiz) }
+        Drawn { quiz: Some(quiz), ..Drawn::plain(Scene { features }, self.words()) }
     }
 }
 

@@ -5,7 +5,7 @@
 //! each eye finds every shape of a row as likely to the left of its place as to the right, whichever is the odd one.
 
 use crate::chance::Dice;
-use crate::scene::Scene;
+use crate::scene::{Scene, Strand};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableForm, TableSpec, Takes};
 use crate::spec::reader::Reader;
@@ -31,6 +31,7 @@ pub struct Odd {
 pub const KIND: Kind = Kind {
     id: "odd",
     gated: false,
+    strand: Strand::Depth,
     doc: "Rows of equal shapes; in each row one stands nearer or farther than the others. Which one? The answers stand in \
           the key.",
     tables: &[&EXERCISE],
@@ -93,7 +94,7 @@ impl Draws for Odd {
             features: (0..self.choices).map(|shape| board::shape_id(item, shape)).collect(),
         };
         let questions = (0..).zip(&answers).map(question).collect();
-        Drawn { scene, words: self.words(), quiz: Some(Quiz { questions, pass: Some(self.pass) }) }
+        Drawn { quiz: Some(Quiz { questions, pass: Some(self.pass) }), ..Drawn::plain(scene, self.words()) }
     }
 }
 

@@ -4,7 +4,7 @@
 //! [`board::spread`]. Sizes are equal, or drawn by lot whatever the depth, so that size tells nothing at all.
 
 use crate::chance::Dice;
-use crate::scene::{Scene, Side};
+use crate::scene::{Scene, Side, Strand};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableForm, TableSpec, Takes};
 use crate::spec::reader::Reader;
@@ -42,6 +42,7 @@ pub enum Sizes {
 pub const KIND: Kind = Kind {
     id: "order",
     gated: false,
+    strand: Strand::Depth,
     doc: "Rows of a few shapes, each at a depth of its own, to be put in order from far to near. The answers stand in the \
           key.",
     tables: &[&EXERCISE],
@@ -109,7 +110,7 @@ impl Draws for Order {
             self.item(&mut scene, &mut dice, board, (rung.level, item, &ranks));
             questions.push(self.question(item, &ranks));
         }
-        Drawn { scene, words: self.words(), quiz: Some(Quiz { questions, pass: Some(self.pass) }) }
+        Drawn { quiz: Some(Quiz { questions, pass: Some(self.pass) }), ..Drawn::plain(scene, self.words()) }
     }
 }
 

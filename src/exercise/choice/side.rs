@@ -5,7 +5,7 @@
 //! at a drawn distance from the post, so that its sideways place tells one eye little: see [`board::spread`].
 
 use crate::chance::Dice;
-use crate::scene::{At, Depth, Eyes, Feature, Form, Role, Scene, Side as DepthSide};
+use crate::scene::{At, Depth, Eyes, Feature, Form, Role, Scene, Side as DepthSide, Strand};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableForm, TableSpec, Takes};
 use crate::spec::reader::Reader;
@@ -30,6 +30,7 @@ pub struct Side {
 pub const KIND: Kind = Kind {
     id: "side",
     gated: false,
+    strand: Strand::Depth,
     doc: "Shapes, each beside a post on the page. Is the shape nearer or farther than its post? The answers stand in the \
           key.",
     tables: &[&EXERCISE],
@@ -99,7 +100,7 @@ impl Draws for Side {
             });
         }
         let quiz = Quiz { questions, pass: Some(self.pass) };
-        Drawn { scene: Scene { features }, words: self.words(), quiz: Some(quiz) }
+        Drawn { quiz: Some(quiz), ..Drawn::plain(Scene { features }, self.words()) }
     }
 }
 

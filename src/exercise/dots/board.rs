@@ -5,7 +5,7 @@ use crate::exercise::quiz::{Question, Quiz};
 use crate::exercise::ramp::Ramp;
 use crate::exercise::words::Words;
 use crate::exercise::{Body, COMMON, Drawn, Draws, Kind, Rung};
-use crate::scene::{Depth, Direction, Relief, Scene, Surface};
+use crate::scene::{Depth, Direction, Effort, Relief, Scene, Strand, Surface};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableForm, TableSpec, Takes};
 use crate::spec::reader::Reader;
@@ -33,6 +33,7 @@ pub struct Board {
 pub const KIND: Kind = Kind {
     id: "board",
     gated: false,
+    strand: Strand::Depth,
     doc: "A field of random dots is a board that tilts in depth, evenly from its far edge to its near edge. The question \
           is which edge is near.",
     tables: &[&EXERCISE, &DOTS],
@@ -80,10 +81,6 @@ impl Draws for Board {
         self.near.levels().or(self.far.levels()).or(self.dots.levels())
     }
 
-    fn cue(&self, level: u32) -> Option<u32> {
-        Some(self.dots.cue.at(level))
-    }
-
     fn variants(&self) -> u32 {
         self.variants
     }
@@ -103,11 +100,9 @@ impl Draws for Board {
             answer: edge.name().to_owned(),
             features: vec!["dots".to_owned()],
         };
-        Drawn {
-            scene: Scene { features: self.dots.with_relief(rung, relief) },
-            words: words(),
-            quiz: Some(Quiz { questions: vec![question], pass: None }),
-        }
+        let scene = Scene { features: self.dots.with_relief(rung, relief) };
+        let quiz = Some(Quiz { questions: vec![question], pass: None });
+        Drawn { effort: Effort::cued(0), quiz, ..Drawn::plain(scene, words()) }
     }
 }
 

@@ -47,8 +47,7 @@ const STRONG: f64 = 1.4;
 /// What each level of a cue draws, for the spec reference.
 const CUE_DOC: &str = "How much a drawn line helps. 0: dots alone. 1: a thin line of 0.35 mm along the edge of each \
                        figure, at its depth. 2: a strong line of 1.4 mm. 3: the strong line with a clear margin that \
-                       hides the dots beside it. Where there is no figure, the line goes around the field and follows \
-                       its depth.";
+                       hides the dots beside it.";
 
 /// Keys of `[dots]` that every kind has.
 pub const KEYS: &[Field] = &[
@@ -76,14 +75,17 @@ pub const KEYS: &[Field] = &[
         r#""100 %""#,
         "The share of the dots that both eyes get alike; the others are drawn anew for each eye. Less is harder.",
     ),
-    Field::default("cue", Takes::Ramp(&Takes::Count { min: 0, max: 3 }), "0", CUE_DOC),
 ];
+
+/// How much a drawn line helps, of kinds with figures.
+pub const CUE: Field = Field::default("cue", Takes::Ramp(&Takes::Count { min: 0, max: 3 }), "0", CUE_DOC);
 
 /// The depth of the ground.
 pub const GROUND: Field = Field::required(
     "ground",
     Takes::Ramp(&Takes::Depth),
-    "The depth of the dots around the figures; the border is on the page.",
+    "The depth of the dots around the figures; the border is on the page. On the page the dots are black, and without \
+     glasses a figure shows by its colours: put ground and figure on either side of the page, as far each.",
 );
 
 /// How many pages of the same task a level has.
@@ -108,7 +110,7 @@ impl Dots {
     pub fn read(reader: &mut Reader<'_>, table: &Table<'_>) -> Option<Self> {
         let (width, height) = (table.get(reader, "width"), table.maybe(reader, "height"));
         let (dot, density) = (table.get(reader, "dot"), table.get(reader, "density"));
-        let (correlation, cue) = (table.get(reader, "correlation"), table.get(reader, "cue"));
+        let (correlation, cue) = (table.get(reader, "correlation"), Self::read_cue(reader, table));
         Some(Self {
             width: width?,
             height: height?,
@@ -118,6 +120,11 @@ impl Dots {
             cue: cue?,
             place: table.place(),
         })
+    }
+
+    /// Kinds without figures have no cue.
+    fn read_cue(reader: &mut Reader<'_>, table: &Table<'_>) -> Option<Ramp<u32>> {
+        if table.knows("cue") { table.get(reader, "cue") } else { Some(Ramp::Same(0)) }
     }
 
     /// How many levels its ramps have; `None` without a ramp.
@@ -144,7 +151,7 @@ impl Dots {
         self.page(rung, Relief::Flat(ground), figures, cues, numbers)
     }
 
-    /// A page whose ground itself has a form: the dots, the line around them where it helps, the border.
+    /// A page whose ground itself has a form: the dots and the border.
     pub fn with_relief(&self, rung: &Rung<'_>, relief: Relief) -> Vec<Feature> {
         self.page(rung, relief, Vec::new(), Vec::new(), &Numbers::default())
     }

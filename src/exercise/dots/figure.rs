@@ -45,9 +45,12 @@ pub const FIGURE: TableSpec = TableSpec {
         ),
         Field::required(
             "shape",
-            Takes::Choice(&["ring", "disc", "square", "diamond", "star", "cross", "triangle", "text"]),
+            Takes::Choice(&[
+                "ring", "disc", "square", "diamond", "star", "cross", "triangle", "hexagon", "drawing", "text",
+            ]),
             "Its outline. All are filled with dots but the `ring`: its line is a fifth of its size.",
         ),
+        Field::optional("file", Takes::Picture("svg"), "The picture of `shape = \"drawing\"`; of no other shape."),
         Field::optional("text", Takes::Text(12), "The letters of `shape = \"text\"`; of no other shape."),
         Field::required(
             "size",

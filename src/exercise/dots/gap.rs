@@ -2,11 +2,11 @@
 
 use crate::chance::Dice;
 use crate::diagnostics::{Diagnostic, codes};
-use crate::exercise::quiz::{Question, Quiz};
+use crate::exercise::quiz::{Pass, Question, Quiz};
 use crate::exercise::ramp::Ramp;
 use crate::exercise::words::Words;
 use crate::exercise::{Body, COMMON, Drawn, Draws, Kind, Rung};
-use crate::scene::{At, Depth, Direction, Scene, Shape, Size};
+use crate::scene::{At, Depth, Direction, Effort, Scene, Shape, Size, Strand};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableForm, TableSpec, Takes, deg, mm};
 use crate::spec::read::Word;
@@ -34,12 +34,15 @@ pub struct Gap {
     pub gaps: Option<Vec<Direction>>,
     /// How many variants.
     pub variants: u32,
+    /// How many right answers are more than luck; few rings have no such number.
+    pub pass: Option<Pass>,
 }
 
 /// The kind.
 pub const KIND: Kind = Kind {
     id: "gap",
     gated: false,
+    strand: Strand::Depth,
     doc: "Rings with a gap towards one side stand in a field of random dots, in the proportions of ISO 8596: line and \
           gap are a fifth of the diameter. The question is where each ring is open; the gaps are drawn by lot, each side \
           as often as the number of rings allows.",
@@ -60,7 +63,7 @@ const EXERCISE: TableSpec = TableSpec {
 const DOTS: TableSpec = TableSpec {
     name: "dots",
     form: TableForm::Single,
-    groups: &[&[field::GROUND], field::KEYS],
+    groups: &[&[field::GROUND, field::CUE], field::KEYS],
     doc: "The field of dots.",
 };
 
@@ -104,10 +107,6 @@ impl Draws for Gap {
         self.depth.levels().or(self.size.levels()).or(self.ground.levels()).or(self.dots.levels())
     }
 
-    fn cue(&self, level: u32) -> Option<u32> {
-        Some(self.dots.cue.at(level))
-    }
-
     fn variants(&self) -> u32 {
         self.variants
     }
@@ -125,7 +124,9 @@ impl Draws for Gap {
             .zip(gaps.iter().zip(places))
             .map(|(n, (side, at))| figure::flat(format!("ring-{n}"), Shape::OpenRing(*side), at, size, depth.clone()));
         let features = self.dots.with_figures(rung, self.ground.at(rung.level), figures.collect(), &numbers);
-        Drawn { scene: Scene { features }, words: self.words(), quiz: Some(quiz(&gaps)) }
+        let effort = Effort::cued(self.dots.cue.at(rung.level));
+        let quiz = Some(Quiz { questions: questions(&gaps), pass: self.pass });
+        Drawn { effort, quiz, ..Drawn::plain(Scene { features }, self.words()) }
     }
 }
 
@@ -138,14 +139,14 @@ fn deal(rings: u32, dice: &mut Dice) -> Vec<Direction> {
     gaps
 }
 
-fn quiz(gaps: &[Direction]) -> Quiz {
+fn questions(gaps: &[Direction]) -> Vec<Question> {
     let question = |(number, side): (u32, &Direction)| Question {
         id: number.to_string(),
         choices: Direction::ALL.map(|side| side.name().to_owned()).to_vec(),
         answer: side.name().to_owned(),
         features: vec![format!("ring-{number}")],
     };
-    Quiz { questions: (1..).zip(gaps).map(question).collect(), pass: None }
+    (1..).zip(gaps).map(question).collect()
 }
 
 fn read(reader: &mut Reader<'_>, document: &Document<'_>, exercise: &Table<'_>) -> Option<Body> {
@@ -162,8 +163,21 @@ fn read(reader: &mut Reader<'_>, document: &Document<'_>, exercise: &Table<'_>) 
     let gaps: Option<Option<Vec<Word>>> = table.maybe(reader, "gaps");
     let side = |Word(number): &Word| Direction::ALL.into_iter().nth(*number);
     let gaps = gaps?.map(|words| words.iter().filter_map(side).collect());
-    let gap =
-        Gap { dots: dots?, ground: ground?, rings: rings?, size: size?, depth: depth?, gaps, variants: variants? };
+    // Luck passes pages of fewer rings too often: they have no mark.
+    let pass = match rings? {
+        many if MARKED <= many => Some(Pass::of(reader, table.place_of(reader, "count"), many, 4)?),
+        _ => None,
+    };
+    let gap = Gap {
+        dots: dots?,
+        ground: ground?,
+        rings: rings?,
+        size: size?,
+        depth: depth?,
+        gaps,
+        variants: variants?,
+        pass,
+    };
     (gap.check_gaps(reader, &table) & gap.check_room(reader, &table)).then_some(Body::Gap(gap))
 }
 
@@ -279,5 +293,7 @@ impl Gap {
     }
 }
 
+/// The fewest rings with a pass mark: the least that [`Pass::of`] takes with four choices.
+const MARKED: u32 = 6;
 /// Clear space that a ring needs in its part of the field, mm: its half-images move apart, and each ring stays by itself.
 const ROOM: f64 = 6.0;

@@ -5,7 +5,7 @@ use std::cmp::Ordering;
 use crate::exercise::ramp::Ramp;
 use crate::exercise::words::{Words, shape_name};
 use crate::exercise::{Body, COMMON, Drawn, Draws, Kind, Rung};
-use crate::scene::{Depth, Scene};
+use crate::scene::{Depth, Effort, Scene, Strand};
 use crate::spec::document::Document;
 use crate::spec::field::{TableForm, TableSpec};
 use crate::spec::reader::Reader;
@@ -30,6 +30,7 @@ pub struct Hidden {
 pub const KIND: Kind = Kind {
     id: "hidden",
     gated: false,
+    strand: Strand::Depth,
     doc: "Figures stand in a field of random dots at another depth than the dots around them. Neither eye alone can see \
           them; a cue, a drawn line along their edges, makes them easier.",
     tables: &[&EXERCISE, &DOTS, &figure::FIGURE],
@@ -47,7 +48,7 @@ const EXERCISE: TableSpec = TableSpec {
 const DOTS: TableSpec = TableSpec {
     name: "dots",
     form: TableForm::Single,
-    groups: &[&[field::GROUND], field::KEYS],
+    groups: &[&[field::GROUND, field::CUE], field::KEYS],
     doc: "The field of dots.",
 };
 
@@ -72,10 +73,6 @@ impl Draws for Hidden {
         own.or_else(|| self.figures.iter().find_map(Figure::levels))
     }
 
-    fn cue(&self, level: u32) -> Option<u32> {
-        Some(self.dots.cue.at(level))
-    }
-
     fn is_seeded(&self) -> bool {
         true
     }
@@ -83,7 +80,8 @@ impl Draws for Hidden {
     fn draw(&self, rung: &Rung<'_>) -> Drawn {
         let figures = self.figures.iter().map(|figure| figure.on(rung.level)).collect();
         let features = self.dots.with_figures(rung, self.ground.at(rung.level), figures, &Numbers::default());
-        Drawn::plain(Scene { features }, self.words(rung.level))
+        let effort = Effort::cued(self.dots.cue.at(rung.level));
+        Drawn { effort, ..Drawn::plain(Scene { features }, self.words(rung.level)) }
     }
 }
 

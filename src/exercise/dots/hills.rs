@@ -7,7 +7,7 @@ use crate::exercise::quiz::{Question, Quiz};
 use crate::exercise::ramp::Ramp;
 use crate::exercise::words::Words;
 use crate::exercise::{Body, COMMON, Drawn, Draws, Kind, Rung};
-use crate::scene::{Depth, Relief, Scene, Surface};
+use crate::scene::{Depth, Effort, Relief, Scene, Strand, Surface};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableForm, TableSpec, Takes};
 use crate::spec::reader::Reader;
@@ -45,6 +45,7 @@ const FLAT: f64 = 0.03;
 pub const KIND: Kind = Kind {
     id: "hills",
     gated: false,
+    strand: Strand::Depth,
     doc: "One to five smooth upright ridges of random dots rise from their ground, or sink into it, at places drawn by \
           lot. The question is how many.",
     tables: &[&EXERCISE, &DOTS],
@@ -91,10 +92,6 @@ impl Draws for Hills {
         self.crest.levels().or(self.ground.levels()).or(self.dots.levels())
     }
 
-    fn cue(&self, level: u32) -> Option<u32> {
-        Some(self.dots.cue.at(level))
-    }
-
     fn variants(&self) -> u32 {
         self.variants
     }
@@ -118,11 +115,9 @@ impl Draws for Hills {
             answer: count.to_string(),
             features: vec!["dots".to_owned()],
         };
-        Drawn {
-            scene: Scene { features: self.dots.with_relief(rung, relief) },
-            words: self.words(),
-            quiz: Some(Quiz { questions: vec![question], pass: None }),
-        }
+        let scene = Scene { features: self.dots.with_relief(rung, relief) };
+        let quiz = Some(Quiz { questions: vec![question], pass: None });
+        Drawn { effort: Effort::cued(0), quiz, ..Drawn::plain(scene, self.words()) }
     }
 }
 

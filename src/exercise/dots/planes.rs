@@ -8,7 +8,7 @@ use crate::exercise::quiz::{Question, Quiz};
 use crate::exercise::ramp::Ramp;
 use crate::exercise::words::Words;
 use crate::exercise::{Body, COMMON, Drawn, Draws, Kind, Rung};
-use crate::scene::{At, Depth, DotFigure, Scene, Size};
+use crate::scene::{At, Depth, DotFigure, Effort, Scene, Size, Strand};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableForm, TableSpec, Takes};
 use crate::spec::reader::Reader;
@@ -48,6 +48,7 @@ pub enum PlanesForm {
 pub const KIND: Kind = Kind {
     id: "planes",
     gated: false,
+    strand: Strand::Depth,
     doc: "A staircase of flat planes of random dots, side by side or one inside the other. The question may be their \
           order: then the depths are dealt to the planes by lot.",
     tables: &[&EXERCISE, &DOTS, &PLANES],
@@ -65,7 +66,7 @@ const EXERCISE: TableSpec = TableSpec {
 const DOTS: TableSpec = TableSpec {
     name: "dots",
     form: TableForm::Single,
-    groups: &[&[field::GROUND], field::KEYS],
+    groups: &[&[field::GROUND, field::CUE], field::KEYS],
     doc: "The field of dots.",
 };
 
@@ -109,10 +110,6 @@ impl Draws for Planes {
         self.depths.iter().find_map(Ramp::levels).or(self.ground.levels()).or(self.dots.levels())
     }
 
-    fn cue(&self, level: u32) -> Option<u32> {
-        Some(self.dots.cue.at(level))
-    }
-
     fn variants(&self) -> u32 {
         self.variants
     }
@@ -132,7 +129,8 @@ impl Draws for Planes {
         };
         let features = self.dots.with_figures(rung, self.ground.at(rung.level), figures, &numbers);
         let quiz = self.asks.then(|| quiz(&dealt));
-        Drawn { scene: Scene { features }, words: self.words(), quiz }
+        let effort = Effort::cued(self.dots.cue.at(rung.level));
+        Drawn { effort, quiz, ..Drawn::plain(Scene { features }, self.words()) }
     }
 }
 

@@ -5,7 +5,7 @@ use std::sync::Arc;
 use crate::exercise::ramp::Ramp;
 use crate::exercise::words::Words;
 use crate::exercise::{Body, COMMON, Drawn, Draws, Kind, Rung};
-use crate::scene::{Depth, Grid, Relief as Surfaced, Scene, Surface};
+use crate::scene::{Depth, Effort, Grid, Relief as Surfaced, Scene, Strand, Surface};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableForm, TableSpec, Takes};
 use crate::spec::reader::Reader;
@@ -31,6 +31,7 @@ pub struct Relief {
 pub const KIND: Kind = Kind {
     id: "relief",
     gated: false,
+    strand: Strand::Depth,
     doc: "A field of random dots takes its depth from a grey picture: its white is near, its black is far, and greys lie \
           between, even in demand.",
     tables: &[&EXERCISE, &DOTS],
@@ -74,10 +75,6 @@ impl Draws for Relief {
         self.near.levels().or(self.far.levels()).or(self.dots.levels())
     }
 
-    fn cue(&self, level: u32) -> Option<u32> {
-        Some(self.dots.cue.at(level))
-    }
-
     fn is_seeded(&self) -> bool {
         true
     }
@@ -88,7 +85,8 @@ impl Draws for Relief {
             to: self.near.at(rung.level),
             share: Surface::Grid(self.map.clone()),
         };
-        Drawn::plain(Scene { features: self.dots.with_relief(rung, relief) }, words())
+        let scene = Scene { features: self.dots.with_relief(rung, relief) };
+        Drawn { effort: Effort::cued(0), ..Drawn::plain(scene, words()) }
     }
 }
 

@@ -3,7 +3,7 @@
 use crate::exercise::ramp::Ramp;
 use crate::exercise::words::Words;
 use crate::exercise::{Body, COMMON, Drawn, Draws, Kind, Rung};
-use crate::scene::{Depth, Relief, Scene, Surface};
+use crate::scene::{Depth, Effort, Relief, Scene, Strand, Surface};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableForm, TableSpec, Takes};
 use crate::spec::reader::Reader;
@@ -31,6 +31,7 @@ pub struct Waves {
 pub const KIND: Kind = Kind {
     id: "waves",
     gated: false,
+    strand: Strand::Depth,
     doc: "A field of random dots rises and falls in smooth waves, from left to right or from top to bottom.",
     tables: &[&EXERCISE, &DOTS],
     read,
@@ -79,10 +80,6 @@ impl Draws for Waves {
         self.near.levels().or(self.far.levels()).or(self.count.levels()).or(self.dots.levels())
     }
 
-    fn cue(&self, level: u32) -> Option<u32> {
-        Some(self.dots.cue.at(level))
-    }
-
     fn is_seeded(&self) -> bool {
         true
     }
@@ -94,7 +91,8 @@ impl Draws for Waves {
             to: self.near.at(rung.level),
             share: Surface::Waves { count, down: self.down },
         };
-        Drawn::plain(Scene { features: self.dots.with_relief(rung, relief) }, self.words(count))
+        let scene = Scene { features: self.dots.with_relief(rung, relief) };
+        Drawn { effort: Effort::cued(0), ..Drawn::plain(scene, self.words(count)) }
     }
 }
 

@@ -1,7 +1,7 @@
 //! `columns`: lines of text at stepped depths, so that reading down a column leads toward the reader or away.
 
 use crate::diagnostics::{Diagnostic, Place, codes};
-use crate::scene::{Depth, Eyes, Feature, Scene};
+use crate::scene::{Depth, Eyes, Feature, Scene, Strand};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableForm, TableSpec, Takes};
 use crate::spec::read::Placed;
@@ -43,6 +43,7 @@ pub struct Column {
 pub const KIND: Kind = Kind {
     id: "columns",
     gated: false,
+    strand: Strand::Smooth,
     doc: "Lines of text stand at stepped depths: reading down a column leads toward the reader or away, in even steps of \
           demand.",
     tables: &[&EXERCISE, &COLUMN],

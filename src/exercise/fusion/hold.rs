@@ -1,6 +1,6 @@
 //! `hold`: one large target held single and clear at one demand; a ramp over levels makes a slow slide from page to page.
 
-use crate::scene::{Scene, Side};
+use crate::scene::{Effort, Scene, Side, Strand};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableForm, TableSpec, Takes, seconds};
 use crate::spec::reader::Reader;
@@ -27,6 +27,7 @@ pub struct Hold {
 pub const KIND: Kind = Kind {
     id: "hold",
     gated: false,
+    strand: Strand::Hold,
     doc: "One large target is held single and clear at one demand. A ramp over levels makes a slow slide from page to \
           page.",
     tables: &[&EXERCISE, &TARGET],
@@ -81,7 +82,7 @@ impl Draws for Hold {
     }
 
     fn draw(&self, rung: &Rung<'_>) -> Drawn {
-        Drawn::plain(self.scene(rung.level), self.words(rung.level))
+        Drawn { effort: Effort::held(self.hold), ..Drawn::plain(self.scene(rung.level), self.words(rung.level)) }
     }
 }
 

@@ -2,7 +2,7 @@
 
 use crate::chance::Dice;
 use crate::diagnostics::Place;
-use crate::scene::{Depth, Eyes, Feature, Role, Scene, Shape, Side};
+use crate::scene::{Depth, Eyes, Feature, Role, Scene, Shape, Side, Strand};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableForm, TableSpec, Takes, mm};
 use crate::spec::reader::Reader;
@@ -31,6 +31,7 @@ pub struct Patch {
 pub const KIND: Kind = Kind {
     id: "patch",
     gated: false,
+    strand: Strand::Check,
     doc: "A disc with an open middle is held single by a rough border that rides with it. In its middle stand two small \
           marks, one for each eye.",
     tables: &[&EXERCISE],

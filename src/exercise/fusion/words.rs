@@ -1,7 +1,7 @@
 //! `words`: a word or a few short lines at one depth, read by both eyes.
 
 use crate::diagnostics::Place;
-use crate::scene::{Depth, Eyes, Role, Scene, Side};
+use crate::scene::{Depth, Eyes, Role, Scene, Side, Strand};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableForm, TableSpec, Takes};
 use crate::spec::read::Placed;
@@ -36,6 +36,7 @@ pub struct Lettering {
 pub const KIND: Kind = Kind {
     id: "words",
     gated: false,
+    strand: Strand::Hold,
     doc: "A word, or a few short lines, stand at one depth and are read with both eyes.",
     tables: &[&EXERCISE],
     read,

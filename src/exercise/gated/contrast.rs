@@ -4,7 +4,7 @@
 //! A tint would be halftoned in print, and its dots are edges of their own: weight alone goes down.
 
 use crate::diagnostics::{Diagnostic, Place, codes};
-use crate::scene::{Depth, Eye, Eyes, Feature, Role, Scene, Shape};
+use crate::scene::{Depth, Eye, Eyes, Feature, Role, Scene, Shape, Strand};
 use crate::spec::Share;
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableForm, TableSpec, Takes, mm, percent};
@@ -35,6 +35,7 @@ pub struct Contrast {
 pub const KIND: Kind = Kind {
     id: "contrast",
     gated: true,
+    strand: Strand::Check,
     doc: "A ladder of rows, each with a ring for the left eye and a cross for the right eye. From row to row the stronger \
           eye's mark has thinner lines, in solid ink. Only under `[gate]` in `set.toml`.",
     tables: &[&EXERCISE],

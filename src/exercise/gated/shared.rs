@@ -3,7 +3,7 @@
 
 use crate::chance::Dice;
 use crate::diagnostics::{Diagnostic, Place, codes};
-use crate::scene::{Depth, Eye, Eyes, Role, Scene, Shape};
+use crate::scene::{Depth, Eye, Eyes, Role, Scene, Shape, Strand};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableForm, TableSpec, Takes, mm};
 use crate::spec::reader::Reader;
@@ -44,6 +44,7 @@ pub struct Shared {
 pub const KIND: Kind = Kind {
     id: "shared",
     gated: true,
+    strand: Strand::Check,
     doc: "A simple route in two parts, traced with a pencil: one eye sees the walls, the other its start, its goal and its \
           hazards; the outer edge is for both. Only under `[gate]` in `set.toml`.",
     tables: &[&EXERCISE],

@@ -2,7 +2,7 @@
 //! for both.
 
 use crate::diagnostics::{Diagnostic, Place, codes};
-use crate::scene::{Depth, Eyes, Feature, Scene, Shape};
+use crate::scene::{Depth, Eyes, Feature, Scene, Shape, Strand};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableForm, TableSpec, Takes, mm};
 use crate::spec::reader::Reader;
@@ -57,6 +57,7 @@ pub enum Deal {
 pub const KIND: Kind = Kind {
     id: "halves",
     gated: false,
+    strand: Strand::Check,
     doc: "A brief check: the parts of one outline, some for the left eye and some for the right, make a whole about a \
           dot for both.",
     tables: &[&EXERCISE],

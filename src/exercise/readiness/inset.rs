@@ -1,7 +1,7 @@
 //! `inset`: a dot for the right eye inside a frame for the left eye, with corner ticks for both.
 
 use crate::diagnostics::Place;
-use crate::scene::{Depth, Eyes, Role, Scene, Shape};
+use crate::scene::{Depth, Eyes, Role, Scene, Shape, Strand};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableForm, TableSpec, Takes, mm};
 use crate::spec::reader::Reader;
@@ -28,6 +28,7 @@ pub struct Inset {
 pub const KIND: Kind = Kind {
     id: "inset",
     gated: false,
+    strand: Strand::Check,
     doc: "A brief check with unlike pictures laid together: an open frame for the left eye, a solid dot for the right \
           eye, corner ticks for both.",
     tables: &[&EXERCISE],

@@ -3,7 +3,7 @@
 //! It only shows: no word of it asks a reader to set an offset by what is read.
 
 use crate::diagnostics::Place;
-use crate::scene::{Companions, Depth, Eyes, Feature, Form, Role, Scale, Scaling, Scene};
+use crate::scene::{Companions, Depth, Eyes, Feature, Form, Role, Scale, Scaling, Scene, Strand};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableForm, TableSpec, Takes, mm};
 use crate::spec::reader::Reader;
@@ -41,6 +41,7 @@ pub enum NoniusForm {
 pub const KIND: Kind = Kind {
     id: "nonius",
     gated: false,
+    strand: Strand::Check,
     doc: "A brief check with a line in two halves: one for the left eye, one for the right, and a scale for both between \
           them, in prism dioptres and millimetres. It shows whether the halves meet; what to do about it is for a \
           professional.",

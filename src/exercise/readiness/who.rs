@@ -1,7 +1,7 @@
 //! `who`: who sees what. Rings for the left eye, crosses for the right eye and squares for both, in three sizes.
 
 use crate::diagnostics::Place;
-use crate::scene::{Depth, Eyes, Feature, Scene, Shape};
+use crate::scene::{Depth, Eyes, Feature, Scene, Shape, Strand};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableForm, TableSpec, Takes, mm};
 use crate::spec::reader::Reader;
@@ -26,6 +26,7 @@ pub struct Who {
 pub const KIND: Kind = Kind {
     id: "who",
     gated: false,
+    strand: Strand::Check,
     doc: "A brief check of who sees what: rings for the left eye, crosses for the right eye, squares for both, in three \
           sizes on the page.",
     tables: &[&EXERCISE],
@@ -54,10 +55,10 @@ title = "Who sees what"
 size = { values = ["32 mm", "24 mm", "16 mm"] }
 "#;
 
-/// The groups: their size against the largest, and the height of their lowest edge below the middle of the field, mm.
-const GROUPS: [(f64, f64); 3] = [(1.0, 40.0), (0.5, 6.0), (0.25, -22.0)];
+/// The groups: their size against the largest, and the height of their foot below the middle of the field, mm.
+const GROUPS: [(f64, f64); 3] = [(1.0, 34.0), (0.5, 34.0), (0.25, 34.0)];
 /// Width of a group against its size.
-const WIDTH: f64 = 2.8;
+const WIDTH: f64 = 2.5;
 /// Half the width of the field that the groups share, mm.
 const HALF_FIELD: f64 = 84.0;
 /// The most space between two groups, mm.
@@ -105,8 +106,8 @@ impl Who {
         };
         [
             part("square", Eyes::Both, Shape::Square, 0.0, 0.5),
-            part("ring", Eyes::Left, Shape::Ring, -0.9, 1.7),
-            part("cross", Eyes::Right, Shape::Cross, 0.9, 1.7),
+            part("ring", Eyes::Left, Shape::Ring, -0.75, 1.7),
+            part("cross", Eyes::Right, Shape::Cross, 0.75, 1.7),
         ]
     }
 }

@@ -1,7 +1,9 @@
 //! `hoop`: one thick, large hoop toward or away, judged against a thin hoop that both eyes see on the page.
 
 use crate::diagnostics::{Diagnostic, Place, codes};
-use crate::scene::{At, Companions, Depth, Eyes, Feature, Form, Role, Scaling, Scene, Shape, Side, Size};
+use crate::scene::{
+    At, Companions, Depth, Effort, Eyes, Feature, Form, Role, Scaling, Scene, Shape, Side, Size, Strand,
+};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableForm, TableSpec, Takes, deg, mm, seconds};
 use crate::spec::reader::Reader;
@@ -54,6 +56,7 @@ const THIN: f64 = 1.2;
 pub const KIND: Kind = Kind {
     id: "hoop",
     gated: false,
+    strand: Strand::Hold,
     doc: "One thick hoop of at least 8 degrees floats toward or away. A thin hoop that both eyes see on the page stands \
           around it or beside it.",
     tables: &[&EXERCISE, &HOOP],
@@ -120,7 +123,7 @@ impl Draws for Hoop {
     }
 
     fn draw(&self, rung: &Rung<'_>) -> Drawn {
-        Drawn::plain(self.scene(rung.level), self.words(rung.level))
+        Drawn { effort: Effort::held(self.hold), ..Drawn::plain(self.scene(rung.level), self.words(rung.level)) }
     }
 }
 

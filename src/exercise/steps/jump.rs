@@ -1,7 +1,7 @@
 //! `jump`: two or more targets at different depths, looked at in turn along a numbered route.
 
 use crate::diagnostics::{Diagnostic, Place, codes};
-use crate::scene::{At, Depth, Feature, Scene};
+use crate::scene::{At, Depth, Effort, Feature, Scene, Strand};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableForm, TableSpec, Takes, mm, seconds};
 use crate::spec::read::Placed;
@@ -75,6 +75,7 @@ const MOST_STOPS: u32 = 12;
 pub const KIND: Kind = Kind {
     id: "jump",
     gated: false,
+    strand: Strand::Jump,
     doc: "Two or more targets at different depths are looked at in turn along a numbered route. They are written out \
           as `[[target]]`s, in the order of the route, or laid out by one `[arrangement]`.",
     tables: &[&EXERCISE, &TARGET, &ARRANGEMENT],
@@ -178,7 +179,7 @@ impl Draws for Jump {
     }
 
     fn draw(&self, rung: &Rung<'_>) -> Drawn {
-        Drawn::plain(self.scene(rung.level), self.words(rung.level))
+        Drawn { effort: Effort::held(self.stay), ..Drawn::plain(self.scene(rung.level), self.words(rung.level)) }
     }
 }
 

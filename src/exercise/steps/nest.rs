@@ -2,7 +2,7 @@
 //! with the depth and make it easier to see.
 
 use crate::diagnostics::Place;
-use crate::scene::{At, Depth, Feature, Scene};
+use crate::scene::{At, Depth, Feature, Scene, Strand};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableForm, TableSpec, Takes, mm};
 use crate::spec::reader::Reader;
@@ -61,6 +61,7 @@ pub enum RoomForm {
 pub const KIND: Kind = Kind {
     id: "nest",
     gated: false,
+    strand: Strand::Depth,
     doc: "Targets stand inside a drawn box or corridor in true two-eye perspective, so that outline, size and overlap \
           agree with the depth and make it easier to see.",
     tables: &[&EXERCISE, &ROOM, &TARGET],

@@ -1,7 +1,7 @@
 //! `pairs`: targets in a column or a row that stand toward and away in turn.
 
 use crate::diagnostics::{Diagnostic, Place, codes};
-use crate::scene::{At, Depth, Feature, Scene, Side};
+use crate::scene::{At, Depth, Effort, Feature, Scene, Side, Strand};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableForm, TableSpec, Takes, mm, seconds};
 use crate::spec::reader::Reader;
@@ -49,6 +49,7 @@ pub enum PairsForm {
 pub const KIND: Kind = Kind {
     id: "pairs",
     gated: false,
+    strand: Strand::Jump,
     doc: "Targets in a column or a row stand toward and away in turn, so that each step is a jump in and a jump out. \
           Most people manage two to four times as much toward as away.",
     tables: &[&EXERCISE, &PAIRS],
@@ -119,7 +120,7 @@ impl Draws for Pairs {
     }
 
     fn draw(&self, rung: &Rung<'_>) -> Drawn {
-        Drawn::plain(self.scene(rung.level), self.words())
+        Drawn { effort: Effort::held(self.stay), ..Drawn::plain(self.scene(rung.level), self.words()) }
     }
 }
 

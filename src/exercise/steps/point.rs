@@ -2,7 +2,7 @@
 //! then looks at the ruler for the place where it should be.
 
 use crate::diagnostics::{Diagnostic, codes};
-use crate::scene::{Scene, Side};
+use crate::scene::{Scene, Side, Strand};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableForm, TableSpec, Takes};
 use crate::spec::reader::Reader;
@@ -28,6 +28,7 @@ pub struct Point {
 pub const KIND: Kind = Kind {
     id: "point",
     gated: false,
+    strand: Strand::Hold,
     doc: "One target floats off the page over a ruler in true size. The reader holds a pencil where it seems to stand, \
           then reads on the ruler where it should be, over the ipds of the audience.",
     tables: &[&EXERCISE, &TARGET],

@@ -3,7 +3,7 @@
 
 use crate::chance::Dice;
 use crate::diagnostics::{Diagnostic, Place, codes};
-use crate::scene::{At, Companions, Depth, Eyes, Feature, Form, Role, Scaling, Scene, Side};
+use crate::scene::{At, Companions, Depth, Eyes, Feature, Form, Role, Scaling, Scene, Side, Strand};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableForm, TableSpec, Takes, mm};
 use crate::spec::read::Placed;
@@ -57,13 +57,14 @@ const WIDTH: Mm = Mm(140.0);
 /// From the middle of the art field down to the base line, mm.
 const BASE: f64 = 34.0;
 /// How far the base line reaches past the outer posts, and its width, mm.
-const BEYOND: f64 = 8.0;
+const BEYOND: f64 = 14.0;
 const BASE_WEIGHT: f64 = 1.2;
 
 /// The kind.
 pub const KIND: Kind = Kind {
     id: "posts",
     gated: false,
+    strand: Strand::Depth,
     doc: "Upright posts stand unevenly spaced on a base line that lies on the page. Each stands a whole number of equal \
           steps off it, to one side or to both.",
     tables: &[&EXERCISE, &POSTS],

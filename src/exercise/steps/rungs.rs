@@ -2,7 +2,7 @@
 //! its demand.
 
 use crate::diagnostics::Place;
-use crate::scene::{At, Depth, Feature, Scene};
+use crate::scene::{At, Depth, Effort, Feature, Scene, Strand};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableForm, TableSpec, Takes, mm, seconds};
 use crate::spec::reader::Reader;
@@ -44,6 +44,7 @@ const MOST: u32 = 10;
 pub const KIND: Kind = Kind {
     id: "rungs",
     gated: false,
+    strand: Strand::Jump,
     doc: "One target stands again and again on one page, at demands that rise in even steps. Each rung carries its number \
           and its demand: the last one that stays single is the rung to write down.",
     tables: &[&EXERCISE, &RUNGS],
@@ -121,7 +122,7 @@ impl Draws for Rungs {
     }
 
     fn draw(&self, rung: &Rung<'_>) -> Drawn {
-        Drawn::plain(self.scene(rung.level), self.words())
+        Drawn { effort: Effort::held(self.stay), ..Drawn::plain(self.scene(rung.level), self.words()) }
     }
 }
 

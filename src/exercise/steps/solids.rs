@@ -3,7 +3,7 @@
 use std::collections::BTreeMap;
 
 use crate::diagnostics::{Diagnostic, Place, codes};
-use crate::scene::{Depth, Feature, Scene};
+use crate::scene::{Depth, Feature, Scene, Strand};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableForm, TableSpec, Takes, choices, mm};
 use crate::spec::read::{Placed, Word};
@@ -32,6 +32,7 @@ const MOST: usize = 9;
 pub const KIND: Kind = Kind {
     id: "solids",
     gated: false,
+    strand: Strand::Depth,
     doc: "Boxes, stairs, posts and tunnels stand in true two-eye perspective: what is nearer is larger and hides what is \
           behind it.",
     tables: &[&EXERCISE, &SOLID, &TARGET],

@@ -1,7 +1,7 @@
 //! `tiles`: outlines of growing size, one inside the other, each a step deeper or higher than the one around it.
 
 use crate::diagnostics::{Diagnostic, Place, codes};
-use crate::scene::{At, Companions, Depth, Eyes, Feature, Form, Role, Scaling, Scene, Shape, Side, Size};
+use crate::scene::{At, Companions, Depth, Eyes, Feature, Form, Role, Scaling, Scene, Shape, Side, Size, Strand};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableForm, TableSpec, Takes, deg, mm};
 use crate::spec::reader::Reader;
@@ -37,6 +37,7 @@ pub struct Tiles {
 pub const KIND: Kind = Kind {
     id: "tiles",
     gated: false,
+    strand: Strand::Depth,
     doc: "Outlines of growing size lie one inside the other, with depth in equal steps: a pit or a tower.",
     tables: &[&EXERCISE, &TILES],
     read,

@@ -3,7 +3,7 @@
 
 use crate::chance::Dice;
 use crate::diagnostics::{Diagnostic, Place, codes};
-use crate::scene::{At, Depth, Feature, Scene};
+use crate::scene::{At, Depth, Feature, Scene, Strand};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableForm, TableSpec, Takes, mm, seconds};
 use crate::spec::read::Placed;
@@ -44,6 +44,7 @@ const PLACES: [(f64, f64); 9] =
 pub const KIND: Kind = Kind {
     id: "tour",
     gated: false,
+    strand: Strand::Jump,
     doc: "Targets of unlike demand stand in the four corners, with up to five more between them. They are visited along \
           a numbered route, and the reader counts the stops.",
     tables: &[&EXERCISE, &TOUR],

@@ -3,7 +3,7 @@
 mod track;
 
 use crate::diagnostics::{Diagnostic, Place, codes};
-use crate::scene::{At, Companions, Depth, Eyes, Feature, Form, Role, Scaling, Scene, Shape, Size, Vertex};
+use crate::scene::{At, Companions, Depth, Eyes, Feature, Form, Role, Scaling, Scene, Shape, Size, Strand, Vertex};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableForm, TableSpec, Takes, deg, mm};
 use crate::spec::read::Placed;
@@ -88,6 +88,7 @@ pub enum TrailPath {
 pub const KIND: Kind = Kind {
     id: "trail",
     gated: false,
+    strand: Strand::Smooth,
     doc: "A path whose depth changes all along it is followed by eye from bead to bead.",
     tables: &[&EXERCISE, &TRAIL],
     read,

@@ -2,7 +2,7 @@
 //! the demand falls as the reader steps back; a table on the page tells how much.
 
 use crate::diagnostics::{Diagnostic, codes};
-use crate::scene::Scene;
+use crate::scene::{Effort, Scene, Strand};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableForm, TableSpec, Takes, mm, seconds};
 use crate::spec::read::Placed;
@@ -30,6 +30,7 @@ pub struct Walk {
 pub const KIND: Kind = Kind {
     id: "walk",
     gated: false,
+    strand: Strand::Hold,
     doc: "One target on a page that stays where it is, looked at from several distances. The offset on the page is fixed, \
           so the demand falls as the reader steps back; a table on the page tells the demand and the place at each \
           distance. Whether the eyes would turn to parallel depends on the offset and the ipd alone, so a target that is \
@@ -96,7 +97,10 @@ impl Draws for Walk {
     }
 
     fn draw(&self, rung: &Rung<'_>) -> Drawn {
-        Drawn::plain(Scene { features: vec![self.target.feature(rung.level)] }, self.words())
+        Drawn {
+            effort: Effort::held(self.stay),
+            ..Drawn::plain(Scene { features: vec![self.target.feature(rung.level)] }, self.words())
+        }
     }
 }
 

@@ -21,7 +21,7 @@ const WHAT: &str = "Practice pages for two eyes through red and cyan filters, fo
 const PLEASE: &str = "Is practice of this kind safe for this reader? Which pages, from where, for how long? Is there a reason not \
     to weaken a suppression? Please write it beside the table, and cross out what the reader should leave alone.";
 
-const COLUMNS: &str = "Demand: against the page, in prism dioptres; toward is base-out, away is base-in. Disparity: exact \
+const COLUMNS: &str = "Grade: how hard a page is beside the others, 1 to 10; it says nothing about the reader. Demand: against the page, in prism dioptres; toward is base-out, away is base-in. Disparity: exact \
     vergence difference against the page; + is crossed. Place: from the eyes, over all pupil distances. Size: of the smallest and \
     the largest thing that is looked at. Cue: 0 is dots alone, 3 an outline and more. Parts: seen by the left eye alone, the right eye alone, \
     both. Balance: what the stronger eye keeps.";
@@ -65,13 +65,14 @@ fn viewer(book: &Book<'_>) -> Vec<[String; 2]> {
     let (viewer, known) = (&book.set.viewer, &book.set.known);
     let unknown = || "not known; none is guessed".to_owned();
     let (low, high) = viewer.ipd_range;
-    let mut rows = vec![
+    let mut rows: Vec<_> = book.set.reader.iter().map(|reader| row("Reader", reader.clone())).collect();
+    rows.extend([
         row("Eyes to page", words::distance(book.set)),
         row("Pupil distance", format!("{}; of the readers {} to {}", mm(viewer.ipd), plain(low.0, 1), mm(high))),
         row("Reserve toward", known.reserves().map_or_else(unknown, |r| reserve(&r.toward, known.toward, known))),
         row("Reserve away", known.reserves().map_or_else(unknown, |r| reserve(&r.away, known.away, known))),
         row("Asked at most", viewer.zone.as_ref().map_or_else(unknown, |zone| self::zone(zone, known))),
-    ];
+    ]);
     rows.push(row(
         "Phoria",
         known.phoria.map_or_else(unknown, |phoria| {
@@ -81,7 +82,8 @@ fn viewer(book: &Book<'_>) -> Vec<[String; 2]> {
     rows.push(row("Near point", known.near_point.map_or_else(unknown, mm)));
     rows.push(row("Base", base(viewer)));
     let framed = book.pages.iter().any(|page| page.page.gated || page.page.balance.is_some());
-    if let Some(set_by) = book.set.gate.as_ref().filter(|_| framed || known.needs_gate()) {
+    let decided = known.whole == Some(true) || !viewer.base.is_none();
+    if let Some(set_by) = book.set.gate.as_ref().filter(|_| framed || decided) {
         let what = if framed { "Framed pages" } else { "Zone and base" };
         rows.push(row(what, format!("set by {set_by}")));
     }

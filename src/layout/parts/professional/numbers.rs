@@ -15,16 +15,17 @@ use crate::units::{Mm, plain};
 
 /// The heads of the columns, and their widths in mm of a portrait page; wider pages widen them all.
 const COLUMNS: &[(&str, f64)] = &[
-    ("Page", 33.5),
-    ("Kind", 15.5),
+    ("Page", 31.0),
+    ("Kind", 15.0),
     ("Level", 11.5),
-    ("Demand, pd", 25.5),
-    ("Disparity, arcsec", 21.5),
-    ("Place, cm", 18.0),
-    ("Size, degrees", 16.0),
+    ("Grade", 11.5),
+    ("Demand, pd", 24.0),
+    ("Disparity, arcsec", 19.5),
+    ("Place, cm", 17.5),
+    ("Size, degrees", 15.5),
     ("Cue", 8.5),
-    ("Balance", 15.0),
-    ("Parts", 15.0),
+    ("Balance", 14.5),
+    ("Parts", 14.0),
 ];
 
 /// The table, divided so that each part fits in this room.
@@ -34,27 +35,28 @@ pub(super) fn tables(composer: &mut Composer<'_>, book: &Book<'_>, (width, room)
     let widths: Vec<f64> = COLUMNS.iter().map(|(_, own)| own * width / whole).collect();
     let heads: Vec<&str> = COLUMNS.iter().map(|(head, _)| *head).collect();
     let mut rows = Vec::new();
-    for BookPage { page, solved } in book.pages {
-        let mut cells = vec![page_link(composer, &page.id, &style, widths[0] - CELL_PAD)];
-        cells.extend(composer.cells(&texts(page, solved, &book.set.viewer), &widths[1..], &style));
+    for page in book.pages {
+        let mut cells = vec![page_link(composer, &page.page.id, &style, widths[0] - CELL_PAD)];
+        cells.extend(composer.cells(&texts(page, &book.set.viewer), &widths[1..], &style));
         rows.push(cells);
     }
     composer.tables((&heads, &style), rows, &widths, room)
 }
 
 /// The cells of a page, without its id.
-fn texts(page: &Page, solved: &[SolvedFeature], viewer: &Viewer) -> [String; 9] {
+fn texts(&BookPage { page, solved, grade, .. }: &BookPage<'_>, viewer: &Viewer) -> [String; 10] {
     let (high, low) = alt::demand_range(solved, viewer);
     let at = |demand: f64| stand(Mm(0.0 - demand * viewer.distance.0 / 100.0), viewer);
     let ends = [at(low), at(high)];
     [
         page.kind.to_owned(),
         format!("{}/{}{}", page.level, page.levels, page.variant_words()),
+        grade.map_or_else(none, |grade| grade.to_string()),
         range(demand(low), &demand(high)),
         arcsec(&ends),
         places(&ends),
         angles(solved, viewer),
-        page.cue.map_or_else(none, |cue| cue.to_string()),
+        page.effort.cue.map_or_else(none, |cue| cue.to_string()),
         balance(page),
         parts(solved),
     ]

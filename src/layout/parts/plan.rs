@@ -1,4 +1,4 @@
-//! The plan: which pages come on which week and day, and when to go on, back, stop or ask.
+//! The plan: which pages come on which week and day, and when to go on, to take an easier page, to stop and to ask.
 
 use kurbo::Rect;
 
@@ -16,7 +16,7 @@ const PART: BackPart = BackPart {
     id: "plan",
     title: "Your plan",
     later: "Your plan",
-    description: "Which pages come on which week and day, and when to go on, to go back, to stop and to ask.",
+    description: "Which pages come on which week and day, and when to go on, to take an easier page, to stop and to ask.",
 };
 
 /// Widths of the columns besides the pages, mm.
@@ -151,13 +151,13 @@ fn sections(composer: &mut Composer<'_>, (book, practice): (&Book<'_>, &Practice
         good.insert(0, "on a page that asks, you had as many right answers as its answers ask for,");
     }
     let back = format!("comfort reaches {COMFORT_TO_STEP_BACK} of 10. Rest first, looking far away.");
-    let bad = ["bar or wedge goes missing, or all stays double, or", &back];
+    let bad = ["bar or wedge goes missing, or all stays double, or", &back, "Each page names its easier one."];
     let ask = "Show your log to your eye-care professional after four weeks, and sooner if anything worries you. What they \
         say counts more than this plan.";
     let bodies = [
         ("Each day", composer.bullets(&each_day, width)),
         (go_on.as_str(), composer.bullets(&good, width)),
-        ("Go back one page when", composer.bullets(&bad, width)),
+        ("Take the easier page when", composer.bullets(&bad, width)),
         ("Stop rule", composer.paragraph(words::STOP, width)),
         ("Ask", composer.paragraph(ask, width)),
     ];

@@ -247,8 +247,8 @@ mod tests {
                 }
                 Err(Unfit::Days { weeks: enough }) => {
                     let fewest = fewest.unwrap();
-                    prop_assert!((weeks * days) as usize <= fewest - 1);
-                    prop_assert!(((enough - 1) * days) as usize <= fewest - 1 && fewest <= (enough * days) as usize);
+                    prop_assert!(((weeks * days) as usize) < fewest);
+                    prop_assert!((((enough - 1) * days) as usize) < fewest && fewest <= (enough * days) as usize);
                     return Ok(());
                 }
                 Ok(plan) => plan,

@@ -4,7 +4,7 @@
 
 use serde::Serialize;
 
-use crate::diagnostics::{Diagnostic, codes};
+use crate::diagnostics::{Diagnostic, Place, codes};
 use crate::plan::{DAYS_TO_GO_ON, MOST_WEEKS, Practice, Unfit, rarest, schedule, weeks_to_go_on};
 use crate::spec::SetSpec;
 use crate::spec::read::Placed;
@@ -15,53 +15,61 @@ use super::prepare::{Book, SolvedPage};
 pub(super) fn check(set: &SetSpec, pages: &[SolvedPage]) -> Vec<Diagnostic> {
     let Some(Placed { value: practice, place }) = &set.plan else { return Vec::new() };
     let times: Vec<u32> = pages.iter().map(|page| page.page.time).collect();
-    match schedule(practice, &times) {
-        Err(Unfit::Page { page, seconds }) => {
-            let message = format!(
+    let plan = match schedule(practice, &times) {
+        Ok(plan) => plan,
+        Err(unfit) => return vec![refusal(practice, pages, unfit, *place)],
+    };
+    let rare = rarest(&plan, pages.len()).filter(|(_, days)| *days < DAYS_TO_GO_ON);
+    let rare = rare.map(|(page, days)| {
+        let message = format!(
+            "page `{}` comes on `{days}` day{}, below the `{DAYS_TO_GO_ON}` good days that the book asks for before the \
+             next page",
+            pages[page].page.id,
+            if days == 1 { "" } else { "s" },
+        );
+        let help = match weeks_to_go_on(practice, &times) {
+            Some(weeks) => would_do(weeks),
+            None => "give the day more `minutes`, or divide the set".to_owned(),
+        };
+        Diagnostic::warning(codes::PLAN_DAYS, *place, message).with_label("few days a page").with_help(help)
+    });
+    let note = repeats(practice, pages.len())
+        .map(|(message, help)| Diagnostic::note(codes::PLAN_REPEATS, *place, message).with_help(help));
+    rare.into_iter().chain(note).collect()
+}
+
+/// Why there is no plan.
+fn refusal(practice: &Practice, pages: &[SolvedPage], unfit: Unfit, place: Place) -> Diagnostic {
+    let (message, label, help) = match unfit {
+        Unfit::Page { page, seconds } => (
+            format!(
                 "page `{}` takes about `{}` min with its rests, above the `{}` min of a day",
                 pages[page].page.id,
                 seconds.div_ceil(60),
                 practice.minutes,
-            );
-            let help = "give the day more `minutes`, or the exercise shorter times, fewer rounds or fewer repeats";
-            vec![Diagnostic::error(codes::PLAN, *place, message).with_label("a day is too short").with_help(help)]
-        }
-        Err(Unfit::Days { weeks }) => {
-            let message = format!(
+            ),
+            "a day is too short",
+            "give the day more `minutes`, or the exercise shorter times, fewer rounds or fewer repeats".to_owned(),
+        ),
+        Unfit::Days { weeks } => (
+            format!(
                 "`{}` pages do not fit in `{}` days of `{}` min, even if each comes only once",
                 pages.len(),
                 practice.all_days(),
                 practice.minutes,
-            );
-            let help = match weeks {
-                weeks if weeks <= MOST_WEEKS => format!("`weeks = {weeks}` would do, or more `days` or `minutes`"),
+            ),
+            "too few days",
+            match weeks {
+                weeks if weeks <= MOST_WEEKS => would_do(weeks),
                 _ => "give it more `days` and `minutes`, or divide the set".to_owned(),
-            };
-            vec![Diagnostic::error(codes::PLAN, *place, message).with_label("too few days").with_help(help)]
-        }
-        Ok(plan) => {
-            let rare = rarest(&plan, pages.len()).filter(|(_, days)| *days < DAYS_TO_GO_ON);
-            let rare = rare.map(|(page, days)| {
-                let message = format!(
-                    "page `{}` comes on `{days}` day{}, below the `{DAYS_TO_GO_ON}` good days that the book asks for \
-                     before the next page",
-                    pages[page].page.id,
-                    if days == 1 { "" } else { "s" },
-                );
-                let help = match weeks_to_go_on(practice, &times) {
-                    Some(weeks) => format!("`weeks = {weeks}` would do, or more `days` or `minutes`"),
-                    None => "give the day more `minutes`, or divide the set".to_owned(),
-                };
-                Diagnostic::warning(codes::PLAN_DAYS, *place, message).with_label("few days a page").with_help(help)
-            });
-            rare.into_iter()
-                .chain(
-                    repeats(practice, pages.len())
-                        .map(|(message, help)| Diagnostic::note(codes::PLAN_REPEATS, *place, message).with_help(help)),
-                )
-                .collect()
-        }
-    }
+            },
+        ),
+    };
+    Diagnostic::error(codes::PLAN, place, message).with_label(label).with_help(help)
+}
+
+fn would_do(weeks: u32) -> String {
+    format!("`weeks = {weeks}` would do, or more `days` or `minutes`")
 }
 
 /// That some weeks bring no new page.

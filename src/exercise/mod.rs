@@ -75,8 +75,8 @@ pub trait Draws {
         None
     }
 
-    /// How long its words ask for, rests within the page included, where it has keys for times or repeats.
-    fn time(&self) -> Option<Seconds> {
+    /// How long the words of a level ask for, rests within the page included, where it has keys for times or repeats.
+    fn time(&self, _level: u32) -> Option<Seconds> {
         None
     }
 
@@ -469,7 +469,7 @@ impl Exercise {
         let family = self.kind().map_or("", Kind::family);
         Page {
             id,
-            time: pace::page(body.time(), quiz.as_ref(), family),
+            time: pace::page(body.time(level), quiz.as_ref(), family),
             kind: self.body.kind(),
             title: self.title.clone(),
             level,

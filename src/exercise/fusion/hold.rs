@@ -77,7 +77,7 @@ impl Draws for Hold {
         self.target.levels()
     }
 
-    fn time(&self) -> Option<Seconds> {
+    fn time(&self, _level: u32) -> Option<Seconds> {
         Some(Seconds(f64::from(self.repeats) * (self.hold.0 + pace::FAR_LOOK)))
     }
 

@@ -118,7 +118,7 @@ impl Draws for Hoop {
         self.size.levels().or(self.depth.levels())
     }
 
-    fn time(&self) -> Option<Seconds> {
+    fn time(&self, _level: u32) -> Option<Seconds> {
         Some(Seconds(self.hold.0 + pace::FAR_LOOK))
     }
 

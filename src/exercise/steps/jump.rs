@@ -174,10 +174,12 @@ impl Draws for Jump {
         }
     }
 
-    fn time(&self) -> Option<Seconds> {
+    fn time(&self, level: u32) -> Option<Seconds> {
         let stops = match &self.stops {
             Stops::Listed(targets) => targets.len(),
-            Stops::Arranged(arrangement) => arrangement.route.as_ref().map_or(arrangement.count as usize, Vec::len),
+            Stops::Arranged(arrangement) => {
+                arrangement.route.as_ref().map_or(arrangement.count.at(level) as usize, Vec::len)
+            }
         };
         Some(Seconds(f64::from(self.rounds) * stops as f64 * self.stay.0))
     }

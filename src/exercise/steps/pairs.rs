@@ -115,7 +115,7 @@ impl Draws for Pairs {
         self.near.levels().or(self.far.levels()).or(self.target.size.levels())
     }
 
-    fn time(&self) -> Option<Seconds> {
+    fn time(&self, _level: u32) -> Option<Seconds> {
         Some(Seconds(f64::from(self.rounds * self.count * 2) * self.stay.0))
     }
 

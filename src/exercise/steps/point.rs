@@ -68,7 +68,7 @@ impl Draws for Point {
         self.target.levels()
     }
 
-    fn time(&self) -> Option<Seconds> {
+    fn time(&self, _level: u32) -> Option<Seconds> {
         Some(Seconds(f64::from(self.repeats) * (pace::POINTING + pace::FAR_LOOK)))
     }
 

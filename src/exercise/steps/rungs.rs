@@ -117,7 +117,7 @@ impl Draws for Rungs {
         self.from.levels().or(self.to.levels()).or(self.target.size.levels())
     }
 
-    fn time(&self) -> Option<Seconds> {
+    fn time(&self, _level: u32) -> Option<Seconds> {
         Some(Seconds(f64::from(self.count) * self.stay.0))
     }
 

@@ -113,7 +113,7 @@ impl Draws for Tour {
         depths.or(self.width.levels()).or(self.height.levels()).or(self.target.size.levels())
     }
 
-    fn time(&self) -> Option<Seconds> {
+    fn time(&self, _level: u32) -> Option<Seconds> {
         Some(self.time)
     }
 

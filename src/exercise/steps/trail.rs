@@ -182,7 +182,7 @@ impl Draws for Trail {
         self.depths.iter().find_map(Ramp::levels)
     }
 
-    fn time(&self) -> Option<Seconds> {
+    fn time(&self, _level: u32) -> Option<Seconds> {
         Some(Seconds(f64::from(self.rounds) * 2.0 * pace::ALONG))
     }
 

@@ -87,7 +87,7 @@ impl Draws for Walk {
         self.target.levels()
     }
 
-    fn time(&self) -> Option<Seconds> {
+    fn time(&self, _level: u32) -> Option<Seconds> {
         Some(Seconds((2.0 * self.distances.len() as f64 - 1.0) * self.stay.0))
     }
 

@@ -9,13 +9,15 @@ const ALLOWED: &[(&str, &[&str])] = &[
     ("units", &[]),
     // Named draws, and what luck alone can do.
     ("chance", &[]),
+    // Which pages come on which day: places in the book and seconds, nothing else.
+    ("plan", &[]),
     ("optics", &["units"]),
     ("colour", &["units"]),
     ("diagnostics", &[]),
     // Features keep the place in the spec that asked for them.
     ("scene", &["units", "diagnostics"]),
     // Checked values of the spec are those of the rooms that use them.
-    ("spec", &["units", "diagnostics", "scene", "colour", "optics"]),
+    ("spec", &["units", "diagnostics", "scene", "colour", "optics", "plan"]),
     // Outlines of shapes and glyphs, about their own middle: the solver and the layout need the same extents.
     ("outline", &["scene"]),
     // The author's own pictures as outlines and grids; a picture is refused in the words of the spec.
@@ -24,7 +26,7 @@ const ALLOWED: &[(&str, &[&str])] = &[
     ("exercise", &["spec", "scene", "outline", "chance", "units", "diagnostics"]),
     ("solve", &["scene", "outline", "optics", "chance", "units", "diagnostics"]),
     ("lint", &["solve", "scene", "optics", "colour", "units", "diagnostics"]),
-    ("layout", &["spec", "exercise", "scene", "solve", "outline", "optics", "colour", "units", "diagnostics"]),
+    ("layout", &["spec", "exercise", "plan", "scene", "solve", "outline", "optics", "colour", "units", "diagnostics"]),
     ("render", &["layout", "outline", "colour", "units"]),
     (
         "bundle",
@@ -32,6 +34,7 @@ const ALLOWED: &[(&str, &[&str])] = &[
             "artwork",
             "spec",
             "exercise",
+            "plan",
             "scene",
             "solve",
             "lint",
@@ -89,6 +92,7 @@ const LIBRARIES: &[(&[&str], &[&str])] = &[
         &[
             "bundle/report.rs",
             "bundle/colour_report.rs",
+            "bundle/planned.rs",
             "bundle/entry.rs",
             "bundle/summary.rs",
             "bundle/shard.rs",

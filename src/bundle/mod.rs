@@ -15,6 +15,7 @@ pub mod inked;
 pub mod json;
 pub mod load;
 pub mod pictures;
+mod planned;
 pub mod prepare;
 pub mod readers;
 pub mod report;

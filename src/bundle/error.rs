@@ -41,6 +41,19 @@ pub enum Error {
         /// How many pages the book has.
         pages: u32,
     },
+    /// Pages asked for have no exercise.
+    NoExercise {
+        /// Id of the set.
+        set: String,
+        /// What was asked for, in words.
+        what: String,
+        /// Numbers of the first and the last page with an exercise, if there is one.
+        span: Option<(u32, u32)>,
+        /// The page id that is nearest to the one asked for.
+        nearest: Option<String>,
+    },
+    /// An edition has the name of the folder of the charts; the set.
+    EditionPlot(String),
     /// Two sets would be written to the same folder.
     SameSet(String),
     /// Another run is writing to the folder.
@@ -104,6 +117,20 @@ impl fmt::Display for Error {
                     format!("pages `{}-{}` are", asked.0, asked.1)
                 }
             ),
+            Self::NoExercise { set, what, span, nearest } => {
+                write!(f, "{what} is no exercise of set `{set}`")?;
+                match (nearest, span) {
+                    (Some(id), _) => write!(f, "; did you mean `{id}`?"),
+                    (None, Some((first, last))) => write!(f, "; its exercises are on pages `{first}-{last}`"),
+                    (None, None) => write!(f, "; it has none"),
+                }
+            }
+            Self::EditionPlot(set) => {
+                write!(
+                    f,
+                    "an edition of set `{set}` is called `plot`, as is the folder of the charts; give it another `id`"
+                )
+            }
             Self::SameSet(id) => {
                 write!(
                     f,

@@ -11,6 +11,7 @@ mod inks;
 mod kinds;
 mod ladder;
 mod options;
+mod plot;
 mod render;
 
 use std::ffi::OsString;
@@ -40,6 +41,7 @@ enum Command {
     Convert(convert::Args),
     Inks(inks::Args),
     Kinds(kinds::Args),
+    Plot(plot::Args),
 }
 
 /// How a command ended, if nothing stopped it.
@@ -78,6 +80,7 @@ pub fn run(args: impl IntoIterator<Item = OsString>) -> ExitCode {
         Command::Convert(args) => convert::run(args, &console),
         Command::Inks(args) => inks::run(args, &console),
         Command::Kinds(args) => kinds::run(args, &console),
+        Command::Plot(args) => plot::run(args, &console),
     };
     match done {
         Ok(Status::Fine) => ExitCode::SUCCESS,

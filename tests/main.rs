@@ -28,6 +28,7 @@ mod inks;
 mod kinds;
 mod measure;
 mod oracles;
+mod plot;
 mod reading;
 mod readme;
 mod references;

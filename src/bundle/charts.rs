@@ -128,11 +128,13 @@ fn choose<'a, 'b>(
     };
     if let Some(missing) = asked.iter().find(|asked| !pages.iter().any(|page| is(page, asked))) {
         let (what, nearest) = match missing {
-            Asked::Numbers(range) if range.start() == range.end() => (format!("page `{}`", range.start()), None),
-            Asked::Numbers(range) => (format!("pages `{}-{}`", range.start(), range.end()), None),
+            Asked::Numbers(range) if range.start() == range.end() => {
+                (format!("page `{}` is no exercise", range.start()), None)
+            }
+            Asked::Numbers(range) => (format!("pages `{}-{}` are no exercises", range.start(), range.end()), None),
             Asked::Id(id) => {
                 let ids = pages.iter().map(|page| page.page.id.as_str());
-                (format!("page `{id}`"), nearest(id, ids).map(str::to_owned))
+                (format!("page `{id}` is no exercise"), nearest(id, ids).map(str::to_owned))
             }
         };
         let span = pages.first().zip(pages.last()).map(|(first, last)| (first.number, last.number));

@@ -45,7 +45,7 @@ pub enum Error {
     NoExercise {
         /// Id of the set.
         set: String,
-        /// What was asked for, in words.
+        /// What was asked for, in words: "page `3` is no exercise".
         what: String,
         /// Numbers of the first and the last page with an exercise, if there is one.
         span: Option<(u32, u32)>,
@@ -118,7 +118,7 @@ impl fmt::Display for Error {
                 }
             ),
             Self::NoExercise { set, what, span, nearest } => {
-                write!(f, "{what} is no exercise of set `{set}`")?;
+                write!(f, "{what} of set `{set}`")?;
                 match (nearest, span) {
                     (Some(id), _) => write!(f, "; did you mean `{id}`?"),
                     (None, Some((first, last))) => write!(f, "; its exercises are on pages `{first}-{last}`"),

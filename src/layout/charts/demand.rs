@@ -23,7 +23,7 @@ const RANGE: Tone = Tone(0.13);
 /// The bars.
 const BAR: Tone = Tone(0.85);
 /// The least height of a bar, mm: a page at one depth is a stroke.
-const STROKE: f64 = 0.7;
+const STROKE: f64 = 1.0;
 /// The widest that a bar may be, mm.
 const WIDEST: f64 = 7.0;
 
@@ -99,10 +99,10 @@ impl Scale {
     /// The range of the viewer in words.
     pub(super) fn words(&self) -> String {
         let Some(Zone { away, toward, bounds }) = self.zone else {
-            return "No range of the viewer is known: the set names neither reserves nor norms.".to_owned();
+            return "no range of the viewer is known: the set names neither reserves nor norms".to_owned();
         };
         let end = |pd: f64, bound: Bound| format!("{} ({})", side(pd), bound_words(bound));
-        format!("Range of the viewer: {} to {}.", end(away, bounds[0]), end(toward, bounds[1]))
+        format!("range of the viewer: {} to {}", end(away, bounds[0]), end(toward, bounds[1]))
     }
 
     /// What the shades and lines mean.
@@ -180,7 +180,7 @@ impl Scale {
         let mut nodes = Vec::new();
         for pd in ticks(self.ends.0, self.ends.1, self.step) {
             let y = self.y(frame, pd);
-            let (half, tone) = if pd == 0.0 { (0.2, Tone::FULL) } else { (HAIR / 2.0, super::climb::GRID) };
+            let (half, tone) = if pd == 0.0 { (0.12, Tone::FULL) } else { (HAIR / 2.0, super::climb::GRID) };
             nodes.push(bar(Rect::new(frame.x0, y - half, frame.x1, y + half), tone));
             // The side stands in words in the legend and above the scale; a sign would be read as less.
             let label = composer.lines(&plain(pd.abs(), 1), &style, 8.0);

@@ -20,6 +20,8 @@ const LEFT: f64 = 10.0;
 const RIGHT: f64 = 15.0;
 /// Between the parts of the sheet, mm.
 const GAP: f64 = 3.5;
+/// Between a legend and its chart, mm.
+const LEGEND: f64 = 2.4;
 /// The share of the difficulty in the height of both charts.
 const UPPER: f64 = 0.38;
 
@@ -103,7 +105,7 @@ fn sheet(
     let title = format!("The ladder of {}{part}", charts.set.title);
     let lead = format!("What the exercises ask, in the order of the book: {span}.");
     let alt = format!(
-        "Two charts over the {span}: difficulty from 0 to 100, and demand in prism dioptres. {}",
+        "Two charts over the {span}: difficulty from 0 to 100, and demand in prism dioptres; {}.",
         scale.words()
     );
     let nodes = chart(composer, scale, rungs);
@@ -116,7 +118,8 @@ fn chart(composer: &mut Composer<'_>, scale: &demand::Scale, rungs: &[Rung]) -> 
     let head = CAPTION.leading.0;
     let (upper, lower, key) =
         (climb::legend(composer, rungs, width), scale.legend(composer, width), key(composer, rungs));
-    let fixed = 2.0 * head + upper.height + lower.height + 2.0 * SMALL.leading.0 + key.height + 3.0 * GAP + 3.0;
+    let fixed =
+        2.0 * head + upper.height + lower.height + 2.0 * SMALL.leading.0 + key.height + 3.0 * GAP + 2.0 * LEGEND;
     let room = FOOT - TOP - fixed;
     let across = |y: f64, height: f64| Slots {
         frame: Rect::new(SAFE.x0 + LEFT, y, SAFE.x1 - RIGHT, y + height),
@@ -132,7 +135,7 @@ fn chart(composer: &mut Composer<'_>, scale: &demand::Scale, rungs: &[Rung]) -> 
         y += head;
         let height = legend.height;
         nodes.extend(legend.moved(SAFE.x0, y).nodes);
-        let slots = across(y + height + 1.5, room * share);
+        let slots = across(y + height + LEGEND, room * share);
         if is_upper {
             nodes.extend(climb::draw(composer, &slots, rungs));
         } else {

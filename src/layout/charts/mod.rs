@@ -5,6 +5,7 @@
 
 mod climb;
 mod demand;
+mod labels;
 mod ladder;
 mod marks;
 mod plan;
@@ -106,7 +107,8 @@ impl Frame<'_> {
         let width = SAFE.width();
         let title = short(composer, &self.title, &super::grid::TITLE, width);
         let mut nodes = composer.title(&title, width).moved(SAFE.x0, SAFE.y0).nodes;
-        let lead = composer.lines(&self.lead, &CAPTION, width).role(Role::Paragraph);
+        let lead = short(composer, &self.lead, &CAPTION, width);
+        let lead = composer.lines(&lead, &CAPTION, width).role(Role::Paragraph);
         nodes.extend(lead.moved(SAFE.x0, SAFE.y0 + 8.4).nodes);
         let area = Rect::new(SAFE.x0, TOP, SAFE.x1, FOOT);
         nodes.push(Node::Group(Role::Figure { alt: self.alt.clone(), area }, chart));
@@ -178,14 +180,15 @@ fn legend(composer: &mut Composer<'_>, entries: Vec<(Vec<Node>, String)>, width:
     let (mut x, mut y, mut nodes) = (0.0, 0.0, Vec::new());
     let leading = CAPTION.leading.0;
     for (sample, words) in entries {
-        let words = short(composer, &words, &CAPTION, width - SAMPLE);
-        let needs = SAMPLE + composer.width_of(&words, &CAPTION);
+        let start = if sample.is_empty() { 0.0 } else { SAMPLE };
+        let words = short(composer, &words, &CAPTION, width - start);
+        let needs = start + composer.width_of(&words, &CAPTION);
         if 0.0 < x && width < x + needs {
             (x, y) = (0.0, y + leading);
         }
         let sample = Piece { height: leading, nodes: sample }.moved(x, y + leading * HALF);
         nodes.extend(sample.nodes);
-        nodes.extend(beside(composer, &words, &CAPTION, (x + SAMPLE, y + leading * HALF)));
+        nodes.extend(beside(composer, &words, &CAPTION, (x + start, y + leading * HALF)));
         x += needs + 5.0;
     }
     Piece { height: y + leading, nodes }

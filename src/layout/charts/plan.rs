@@ -2,12 +2,13 @@
 //!
 //! The reader looks from left to right, so that the long way of a sheet is the way ahead; the left eye is the upper one.
 
-use kurbo::{Point, Rect};
+use kurbo::{Circle, Point, Rect, Shape as _};
 
-use super::marks::{apart, bar, hair, line, ring, step, ticks};
+use super::labels::{self, LABELS, Label};
+use super::marks::{bar, hair, line, ring, step, ticks};
 use super::view::{Place, Seen, Spot, spots};
-use super::{ChartPage, Charts, FOOT, Frame, HALF, SAFE, TOP};
-use crate::layout::compose::{Composer, Piece};
+use super::{ChartPage, Charts, FOOT, Frame, SAFE, TOP, short};
+use crate::layout::compose::Composer;
 use crate::layout::grid::{ART_FIELD, CAPTION, SMALL};
 use crate::layout::plot::{self, Line, polyline};
 use crate::layout::sheet::{Node, Sheet, Tone};
@@ -17,14 +18,14 @@ use crate::scene::{Eye, Eyes};
 use crate::solve::half_x;
 use crate::units::{Mm, PrismDioptre, plain};
 
-/// Room for the labels at the right, mm.
-const LABELS: f64 = 72.0;
 /// Between the drawing and the labels, mm.
 const GAP: f64 = 7.0;
 /// Room left of the eyes, mm.
 const LEAD: f64 = 11.0;
 /// Room for the ruler at the foot, mm.
 const RULER: f64 = 12.0;
+/// Where the legend begins: its two lines end above the foot, mm.
+const LEGEND: f64 = FOOT - 1.4 - 2.0 * CAPTION.leading.0;
 /// Places past this many page distances lie beyond the sheet.
 const FAR: f64 = 1.5;
 /// The least way behind the page that is shown, in page distances.
@@ -33,12 +34,14 @@ const BEHIND: f64 = 1.1;
 const EYE: f64 = 12.0;
 /// What a scale may be: 1 to this.
 const SCALES: [f64; 17] = [1.0, 1.5, 2.0, 2.5, 3.0, 4.0, 5.0, 6.0, 8.0, 10.0, 12.0, 15.0, 20.0, 25.0, 30.0, 40.0, 60.0];
-/// The most labels; past that those of one depth share one.
-const MOST: usize = 14;
 /// Width of a target's line, mm.
 const TARGET: f64 = 0.9;
-/// The shade of a field of dots and of the viewer's range.
-const SHADE: Tone = Tone(0.13);
+/// Radius of a dot that stands for a target too narrow to be seen, mm.
+const DOT: f64 = 0.8;
+/// The shade of a field of dots.
+const SHADE: Tone = Tone(0.16);
+/// The shade of the viewer's range.
+const RANGE: Tone = Tone(0.06);
 
 /// How space lies on the sheet.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -83,16 +86,17 @@ pub(super) fn sheet(composer: &mut Composer<'_>, charts: &Charts<'_>, page: &Cha
     let viewer = &charts.set.viewer;
     composer.sheet.clone_from(&page.page.id);
     let spots = spots(page.solved, viewer).unwrap_or_default();
-    let area = Rect::new(SAFE.x0, TOP, SAFE.x1 - LABELS - GAP, FOOT - RULER - 2.0 * CAPTION.leading.0);
+    let area = Rect::new(SAFE.x0, TOP, SAFE.x1 - LABELS - GAP, LEGEND - RULER);
     let plan = Plan::fit(area, &spots, viewer);
     let drawing = Drawing { plan, viewer, spots: &spots, area };
-    let labels = labels(&spots, viewer);
+    let labels = labels::of(&spots, viewer);
     let mut nodes = drawing.backdrop();
     nodes.extend(drawing.ways());
     nodes.extend(spots.iter().flat_map(|spot| drawing.spot(spot)));
     nodes.extend(drawing.words(composer));
-    nodes.extend(drawing.labels(composer, &labels));
-    let all: Vec<&str> = labels.iter().map(|label| label.words.as_str()).collect();
+    let middle = |label: &Label| plan.at(label.at) + (if label.is_strip { 0.0 } else { TARGET / 2.0 }, 0.0);
+    nodes.extend(labels::place(composer, &labels, middle, Rect::new(SAFE.x1 - LABELS, area.y0, SAFE.x1, LEGEND - 0.4)));
+    let all: Vec<String> = labels.iter().map(Label::words).collect();
     Frame {
         id: page.page.id.clone(),
         number: page.number,
@@ -136,13 +140,9 @@ impl Drawing<'_> {
 
     /// The places within the range of the viewer, as a shade across the drawing.
     fn range(&self) -> Option<Node> {
-        let (zone, viewing, base) = (self.viewer.zone?, self.viewer.viewing()?, self.viewer.base.horizontal.0);
-        let place = |pd: f64| viewing.place_of_parallax(viewing.parallax_of_demand(PrismDioptre(pd))?);
-        let near = place(base + zone.toward.0)?.0;
-        // Past parallel eyes there is no place: then the range goes on to the border and beyond.
-        let far = place(base - zone.away.0).map_or(self.plan.far, |mm| mm.0).min(self.plan.far);
-        let x = |z| self.plan.at((0.0, z)).x;
-        (near < far).then(|| bar(Rect::new(x(near), self.area.y0, x(far), self.area.y1), Tone(0.06)))
+        let (near, far) = range(self.viewer)?;
+        let x = |z: f64| self.plan.at((0.0, z.min(self.plan.far))).x;
+        (near < self.plan.far).then(|| bar(Rect::new(x(near), self.area.y0, x(far), self.area.y1), RANGE))
     }
 
     /// How far down the ruler lies.
@@ -160,7 +160,7 @@ impl Drawing<'_> {
     fn ways(&self) -> Vec<Node> {
         let mut nodes = Vec::new();
         if let Some((spot, eyes)) = shown(self.spots, &self.plan).zip(self.half_images()) {
-            let target = self.plan.at(spot.middle());
+            let target = self.plan.at(spot.middle);
             for (eye, on_page) in eyes {
                 nodes.push(hair(eye, target, Tone::QUIET));
                 if target.x < on_page.x - 0.3 {
@@ -188,7 +188,7 @@ impl Drawing<'_> {
     fn half_images(&self) -> Option<[(Point, Point); 2]> {
         let spot = shown(self.spots, &self.plan)?;
         let viewing = self.viewer.viewing()?;
-        let (x, z) = spot.middle();
+        let (x, z) = spot.middle;
         let parallax = viewing.parallax_of_place(Mm(z))?.0;
         let across = x * self.plan.page / z;
         Some(self.eyes().map(|(eye, at)| (at, self.plan.at((half_x(across, parallax, eye), self.plan.page)))))
@@ -198,7 +198,7 @@ impl Drawing<'_> {
     fn spot(&self, spot: &Spot) -> Vec<Node> {
         let mut nodes = Vec::new();
         if self.plan.is_beyond(spot) {
-            let (tip, eyes) = (self.plan.at(spot.middle()), self.plan.eyes);
+            let (tip, eyes) = (self.plan.at(spot.middle), self.plan.eyes);
             let way = (tip - eyes) / (tip - eyes).hypot().max(1e-9);
             nodes.push(arrow(tip, way));
             return nodes;
@@ -218,14 +218,19 @@ impl Drawing<'_> {
             }
         };
         let weight = if matches!(spot.form, Seen::Strip(_)) { TARGET * 0.5 } else { TARGET };
+        if matches!(spot.form, Seen::Across(..)) && (points[1] - points[0]).hypot() < 2.0 * DOT {
+            nodes.push(plot::fill(Circle::new(self.plan.at(spot.middle), DOT).to_path(0.02), Tone::FULL));
+        }
         nodes.push(line(&points, style, if alone { weight * 0.6 } else { weight }, Tone::FULL));
-        nodes.extend(self.spread(spot));
+        if !alone {
+            nodes.extend(self.spread(spot));
+        }
         nodes
     }
 
     /// Where the middle of a spot stands for the smallest and the largest ipd: a bar along the line of sight, with ends.
     fn spread(&self, spot: &Spot) -> Vec<Node> {
-        let middle = spot.middle();
+        let middle = spot.middle;
         let Some(parallax) = self.viewer.viewing().and_then(|viewing| viewing.parallax_of_place(Mm(middle.1))) else {
             return Vec::new();
         };
@@ -261,63 +266,46 @@ impl Drawing<'_> {
         let above = left.y - radius - SMALL.leading.0 - 0.3;
         nodes.extend(composer.lines("left eye", &start, 20.0).moved(self.area.x0, above).nodes);
         nodes.extend(composer.lines("right eye", &start, 20.0).moved(self.area.x0, right.y + radius + 0.3).nodes);
-        let legend = composer.lines(&self.legend(), &CAPTION, SAFE.width());
-        nodes.extend(legend.moved(SAFE.x0, FOOT - 2.0 * CAPTION.leading.0 - 0.4).nodes);
+        let legend = self.legend(composer);
+        let legend = composer.lines(&legend, &CAPTION, SAFE.width());
+        nodes.extend(legend.moved(SAFE.x0, LEGEND).nodes);
         nodes
     }
 
-    fn legend(&self) -> String {
+    fn legend(&self, composer: &mut Composer<'_>) -> String {
         let (low, high) = self.viewer.ipd_range;
         let mut parts = vec![format!("Long line: the art field of the page, {} wide", cm(ART_FIELD.width))];
         if low != high {
             parts.push(format!("bars with ends: ipds from {} to {} mm", plain(low.0, 1), plain(high.0, 1)));
         }
         if let Some(spot) = shown(self.spots, &self.plan) {
-            parts.push(format!("thin lines: both eyes look at {}", spot.id));
+            parts.push(format!("thin lines: both eyes look at {}", short(composer, &spot.id, &CAPTION, 60.0)));
         }
         if self.spots.iter().any(|spot| spot.eyes != Eyes::Both) {
             parts.push("dotted: one eye alone".to_owned());
         }
-        if self.viewer.zone.is_some() {
-            parts.push("shade: the range of the viewer".to_owned());
+        if let Some((near, far)) = range(self.viewer) {
+            let far = if far.is_finite() { cm(far) } else { "parallel eyes".to_owned() };
+            parts.push(format!("shade: the range of the viewer, {} to {far}", cm(near)));
         }
         format!("{}.", parts.join("; "))
-    }
-
-    /// The labels at the right, each with a leader to its spot.
-    fn labels(&self, composer: &mut Composer<'_>, labels: &[Label]) -> Vec<Node> {
-        let x = SAFE.x1 - LABELS;
-        let mut set: Vec<(Point, Piece)> =
-            labels.iter().map(|label| (self.end_of(label), composer.lines(&label.words, &CAPTION, LABELS))).collect();
-        set.sort_by(|(a, _), (b, _)| a.y.total_cmp(&b.y).then(a.x.total_cmp(&b.x)));
-        let wanted: Vec<(f64, f64)> = set.iter().map(|(at, piece)| (at.y, piece.height + 0.8)).collect();
-        let tops = apart(&wanted, (self.area.y0, FOOT - 2.0 * CAPTION.leading.0 - 1.0));
-        let mut nodes = Vec::new();
-        if tops.first().is_some_and(|top| *top < self.area.y0 - 1e-6) {
-            let help = "give the targets shorter labels, or fewer depths";
-            composer.problem("its labels do not fit beside its plan view".to_owned(), help);
-        }
-        for ((at, piece), top) in set.into_iter().zip(tops) {
-            let y = top + CAPTION.leading.0 * HALF;
-            nodes.push(line(&[at, Point::new(x - 4.0, y), Point::new(x - 1.2, y)], Line::Solid, 0.1, Tone::LINE));
-            nodes.extend(piece.moved(x, top).nodes);
-        }
-        nodes
-    }
-
-    /// Where the leader of a label ends: at the spot's end nearest to the labels.
-    fn end_of(&self, label: &Label) -> Point {
-        let middle = self.plan.at(label.at);
-        if label.is_strip { middle } else { middle + (TARGET / 2.0, 0.0) }
     }
 }
 
 /// The target that the lines of sight lead to: of those that both eyes see and that the sheet holds, the one that asks
 /// most.
 fn shown<'a>(spots: &'a [Spot], plan: &Plan) -> Option<&'a Spot> {
-    let ask = |spot: &Spot| (spot.middle().1 - plan.page).abs();
-    let held = |spot: &&Spot| spot.eyes == Eyes::Both && spot.middle().1 <= plan.far;
+    let ask = |spot: &Spot| (spot.middle.1 - plan.page).abs();
+    let held = |spot: &&Spot| spot.eyes == Eyes::Both && spot.middle.1 <= plan.far;
     spots.iter().filter(held).reduce(|best, spot| if ask(best) < ask(spot) - 1e-9 { spot } else { best })
+}
+
+/// The nearest and the farthest place within the range of the viewer, mm from the eyes. Past parallel eyes there is no
+/// place: then the far end is infinite.
+fn range(viewer: &Viewer) -> Option<(f64, f64)> {
+    let (zone, viewing, base) = (viewer.zone?, viewer.viewing()?, viewer.base.horizontal.0);
+    let place = |pd: f64| viewing.place_of_parallax(viewing.parallax_of_demand(PrismDioptre(pd))?);
+    Some((place(base + zone.toward.0)?.0, place(base - zone.away.0).map_or(f64::INFINITY, |mm| mm.0)))
 }
 
 /// An arrowhead with its tip at a point.
@@ -326,59 +314,4 @@ fn arrow(tip: Point, way: kurbo::Vec2) -> Node {
     let mut path = polyline(&[tip, tip - way * 3.2 + across * 1.3, tip - way * 3.2 - across * 1.3]);
     path.close_path();
     plot::fill(path, Tone::FULL)
-}
-
-/// The words beside a spot, or beside all spots of one depth.
-#[derive(Debug, Clone, PartialEq)]
-pub(super) struct Label {
-    pub(super) words: String,
-    at: Place,
-    is_strip: bool,
-}
-
-/// One label a spot, while there is room; else one for each depth.
-pub(super) fn labels(spots: &[Spot], viewer: &Viewer) -> Vec<Label> {
-    let depth = |spot: &Spot| (depth_words(spot, viewer), spot.eyes);
-    let mut groups: Vec<Vec<&Spot>> = Vec::new();
-    for spot in spots {
-        let shared = MOST < spots.len();
-        match groups.iter_mut().find(|group| shared && group.first().is_some_and(|first| depth(first) == depth(spot))) {
-            Some(group) => group.push(spot),
-            None => groups.push(vec![spot]),
-        }
-    }
-    groups.iter().filter_map(|group| label(group, viewer)).collect()
-}
-
-fn label(group: &[&Spot], viewer: &Viewer) -> Option<Label> {
-    let first = group.first()?;
-    let names: Vec<&str> = group.iter().take(3).map(|spot| spot.id.as_str()).collect();
-    let more =
-        if names.len() < group.len() { format!(" and {} more", group.len() - names.len()) } else { String::new() };
-    let eyes = match first.eyes {
-        Eyes::Both => "",
-        Eyes::Left => " (left eye)",
-        Eyes::Right => " (right eye)",
-    };
-    let words = format!("{}{more}{eyes}: {}", names.join(", "), depth_words(first, viewer));
-    Some(Label { words, at: first.middle(), is_strip: matches!(first.form, Seen::Strip(_)) })
-}
-
-/// How deep a spot stands: "4.5 cm toward, 2 pd", "3 cm toward to 2 cm away, 1.8 to -1 pd".
-fn depth_words(spot: &Spot, viewer: &Viewer) -> String {
-    let (near, far) = spot.parallax;
-    let Some(viewing) = viewer.viewing() else { return String::new() };
-    let one = |parallax: f64| {
-        let depth = viewing.depth_of_parallax(Mm(parallax)).map_or(0.0, |mm| mm.0);
-        let demand = viewing.demand_of_parallax(Mm(parallax)).map_or(0.0, |pd| pd.0.abs());
-        match plain(depth.abs() / 10.0, 1) {
-            amount if amount == "0" && plain(demand, 2) == "0" => "on the page".to_owned(),
-            amount => {
-                let side = if depth < 0.0 { "toward" } else { "away" };
-                format!("{amount} cm {side} ({} pd)", plain(demand, 2))
-            }
-        }
-    };
-    let (near, far) = (one(near), one(far));
-    if near == far { near } else { format!("{near} to {far}") }
 }

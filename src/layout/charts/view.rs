@@ -20,8 +20,9 @@ pub struct Spot {
     pub form: Seen,
     /// Nearest and farthest parallax, mm.
     pub parallax: (f64, f64),
-    /// The middle between the half-images of its middle on the page, mm to the right.
-    pub across: f64,
+    /// Where a label points to, and eyes that look at it: its middle, or of a line that changes its depth the point
+    /// farthest from the page.
+    pub middle: Place,
 }
 
 /// A thing seen from above.
@@ -36,15 +37,6 @@ pub enum Seen {
 }
 
 impl Spot {
-    /// The middle of it: where a label points to.
-    pub fn middle(&self) -> Place {
-        match &self.form {
-            Seen::Across(a, b) => ((a.0 + b.0) / 2.0, (a.1 + b.1) / 2.0),
-            Seen::Line(points) => points.get(points.len() / 2).copied().unwrap_or_default(),
-            Seen::Strip([a, _, c, _]) => ((a.0 + c.0) / 2.0, (a.1 + c.1) / 2.0),
-        }
-    }
-
     /// All its corners.
     pub fn corners(&self) -> Vec<Place> {
         match &self.form {
@@ -65,10 +57,11 @@ pub fn spots(features: &[SolvedFeature], viewer: &Viewer) -> Option<Vec<Spot>> {
 }
 
 fn of_feature(feature: &SolvedFeature, viewing: &Viewing) -> Vec<Spot> {
-    let spot = |id: &str, form: Option<Seen>, parallax, across| {
-        form.map(|form| Spot { id: id.to_owned(), eyes: feature.eyes, form, parallax, across })
+    let spot = |id: &str, form: Option<Seen>, parallax| {
+        let middle = middle(form.as_ref()?, viewing.distance().0);
+        Some(Spot { id: id.to_owned(), eyes: feature.eyes, form: form?, parallax, middle })
     };
-    let own = |form, parallax| spot(&feature.id, form, parallax, feature.at.0).into_iter().collect();
+    let own = |form, parallax| spot(&feature.id, form, parallax).into_iter().collect();
     let p = feature.stand.parallax.0;
     let ends = |low: f64, high: f64| Some(Seen::Across(place(viewing, low, p)?, place(viewing, high, p)?));
     match &feature.form {
@@ -86,11 +79,10 @@ fn of_feature(feature: &SolvedFeature, viewing: &Viewing) -> Vec<Spot> {
         }
         SolvedForm::Dots(dots) => {
             let ground = dots.ground.map(|stand| stand.parallax.0);
-            let field =
-                spot(&feature.id, strip(viewing, feature.at.0, dots.extent.0, ground), ground.into(), feature.at.0);
+            let field = spot(&feature.id, strip(viewing, feature.at.0, dots.extent.0, ground), ground.into());
             let figures = dots.figures.iter().filter_map(|figure| {
                 let depths = figure.stands.map(|stand| stand.parallax.0);
-                spot(&figure.id, strip(viewing, figure.at.0, figure.extent.0, depths), depths.into(), figure.at.0)
+                spot(&figure.id, strip(viewing, figure.at.0, figure.extent.0, depths), depths.into())
             });
             field.into_iter().chain(figures).collect()
         }
@@ -110,6 +102,28 @@ fn place(viewing: &Viewing, x: f64, parallax: f64) -> Option<Place> {
     let point = viewing.intersect(HalfImages { left_x: half(Eye::Left), right_x: half(Eye::Right), y: Mm(0.0) })?;
     Some((point.x.0, point.z.0))
 }
+
+/// The middle of a thing seen from above; of a line that changes its depth, its point farthest from the page.
+fn middle(form: &Seen, page: f64) -> Place {
+    let between = |a: &Place, b: &Place| ((a.0 + b.0) / 2.0, (a.1 + b.1) / 2.0);
+    match form {
+        Seen::Across(a, b) => between(a, b),
+        Seen::Strip([a, _, c, _]) => between(a, c),
+        Seen::Line(points) => {
+            let (near, far) = span(points.iter().map(|&(_, z)| z));
+            if far - near < FLAT {
+                let (left, right) = span(points.iter().map(|&(x, _)| x));
+                return ((left + right) / 2.0, (near + far) / 2.0);
+            }
+            let away = |point: &Place| (point.1 - page).abs();
+            let farther = |best: Place, point: Place| if away(&best) < away(&point) { point } else { best };
+            points.iter().copied().reduce(farther).unwrap_or_default()
+        }
+    }
+}
+
+/// A line whose places differ by less than this in depth is flat, mm.
+const FLAT: f64 = 1e-3;
 
 /// The least and the greatest.
 fn span(values: impl Iterator<Item = f64>) -> (f64, f64) {

@@ -16,7 +16,7 @@ use crate::answers::Set;
 const PAGES: [(usize, usize); 3] = [(12, 1), (8, 0), (5, 2)];
 
 fn request(out: &Path) -> Request<'_> {
-    Request { out, editions: &[], formats: None, pages: None, jobs: NonZeroUsize::new(2).unwrap() }
+    Request { out, editions: &[], formats: None, pages: None, jobs: NonZeroUsize::new(2).unwrap(), sharded: None }
 }
 
 fn set(answers: Answers) -> Set {

@@ -65,6 +65,8 @@ impl Set {
             place: Place::start_of(FileId(0)),
         };
         let spec = SetSpec {
+            known: depthpress::spec::viewer::Known::default(),
+            reader: None,
             id: "slipway".to_owned(),
             title: "Slipway".to_owned(),
             summary: None,
@@ -72,8 +74,8 @@ impl Set {
             version: "1.2.0".to_owned(),
             date: "2026-05-04".to_owned(),
             language: Language::En,
+            free_order: false,
             viewer: VIEWER,
-            known: depthpress::spec::viewer::Known::default(),
             gate: None,
             editions: vec![edition],
         };

@@ -16,6 +16,7 @@ use depthpress::exercise::words::Words;
 use depthpress::optics::Viewer;
 use depthpress::scene::{At, Companions, Depth, Eyes, Feature, Form, Role, Scaling, Scene, Shape, Side, Size, Vertex};
 use depthpress::solve::solve;
+use depthpress::spec::viewer::Known;
 use depthpress::spec::{Answers, Colours, Edition, Formats, Language, PageFormat, SetSpec};
 use depthpress::units::{Mm, Ppi};
 use serde_json::Value;
@@ -45,7 +46,7 @@ impl Set {
             place: Place::start_of(FileId(0)),
         };
         let spec = SetSpec {
-            known: depthpress::spec::viewer::Known::default(),
+            known: Known::default(),
             id: "slipway".to_owned(),
             title: "Slipway".to_owned(),
             summary: None,
@@ -53,7 +54,9 @@ impl Set {
             version: "1.2.0".to_owned(),
             date: "2026-05-04".to_owned(),
             language: Language::En,
+            free_order: false,
             viewer: VIEWER,
+            reader: None,
             gate: None,
             editions: vec![
                 edition("a4", PageFormat::A4, Ground::White),
@@ -136,7 +139,7 @@ fn page(id: &str, level: u32, parallax: f64) -> SolvedPage {
 
 /// A request for everything, to be narrowed by the tests.
 fn request(out: &Path) -> Request<'_> {
-    Request { out, editions: &[], formats: None, pages: None, jobs: NonZeroUsize::new(2).unwrap() }
+    Request { out, editions: &[], formats: None, pages: None, jobs: NonZeroUsize::new(2).unwrap(), sharded: None }
 }
 
 fn go(set: &Set, request: &Request<'_>) -> Result<Vec<Written>, Error> {

@@ -167,6 +167,9 @@ fn gather(nodes: &[Node], areas: &mut Areas) {
             Node::Art(art) => {
                 let paths = [&art.left, &art.right, &art.flat].into_iter().flatten();
                 areas.fills.extend(paths.map(Shape::bounding_box));
+                let lists = art.dots.iter().flat_map(|dots| [&dots.left, &dots.right, &dots.flat]);
+                let bars = lists.flat_map(|list| list.bars.iter().map(move |bar| (bar, list.height / 2.0)));
+                areas.fills.extend(bars.map(|(bar, half)| Rect::new(bar.x0, bar.y - half, bar.x1, bar.y + half)));
             }
         }
     }

@@ -107,7 +107,7 @@ fn the_key_is_what_the_report_says() {
     let book = prepared.book().unwrap();
     let jobs = NonZeroUsize::new(2).unwrap();
     let none = depthpress::spec::Formats { pdf: false, svg: true, png: false };
-    let request = Request { out: dir.path(), editions: &[], formats: Some(none), pages: None, jobs };
+    let request = Request { out: dir.path(), editions: &[], formats: Some(none), pages: None, jobs, sharded: None };
     run(&[book], &request, &|_| ()).unwrap();
     let mut seen = 0;
     for edition in ["a4", "screen"] {

@@ -30,6 +30,8 @@ mod measure;
 mod oracles;
 mod plot;
 mod reading;
+
+mod readers;
 mod readme;
 mod references;
 mod render_png;

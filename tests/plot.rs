@@ -162,8 +162,12 @@ fn pages_without_an_exercise_are_refused() {
 fn an_edition_called_plot_keeps_its_folder() {
     let dir = yard(&SET.replace("id = \"a4\"", "id = \"plot\""));
     let output = plot(dir.path(), &[]);
-    assert_eq!(output.status.code(), Some(2));
-    assert!(said(&output).contains("an edition of set `slipway` is called `plot`"), "{}", said(&output));
+    assert_eq!(output.status.code(), Some(1));
+    assert!(
+        said(&output).contains("an edition cannot be `plot`: the charts of the set have that folder"),
+        "{}",
+        said(&output)
+    );
     assert!(!dir.path().join("out").exists());
 }
 
@@ -192,7 +196,8 @@ fn json_tells_what_the_charts_show() {
     assert_eq!(written["files"].as_array().unwrap().len(), 7);
     let stored: Value = serde_json::from_slice(&files(dir.path())["report.json"]).unwrap();
     assert_eq!(stored["pages"], written["pages"]);
-    assert_eq!(stored["viewer"]["range_pd"], serde_json::json!([-3.0, 7.0]));
+    let zone = &stored["viewer"]["zone"];
+    assert_eq!((&zone["away_pd"], &zone["toward_pd"]), (&3.0.into(), &7.0.into()));
     let page = &stored["pages"][0];
     assert_eq!((&page["id"], &page["strand"]), (&"bollard-1".into(), &"jump".into()));
     assert!((1.0..100.0).contains(&page["difficulty"].as_f64().unwrap()));

@@ -9,23 +9,16 @@ use crate::scene::Eyes;
 use crate::spec::SetSpec;
 
 use super::charts::Charting;
+use super::grade_report::ViewerPart;
 use super::json;
 use super::report::fine;
 
 /// The report as bytes.
 pub(super) fn report(set: &SetSpec, pages: &[Charting]) -> Result<Vec<u8>, serde_json::Error> {
-    let viewer = &set.viewer;
-    let (low, high) = viewer.ipd_range;
     json::to_vec(&Report {
         schema: 1,
         set: SetPart { id: &set.id, version: &set.version },
-        viewer: ViewerPart {
-            distance_mm: fine(viewer.distance.0),
-            ipd_mm: fine(viewer.ipd.0),
-            ipd_range_mm: [fine(low.0), fine(high.0)],
-            base_pd: fine(viewer.base.horizontal.0),
-            range_pd: viewer.zone.map(|zone| [fine(0.0 - zone.away.0), fine(zone.toward.0)]),
-        },
+        viewer: ViewerPart::new(&set.viewer, &set.known),
         pages: pages.iter().map(PagePart::new).collect(),
     })
 }
@@ -42,16 +35,6 @@ struct Report<'a> {
 struct SetPart<'a> {
     id: &'a str,
     version: &'a str,
-}
-
-#[derive(Serialize)]
-struct ViewerPart {
-    distance_mm: f64,
-    ipd_mm: f64,
-    ipd_range_mm: [f64; 2],
-    base_pd: f64,
-    /// The range of the viewer against the base, toward positive; null where none is known.
-    range_pd: Option<[f64; 2]>,
 }
 
 /// A page of the charts.

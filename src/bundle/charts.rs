@@ -11,12 +11,13 @@ use crate::layout::charts::{ChartPage, Charts, Spot, ladder, plan, spots};
 use crate::layout::sheet::Sheet;
 use crate::render::png::{Scratch, png};
 use crate::render::svg::svg;
+use crate::spec::set::PLOT;
 use crate::spec::suggest::nearest;
 use crate::units::Ppi;
 
 use super::chart_report::report;
 use super::error::Error;
-use super::extent::{PLOT, REPORT};
+use super::extent::REPORT;
 use super::inked::Inked;
 use super::prepare::Book;
 use super::write::{Output, Stage};
@@ -75,9 +76,6 @@ pub struct Charting {
 
 /// Draws and writes the charts of a book. `set` is its index, for errors.
 pub fn write(set: usize, book: &Book<'_>, request: &ChartRequest<'_>) -> Result<Charted, Error> {
-    if book.set.editions.iter().any(|edition| edition.id == PLOT) {
-        return Err(Error::EditionPlot(book.set.id.clone()));
-    }
     let refused = |diagnostics: Vec<Diagnostic>| Error::Layout { set, diagnostics };
     let pages = numbered(book).map_err(refused)?;
     let chosen = choose(book, &pages, request.pages)?;
@@ -89,7 +87,7 @@ pub fn write(set: usize, book: &Book<'_>, request: &ChartRequest<'_>) -> Result<
         sheets.push((format!("plan-{:03}-{}", page.number, page.page.id), sheet));
     }
     let whole = request.pages.is_empty() && request.svg && request.png;
-    let mut output = Output::open(request.out, &book.set.id)?;
+    let output = Output::open(request.out, &book.set.id, None)?;
     let stage = output.stage(PLOT, whole)?;
     let mut files = write_sheets(&stage, &sheets, request)?;
     let charted = pages.iter().map(|page| charting(book, page)).collect::<Vec<_>>();

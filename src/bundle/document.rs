@@ -60,7 +60,10 @@ fn about(set: &SetSpec, edition: &Edition) -> Option<PdfBook> {
             Language::En => "en".to_owned(),
         },
         date: date(&set.date)?,
-        id: format!("{}/{}/{}", set.id, set.version, edition.id),
+        id: match &set.reader {
+            Some(reader) => format!("{}/{}/{reader}/{}", set.id, set.version, edition.id),
+            None => format!("{}/{}/{}", set.id, set.version, edition.id),
+        },
         process: None,
     })
 }

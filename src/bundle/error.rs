@@ -9,6 +9,8 @@ use crate::diagnostics::Diagnostic;
 use crate::render::pdf::PdfError;
 use crate::render::png::PngError;
 
+use super::shard::Shard;
+
 /// Why nothing was written.
 #[derive(Debug)]
 pub enum Error {
@@ -52,10 +54,35 @@ pub enum Error {
         /// The page id that is nearest to the one asked for.
         nearest: Option<String>,
     },
-    /// An edition has the name of the folder of the charts; the set.
-    EditionPlot(String),
     /// Two sets would be written to the same folder.
     SameSet(String),
+    /// A set is asked for its readers and has none.
+    NoReaders(String),
+    /// A set has no reader of this name.
+    UnknownReader {
+        /// Id of the set.
+        set: String,
+        /// The name asked for.
+        asked: String,
+        /// The known name that is nearest to the one asked for.
+        nearest: Option<String>,
+    },
+    /// There is no report of any shard.
+    NoParts(PathBuf),
+    /// Some shards left no report.
+    MissingParts {
+        /// Where they would be.
+        folder: PathBuf,
+        /// Which.
+        missing: Vec<Shard>,
+    },
+    /// The report of a shard that does not belong to the run.
+    Part {
+        /// The file.
+        path: PathBuf,
+        /// What is wrong with it.
+        why: String,
+    },
     /// Another run is writing to the folder.
     Busy(PathBuf),
     /// The folder of an edition holds something that no run of ours wrote.
@@ -125,18 +152,35 @@ impl fmt::Display for Error {
                     (None, None) => write!(f, "; it has none"),
                 }
             }
-            Self::EditionPlot(set) => {
-                write!(
-                    f,
-                    "an edition of set `{set}` is called `plot`, as is the folder of the charts; give it another `id`"
-                )
-            }
             Self::SameSet(id) => {
                 write!(
                     f,
                     "two sets have the id `{id}` and would overwrite each other; render them one by one with \
                      different `--out`"
                 )
+            }
+            Self::NoReaders(set) => write!(
+                f,
+                "set `{set}` has no readers; add `[[reader]]` tables to `set.toml`, or name a file of them as `readers` \
+                 in `[set]`"
+            ),
+            Self::UnknownReader { set, asked, nearest } => {
+                write!(f, "set `{set}` has no reader `{asked}`")?;
+                nearest.iter().try_for_each(|name| write!(f, "; did you mean `{name}`?"))
+            }
+            Self::NoParts(folder) => {
+                write!(f, "`{}` holds no report of a shard; run `--shard 1/N` to `--shard N/N` first", folder.display())
+            }
+            Self::MissingParts { folder, missing } => {
+                let named: Vec<_> = missing.iter().take(5).map(|s| format!("`{}/{}`", s.number, s.of)).collect();
+                let more = missing.len().saturating_sub(named.len());
+                let more = if 0 < more { format!(" and {more} more") } else { String::new() };
+                let (are, them) = if missing.len() == 1 { ("shard", "it") } else { ("shards", "them") };
+                let (named, folder) = (named.join(", "), folder.display());
+                write!(f, "{are} {named}{more} left no report in `{folder}`; run {them} with `--shard`, then `--merge`")
+            }
+            Self::Part { path, why } => {
+                write!(f, "`{}` {why}; run that shard again, or take the file away", path.display())
             }
             Self::Busy(path) => write!(f, "another run is writing to `{}`; wait for it to end", path.display()),
             Self::Foreign(path) => write!(

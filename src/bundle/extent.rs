@@ -86,9 +86,6 @@ pub fn answers_file(set_id: &str) -> String {
 /// The folder of the swatches, below the folder of the edition.
 pub const INKS: &str = "inks";
 
-/// The folder of the charts, beside those of the editions.
-pub const PLOT: &str = "plot";
-
 /// The report, below the folder of the edition.
 pub const REPORT: &str = "report.json";
 

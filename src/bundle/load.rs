@@ -12,9 +12,10 @@ use crate::diagnostics::{Diagnostic, Diagnostics, FileId, Place, Sources, codes}
 use crate::exercise::{Exercise, parts_of_series, read_exercise};
 use crate::layout::parts::is_own;
 use crate::spec::SetSpec;
-use crate::spec::data::{Data, DataRef, apply, contradictions, read_data};
+use crate::spec::data::{Data, DataRef, apply, contradictions, measured, read_data};
 use crate::spec::read::Placed;
 use crate::spec::reader::{Plan, Reader, SeriesPart};
+use crate::spec::readers::{MOST_BYTES as MOST_READER_BYTES, ReaderSpec, ReadersRead};
 use crate::spec::set::{SetRead, read_set};
 use crate::spec::text::shown;
 
@@ -30,6 +31,8 @@ pub struct Loaded {
     pub set: Option<SetSpec>,
     /// The exercises that could be read, in the order of the book.
     pub exercises: Vec<Exercise>,
+    /// The readers that could be read: tables first, then rows.
+    pub readers: Vec<ReaderSpec>,
     /// The texts of all files, to show problems with.
     pub sources: Sources,
     /// The problems of all files. Without an error, `set` is there and no exercise is missing.
@@ -69,19 +72,26 @@ pub fn load(path: &Path) -> Result<Loaded, LoadError> {
     let home = file.parent().map(Path::to_owned).unwrap_or_default();
     let pictures = Folder::new(&home);
     let mut loading = Loading { home, pictures, sources: Sources::default(), diagnostics: Diagnostics::new() };
-    let SetRead { mut set, exercises, series, gated, data } = match loading
-        .read_file(&file, None)
-        .map_err(failed(&file))?
-    {
-        Some(id) => loading.parse(id, read_set),
-        None => SetRead { set: None, exercises: Vec::new(), series: BTreeMap::new(), gated: false, data: Vec::new() },
-    };
-    loading.read_data(&mut set, &data);
+    let SetRead { mut set, exercises, series, gated, mut readers, data } =
+        match loading.read_file(&file, None, MOST_BYTES).map_err(failed(&file))? {
+            Some(id) => loading.parse(id, read_set),
+            None => SetRead {
+                set: None,
+                exercises: Vec::new(),
+                series: BTreeMap::new(),
+                gated: false,
+                readers: ReadersRead::default(),
+                data: Vec::new(),
+            },
+        };
+    loading.read_data(&mut set, &mut readers.list, &data);
+    loading.read_readers(&mut readers);
     let exercises = loading.read_exercises(exercises, series);
     if !gated {
         loading.diagnostics.extend(exercises.iter().filter_map(ungated));
     }
-    Ok(Loaded { set, exercises, sources: loading.sources, diagnostics: loading.diagnostics })
+    let Loading { sources, diagnostics, .. } = loading;
+    Ok(Loaded { set, exercises, readers: readers.list, sources, diagnostics })
 }
 
 /// What is known while a set is read.
@@ -102,18 +112,25 @@ impl Loading {
         read(&mut Reader::new(&self.sources, file, &mut self.diagnostics).with_pictures(&self.pictures))
     }
 
-    /// Reads the files of numbers that the set names, each once, and puts them into its editions. A set that names a
-    /// file that cannot be used is none.
-    fn read_data(&mut self, set: &mut Option<SetSpec>, wanted: &[DataRef]) {
+    /// Reads the file of readers, if the set names one.
+    fn read_readers(&mut self, readers: &mut ReadersRead) {
+        let Some(listed) = readers.file.clone() else { return };
+        let Some(file) = self.read_listed(&listed, NAMED, MOST_READER_BYTES) else { return };
+        self.parse(file, |reader| readers.rows(reader));
+    }
+
+    /// Reads the files of numbers that the set names, each once, and puts them into its editions and the glasses of its
+    /// readers. A set that names a file that cannot be used is none.
+    fn read_data(&mut self, set: &mut Option<SetSpec>, readers: &mut [ReaderSpec], wanted: &[DataRef]) {
         let mut known: BTreeMap<(&str, &str), Option<Data>> = BTreeMap::new();
         for one in wanted {
             let key = (one.path.value.as_str(), one.word());
             let read = known.entry(key).or_insert_with(|| {
-                let file = self.read_listed(&one.path, NAMED);
+                let file = self.read_listed(&one.path, NAMED, MOST_BYTES);
                 file.and_then(|file| self.parse(file, |reader| read_data(reader, one.kind)))
             });
             let read = read.as_ref();
-            let problems = read.and_then(|data| Some(fit(set.as_mut()?, one, data))).unwrap_or_default();
+            let problems = read.and_then(|data| Some(fit(set.as_mut()?, readers, one, data))).unwrap_or_default();
             if read.is_none() || !problems.is_empty() {
                 *set = None;
             }
@@ -131,7 +148,7 @@ impl Loading {
             if self.is_repeated(&entry, &stem, &mut stems) {
                 continue;
             }
-            let Some(file) = self.read_listed(&entry, LISTED) else { continue };
+            let Some(file) = self.read_listed(&entry, LISTED, MOST_BYTES) else { continue };
             files.push((file, stem, entry.place));
         }
         let mut plan = Plan { series, ..Plan::default() };
@@ -204,10 +221,15 @@ impl Loading {
     }
 
     /// Reads a listed file, or pushes why it cannot be used, at the place where it is listed.
-    fn read_listed(&mut self, entry: &Placed<String>, else_do: &'static [&'static str; 2]) -> Option<FileId> {
+    fn read_listed(
+        &mut self,
+        entry: &Placed<String>,
+        else_do: &'static [&'static str; 2],
+        most: u64,
+    ) -> Option<FileId> {
         let path = self.home.join(&entry.value);
         let refusal = match inside(&self.home, &path) {
-            Ok(true) => match self.read_file(&path, Some(entry.place)) {
+            Ok(true) => match self.read_file(&path, Some(entry.place), most) {
                 Ok(file) => return file,
                 Err(problem) => refuse_io(&entry.value, &problem, else_do),
             },
@@ -226,18 +248,18 @@ impl Loading {
         self.diagnostics.push(Diagnostic::error(codes::FILE, place, message).with_label(label).with_help(help));
     }
 
-    /// Reads a file into the sources. `Ok(None)`: it is there but cannot be used, and its problem has been pushed at
+    /// Reads a file of at most so many bytes into the sources. `Ok(None)`: it is there but cannot be used, and its problem has been pushed at
     /// `place`.
-    fn read_file(&mut self, path: &Path, place: Option<Place>) -> io::Result<Option<FileId>> {
+    fn read_file(&mut self, path: &Path, place: Option<Place>, most: u64) -> io::Result<Option<FileId>> {
         let name = path.display().to_string();
         let meta = path.metadata()?;
         let refusal = if meta.is_dir() {
             Some((format!("`{name}` is a folder, not a file"), "list the exercise files in it one by one"))
         } else if !meta.is_file() {
             Some((format!("`{name}` is not a plain file"), "put a plain text file there"))
-        } else if MOST_BYTES < meta.len() {
+        } else if most < meta.len() {
             Some((
-                format!("`{name}` has {} bytes, above the limit of {MOST_BYTES} bytes", meta.len()),
+                format!("`{name}` has {} bytes, above the limit of {most} bytes", meta.len()),
                 "a spec file is a short text; split it, or check that it is the right file",
             ))
         } else {
@@ -249,7 +271,7 @@ impl Loading {
         }
         let mut bytes = Vec::new();
         // The file may grow after its size was asked for.
-        File::open(path)?.take(MOST_BYTES).read_to_end(&mut bytes)?;
+        File::open(path)?.take(most).read_to_end(&mut bytes)?;
         Ok(self.keep(name, bytes))
     }
 
@@ -346,9 +368,13 @@ fn ungated(exercise: &Exercise) -> Option<Diagnostic> {
     Some(Diagnostic::error(codes::GATE, place, message).with_label("`set.toml` has no `[gate]`").with_help(help))
 }
 
-/// Puts numbers into the editions that use them; the problems, where they do not fit.
-fn fit(set: &mut SetSpec, wanted: &DataRef, data: &Data) -> Vec<Diagnostic> {
+/// Puts numbers into the editions and the glasses that use them; the problems, where they do not fit.
+fn fit(set: &mut SetSpec, readers: &mut [ReaderSpec], wanted: &DataRef, data: &Data) -> Vec<Diagnostic> {
     let mut problems = contradictions(wanted, data);
+    let glasses = wanted.reader.and_then(|index| readers.get_mut(index)?.glasses.as_mut());
+    if let (Some(glasses), Data::Filters(spectra)) = (glasses, data) {
+        *glasses = measured(glasses, spectra);
+    }
     problems.extend(apply(set, wanted, data).err().into_iter().flatten());
     problems
 }

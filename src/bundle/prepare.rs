@@ -2,14 +2,17 @@
 //!
 //! Goes on after problems as far as it can, so that one run names them all.
 
+use std::sync::Arc;
+
 use crate::diagnostics::{Diagnostic, Diagnostics, Severity, Sources};
 use crate::exercise::{self, Exercise, Page};
 use crate::layout::grid::ART_FIELD;
 use crate::layout::{self, BookPage, LaidOut};
 use crate::lint;
 use crate::optics::Viewer;
-use crate::optics::grading::{Difficulty, difficulty};
+use crate::optics::grading::{Asked, Difficulty, difficulty};
 use crate::solve::{self, SolvedFeature};
+use crate::spec::readers::ReaderSpec;
 use crate::spec::{Edition, MediumSource, SetSpec};
 use crate::units::{Mm, Ppi};
 
@@ -31,6 +34,10 @@ pub struct Prepared {
     pub diagnostics: Diagnostics,
     /// What the files left open and a default decides, where that shapes depth.
     pub defaults: Vec<Diagnostic>,
+    /// The exercises that could be read, in book order.
+    pub exercises: Vec<Exercise>,
+    /// The readers that could be read.
+    pub readers: Vec<ReaderSpec>,
 }
 
 /// An exercise page with its offsets.
@@ -42,6 +49,8 @@ pub struct SolvedPage {
     pub features: Vec<SolvedFeature>,
     /// The strand it belongs to: `check`, `toward`, `away`, `jump`, `smooth` or `depth`.
     pub strand: &'static str,
+    /// What it asks of the eyes; `None` where a number is none.
+    pub asked: Option<Asked>,
     /// How hard it is for the viewer; `None` where a number is none.
     pub difficulty: Option<Difficulty>,
     /// What the checks found on it.
@@ -65,7 +74,15 @@ impl SolvedPage {
         let asked = solve::asked(&features, page.effort, page.strand, viewer);
         let strand = solve::strand_name(page.strand, asked.as_ref());
         let difficulty = asked.and_then(|asked| difficulty(&asked, viewer.zone.as_ref()));
-        Self { page, features, strand, difficulty, lints: Vec::new() }
+        Self { page, features, strand, asked, difficulty, lints: Vec::new() }
+    }
+}
+
+impl SolvedPage {
+    /// The page as layout takes it.
+    fn in_book(&self) -> BookPage<'_> {
+        let grade = self.difficulty.as_ref().map(Difficulty::badge);
+        BookPage { page: &self.page, solved: &self.features, strand: self.strand, grade }
     }
 }
 
@@ -85,7 +102,7 @@ impl Prepared {
 impl Book<'_> {
     /// Lays out one edition of the book, or says what does not fit in it.
     pub fn lay_out(&self, edition: &Edition, inked: &Inked) -> Result<LaidOut, Vec<Diagnostic>> {
-        let pages: Vec<_> = self.pages.iter().map(|p| BookPage { page: &p.page, solved: &p.features }).collect();
+        let pages: Vec<_> = self.pages.iter().map(SolvedPage::in_book).collect();
         let Inked { plan, views } = inked;
         let laid = layout::lay_out(&layout::Book { set: self.set, edition, plan, views, pages: &pages });
         laid.map_err(|problems| problems.into_iter().map(|problem| in_edition(problem, edition)).collect())
@@ -97,27 +114,55 @@ fn in_edition(problem: Diagnostic, edition: &Edition) -> Diagnostic {
     Diagnostic { message: format!("edition `{}`: {}", edition.id, problem.message), ..problem }
 }
 
-/// Expands, solves and checks what was read. A resolution given here stands in for that of every edition, so that the
+/// Takes what was read, and solves nothing. A resolution given here stands in for that of every edition, so that the
 /// checks see the dots that will be printed.
-pub fn prepare(loaded: Loaded, ppi: Option<Ppi>) -> Prepared {
-    let Loaded { mut set, exercises, sources, mut diagnostics } = loaded;
+pub fn gather(loaded: Loaded, ppi: Option<Ppi>) -> Prepared {
+    let Loaded { mut set, exercises, readers, sources, diagnostics } = loaded;
     let defaults = diagnostics.iter().filter(|d| d.severity == Severity::Note).cloned().collect();
-    let (mut pages, mut complete) = (Vec::new(), false);
-    if let Some(set) = &mut set {
-        for edition in &mut set.editions {
-            edition.ppi = ppi.unwrap_or(edition.ppi);
-        }
-        pages = solve_pages(&exercises, set, &mut diagnostics);
-        complete = !diagnostics.has_errors();
-        lint_pages(set, &exercises, &mut pages, &mut diagnostics);
+    for edition in set.iter_mut().flat_map(|set| &mut set.editions) {
+        edition.ppi = ppi.unwrap_or(edition.ppi);
     }
-    Prepared { set, pages, complete, sources, diagnostics, defaults }
+    Prepared { set, pages: Vec::new(), complete: false, sources, diagnostics, defaults, exercises, readers }
+}
+
+/// Expands, solves and checks what was read, for the viewer of the set.
+pub fn prepare(loaded: Loaded, ppi: Option<Ppi>) -> Prepared {
+    let mut prepared = gather(loaded, ppi);
+    if let Some(set) = &prepared.set {
+        let inked: Vec<Arc<Inked>> = set.editions.iter().map(|edition| Arc::new(Inked::of(edition))).collect();
+        let pages = exercise::pages(&prepared.exercises, &set.id);
+        let Solved { pages, complete } =
+            solve_set(set, (&prepared.exercises, pages), &inked, &mut prepared.diagnostics);
+        (prepared.pages, prepared.complete) = (pages, complete);
+    }
+    prepared
+}
+
+/// The pages of a set, solved and checked for one viewer.
+pub(super) struct Solved {
+    /// Those that could be solved.
+    pub pages: Vec<SolvedPage>,
+    /// Whether nothing was wrong before the checks.
+    pub complete: bool,
+}
+
+/// Solves and checks pages for the viewer of a set; `inked` are the inks of its editions.
+pub(super) fn solve_set(
+    set: &SetSpec,
+    (exercises, pages): (&[Exercise], Vec<Page>),
+    inked: &[Arc<Inked>],
+    diagnostics: &mut Diagnostics,
+) -> Solved {
+    let mut pages = solve_pages(pages, set, diagnostics);
+    let complete = !diagnostics.has_errors();
+    lint_pages(set, exercises, inked, &mut pages, diagnostics);
+    Solved { pages, complete }
 }
 
 /// Solves every page; those that cannot be solved leave their problems instead.
-fn solve_pages(exercises: &[Exercise], set: &SetSpec, diagnostics: &mut Diagnostics) -> Vec<SolvedPage> {
+fn solve_pages(pages: Vec<Page>, set: &SetSpec, diagnostics: &mut Diagnostics) -> Vec<SolvedPage> {
     let mut solved = Vec::new();
-    for page in exercise::pages(exercises, &set.id) {
+    for page in pages {
         match solve::solve(&page.scene, &set.viewer) {
             Ok(features) => solved.push(SolvedPage::graded(page, features, &set.viewer)),
             Err(problems) => problems.into_iter().for_each(|problem| push_once(diagnostics, problem.into())),
@@ -127,17 +172,30 @@ fn solve_pages(exercises: &[Exercise], set: &SetSpec, diagnostics: &mut Diagnost
 }
 
 /// Runs the checks and hands each finding to its page and to the whole.
-fn lint_pages(set: &SetSpec, exercises: &[Exercise], pages: &mut [SolvedPage], diagnostics: &mut Diagnostics) {
-    let solved: Vec<_> = pages.iter().map(|p| lint::Page { id: &p.page.id, features: &p.features }).collect();
+fn lint_pages(
+    set: &SetSpec,
+    exercises: &[Exercise],
+    inked: &[Arc<Inked>],
+    pages: &mut [SolvedPage],
+    diagnostics: &mut Diagnostics,
+) {
+    let graded = |p: &SolvedPage| lint::Graded {
+        strand: p.strand,
+        asked: p.asked,
+        total: p.difficulty.as_ref().map(|d| d.total),
+    };
+    let solved: Vec<_> =
+        pages.iter().map(|p| lint::Page { id: &p.page.id, features: &p.features, graded: graded(p) }).collect();
     let rasters = set.editions.iter().filter(|edition| edition.formats.png);
     let devices: Vec<_> = rasters.map(|e| lint::Device { edition: &e.id, ppi: e.ppi }).collect();
     let first_pages: Vec<String> = exercises.iter().filter_map(|exercise| exercise.page_ids().next()).collect();
     let mut texts = set_texts(set);
     texts.extend(exercises.iter().zip(&first_pages).flat_map(|(exercise, page)| exercise_texts(exercise, page)));
-    let inked: Vec<Inked> = set.editions.iter().map(Inked::of).collect();
-    let editions: Vec<_> = set.editions.iter().zip(&inked).map(|(edition, inked)| painted(edition, inked)).collect();
+    let editions: Vec<_> = set.editions.iter().zip(inked).map(|(edition, inked)| painted(edition, inked)).collect();
     let input = lint::Input {
         viewer: &set.viewer,
+        near_point: set.known.near_point,
+        free_order: set.free_order,
         field: (Mm(ART_FIELD.width), Mm(ART_FIELD.height)),
         devices: &devices,
         pages: &solved,

@@ -11,7 +11,6 @@ use crate::exercise::quiz::{Pass, Question};
 use crate::layout::parts::readings::{self, Reading};
 use crate::layout::sheet::Sheet;
 use crate::layout::{LaidOut, Placed};
-use crate::optics::Viewer;
 use crate::scene::Role;
 use crate::solve::Stand;
 use crate::spec::{Edition, MediumSource};
@@ -19,6 +18,7 @@ use crate::spec::{Edition, MediumSource};
 use super::colour_report::{ColourPart, InksPart};
 use super::entry::{Entry, entries, near_to_far};
 use super::extent::Extent;
+use super::grade_report::{DifficultyPart, ViewerPart};
 use super::inked::Inked;
 use super::json;
 use super::prepare::{Book, SolvedPage};
@@ -40,8 +40,9 @@ pub fn report(
         schema: SCHEMA,
         tool: Tool { name: env!("CARGO_PKG_NAME"), version: env!("CARGO_PKG_VERSION") },
         set: SetPart { id: &book.set.id, version: &book.set.version },
+        reader: book.set.reader.as_deref(),
         edition: EditionPart::new(edition, inked, laid),
-        viewer: ViewerPart::new(&book.set.viewer),
+        viewer: ViewerPart::new(&book.set.viewer, &book.set.known),
         defaults: book.defaults.iter().chain(&own).map(Finding::new).collect(),
         pages: pages(book, laid, extent),
         answers: AnswersPart::new(book, edition, laid, extent),
@@ -75,6 +76,9 @@ struct Report<'a> {
     schema: u32,
     tool: Tool,
     set: SetPart<'a>,
+    /// The reader it is made for, where it is made for one.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    reader: Option<&'a str>,
     edition: EditionPart<'a>,
     viewer: ViewerPart,
     /// What the files left open and a default decides, where that shapes depth.
@@ -115,19 +119,18 @@ struct GlassesPart {
 }
 
 #[derive(Serialize)]
-struct ViewerPart {
-    distance_mm: f64,
-    ipd_mm: f64,
-    ipd_range_mm: [f64; 2],
-}
-
-#[derive(Serialize)]
 struct PagePart<'a> {
     number: u32,
     id: &'a str,
     /// The kind of exercise; `front` before the first exercise page, `back` after it on sheets that are none.
     kind: &'a str,
     level: Option<u32>,
+    /// The strand in which it stands: `check`, `toward`, `away`, `jump`, `smooth` or `depth`.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    strand: Option<&'static str>,
+    /// How hard it is.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    difficulty: Option<DifficultyPart>,
     /// The letter of the variant, where a level has more than one.
     #[serde(skip_serializing_if = "Option::is_none")]
     variant: Option<String>,
@@ -228,16 +231,6 @@ impl<'a> EditionPart<'a> {
     }
 }
 
-impl ViewerPart {
-    fn new(viewer: &Viewer) -> Self {
-        Self {
-            distance_mm: fine(viewer.distance.0),
-            ipd_mm: fine(viewer.ipd.0),
-            ipd_range_mm: [fine(viewer.ipd_range.0.0), fine(viewer.ipd_range.1.0)],
-        }
-    }
-}
-
 /// Every sheet, with the exercise page it shows, if it shows one. Exercise pages stand in book order.
 fn pages<'a>(book: &Book<'a>, laid: &'a LaidOut, extent: &Extent) -> Vec<PagePart<'a>> {
     let mut next = book.pages.iter().peekable();
@@ -247,6 +240,7 @@ fn pages<'a>(book: &Book<'a>, laid: &'a LaidOut, extent: &Extent) -> Vec<PagePar
             let exercise = next.next_if(|page| page.page.id == sheet.id);
             let around = if next.len() == book.pages.len() { "front" } else { "back" };
             PagePart {
+                difficulty: difficulty(book, exercise),
                 balance: balance(book, exercise),
                 readings: readings(book, exercise),
                 ..page(sheet, placed, exercise, around, extent)
@@ -269,6 +263,8 @@ fn page<'a>(
         id: &sheet.id,
         kind: exercise.map_or(around, |e| e.page.kind),
         level: exercise.map(|e| e.page.level),
+        strand: exercise.map(|e| e.strand),
+        difficulty: None,
         variant: exercise.and_then(|e| e.page.variant).map(String::from),
         seed: exercise.and_then(|e| e.page.seed),
         questions: quiz.map(|quiz| quiz.questions.iter().map(QuestionPart::new).collect()),
@@ -283,6 +279,10 @@ fn page<'a>(
         readings: Vec::new(),
         lints: exercise.map_or(&[][..], |e| &e.lints).iter().map(Finding::new).collect(),
     }
+}
+
+fn difficulty(book: &Book<'_>, exercise: Option<&SolvedPage>) -> Option<DifficultyPart> {
+    Some(DifficultyPart::new(exercise?.difficulty.as_ref()?, &book.set.viewer))
 }
 
 fn balance<'a>(book: &Book<'a>, exercise: Option<&SolvedPage>) -> Option<BalancePart<'a>> {

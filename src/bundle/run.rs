@@ -24,6 +24,7 @@ use super::extent::{Extent, REPORT, pdf_file};
 use super::inked::Inked;
 use super::prepare::Book;
 use super::report::report;
+use super::shard::{Shard, Sharded};
 use super::write::{Output, Stage};
 
 /// What to render, and where to.
@@ -39,6 +40,8 @@ pub struct Request<'a> {
     pub pages: Option<RangeInclusive<u32>>,
     /// How many threads.
     pub jobs: NonZeroUsize,
+    /// The shard of the run, where it is one.
+    pub sharded: Option<Sharded>,
 }
 
 /// What is told while a run goes on.
@@ -72,16 +75,26 @@ pub struct Written {
 
 /// Renders books and writes them. Either everything is put in place or, apart from a failing rename, nothing.
 pub fn run(books: &[Book<'_>], request: &Request<'_>, watch: &(dyn Fn(Step) + Sync)) -> Result<Vec<Written>, Error> {
-    refuse_same_set(books)?;
+    refuse_same_set(&books.iter().map(|book| book.set).collect::<Vec<_>>())?;
     let chosen = books.iter().map(|b| choose(b.set, request.editions)).collect::<Result<Vec<_>, _>>()?;
-    let threads = rayon::ThreadPoolBuilder::new().num_threads(request.jobs.get()).build();
-    let run = Run { request, watch, scratches: Scratches::default() };
-    threads.map_err(|e| Error::Threads(e.to_string()))?.install(|| {
+    let run = Run::new(request, watch);
+    run.threads()?.install(|| {
         let (mut outputs, mut written) = (Vec::new(), Vec::new());
+        let mut items = 0..;
         for (index, (book, editions)) in books.iter().zip(chosen).enumerate() {
-            let mut output = Output::open(request.out, &book.set.id)?;
-            for edition in editions {
-                written.push(run.edition(index, book, edition, &mut output)?);
+            let output = Output::open(request.out, &book.set.id, run.shard())?;
+            for edition in editions.into_iter().zip(&mut items).filter(|(_, item)| run.has(*item)).map(|(e, _)| e) {
+                let inked = Inked::of(edition);
+                let laid = book.lay_out(edition, &inked);
+                let laid = laid.map_err(|diagnostics| Error::Layout { set: index, diagnostics })?;
+                written.push(run.edition(
+                    &Job { book, edition, inked: &inked, below: "", alone: true },
+                    &laid,
+                    &output,
+                )?);
+            }
+            if let Some(sharded) = &request.sharded {
+                sharded.write(&output, "", &[])?;
             }
             outputs.push(output);
         }
@@ -91,10 +104,9 @@ pub fn run(books: &[Book<'_>], request: &Request<'_>, watch: &(dyn Fn(Step) + Sy
 }
 
 /// Two sets of one id would share a folder.
-fn refuse_same_set(books: &[Book<'_>]) -> Result<(), Error> {
-    let id = |index: usize| &books[index].set.id;
-    let twice = (1..books.len()).find(|&i| (0..i).any(|j| id(i) == id(j)));
-    twice.map_or(Ok(()), |i| Err(Error::SameSet(id(i).clone())))
+pub(super) fn refuse_same_set(sets: &[&SetSpec]) -> Result<(), Error> {
+    let twice = (1..sets.len()).find(|&i| (0..i).any(|j| sets[i].id == sets[j].id));
+    twice.map_or(Ok(()), |i| Err(Error::SameSet(sets[i].id.clone())))
 }
 
 /// The editions asked for, in the order of the set; all if none was.
@@ -109,44 +121,70 @@ pub(super) fn choose<'a>(set: &'a SetSpec, asked: &[String]) -> Result<Vec<&'a E
 }
 
 /// What the editions of one run share.
-struct Run<'a> {
-    request: &'a Request<'a>,
+pub(super) struct Run<'a> {
+    pub(super) request: &'a Request<'a>,
     watch: &'a (dyn Fn(Step) + Sync),
     scratches: Scratches,
 }
 
-impl Run<'_> {
+/// One edition to make.
+pub(super) struct Job<'a> {
+    pub(super) book: &'a Book<'a>,
+    pub(super) edition: &'a Edition,
+    pub(super) inked: &'a Inked,
+    /// The folder that takes the folder of the edition, below that of the set; empty or with `/` at its end.
+    pub(super) below: &'a str,
+    /// Whether no other edition is made meanwhile, so that its pages may take all threads.
+    pub(super) alone: bool,
+}
+
+impl<'a> Run<'a> {
+    pub(super) fn new(request: &'a Request<'a>, watch: &'a (dyn Fn(Step) + Sync)) -> Self {
+        Self { request, watch, scratches: Scratches::default() }
+    }
+
+    pub(super) fn threads(&self) -> Result<rayon::ThreadPool, Error> {
+        let threads = rayon::ThreadPoolBuilder::new().num_threads(self.request.jobs.get()).build();
+        threads.map_err(|e| Error::Threads(e.to_string()))
+    }
+
+    pub(super) fn shard(&self) -> Option<Shard> {
+        self.request.sharded.as_ref().map(|sharded| sharded.shard)
+    }
+
+    /// Whether this run makes the item of this number.
+    pub(super) fn has(&self, item: usize) -> bool {
+        self.shard().is_none_or(|shard| shard.has(item))
+    }
+
     /// Makes every file of one edition and leaves them waiting in the output.
-    fn edition(&self, set: usize, book: &Book<'_>, edition: &Edition, output: &mut Output) -> Result<Written, Error> {
-        let inked = Inked::of(edition);
-        let laid = book.lay_out(edition, &inked).map_err(|diagnostics| Error::Layout { set, diagnostics })?;
-        let extent = self.extent(book, edition, &laid)?;
+    pub(super) fn edition(&self, job: &Job<'_>, laid: &LaidOut, output: &Output) -> Result<Written, Error> {
+        let &Job { book, edition, inked, below, alone } = job;
+        let extent = self.extent(book, edition, laid)?;
         let sheets = within(&laid.sheets, &extent.pages);
-        let stage = output.stage(&edition.id, extent.whole)?;
+        let folder = format!("{below}{}", edition.id);
+        let stage = output.stage(&folder, extent.whole)?;
         let answers = extent.answers_files(&laid.answers, &book.set.id).len();
         (self.watch)(Step::Planned(planned(&extent, sheets.len()) + answers as u64));
-        let (document, pages) = rayon::join(
-            || {
-                extent
-                    .formats
-                    .pdf
-                    .then(|| document(book.set, (edition, &inked.plan), Part::Book, (&laid.sheets, sheets)))
-                    .transpose()
-            },
-            || self.pages(sheets, edition.ppi, &extent, &stage),
-        );
+        let pdf = || document(book.set, (edition, &inked.plan), Part::Book, (&laid.sheets, sheets));
+        let pdf = || extent.formats.pdf.then(pdf).transpose();
+        let page = |sheet| self.page(sheet, edition.ppi, [extent.svg(sheet), extent.png(sheet)], &stage);
+        // Pages differ much in cost, so each is a task of its own.
+        let all_at_once = || sheets.par_iter().with_max_len(1).map(page).collect::<Result<Vec<_>, _>>();
+        let (document, pages) =
+            if alone { rayon::join(pdf, all_at_once) } else { (pdf(), sheets.iter().map(page).collect()) };
         let mut files = Vec::new();
         if let Some(bytes) = document? {
             files.push(self.write(&stage, pdf_file(&book.set.id), &bytes)?);
         }
         files.extend(pages?.into_iter().flatten());
-        files.extend(self.answers(book.set, edition, &inked, (&extent, &laid.answers), &stage)?);
-        let report = report(book, edition, &inked, &laid, &extent).map_err(Error::Report)?;
+        files.extend(self.answers(book.set, edition, inked, (&extent, &laid.answers), &stage)?);
+        let report = report(book, edition, inked, laid, &extent).map_err(Error::Report)?;
         files.push(self.write(&stage, REPORT.to_owned(), &report)?);
         Ok(Written {
             set: book.set.id.clone(),
             edition: edition.id.clone(),
-            folder: self.request.out.join(&book.set.id).join(&edition.id),
+            folder: self.request.out.join(&book.set.id).join(folder),
             book_pages: count(&laid.sheets),
             pages: sheets.iter().map(|s| (s.number, s.id.clone())).collect(),
             whole: extent.whole,
@@ -183,22 +221,6 @@ impl Run<'_> {
             asked: asked.map_or((1, pages), |r| (*r.start(), *r.end())),
             pages,
         })
-    }
-
-    /// Makes the SVG and PNG files, in page order.
-    fn pages(
-        &self,
-        sheets: &[Sheet],
-        ppi: Ppi,
-        extent: &Extent,
-        stage: &Stage,
-    ) -> Result<Vec<Vec<(String, u64)>>, Error> {
-        // Pages differ much in cost, so each is a task of its own.
-        sheets
-            .par_iter()
-            .with_max_len(1)
-            .map(|sheet| self.page(sheet, ppi, [extent.svg(sheet), extent.png(sheet)], stage))
-            .collect()
     }
 
     /// Makes a sheet as the SVG and the PNG file of these names.

@@ -39,7 +39,7 @@ pub fn swatches<'a>(set: &'a SetSpec, asked: &[String]) -> Result<Vec<Swatch<'a>
 /// Writes the sheets of each edition into `inks/` in its folder below `out`. Gives the folders. `index` is the set, for
 /// errors.
 pub fn write(out: &Path, index: usize, set: &SetSpec, swatches: &[Swatch<'_>]) -> Result<Vec<PathBuf>, Error> {
-    let mut output = Output::open(out, &set.id)?;
+    let output = Output::open(out, &set.id, None)?;
     for one in swatches {
         let refused = |diagnostics| Error::Layout { set: index, diagnostics };
         let laid = lay_out(set, one).map_err(refused)?;

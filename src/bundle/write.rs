@@ -8,16 +8,23 @@
 //!   removed. A kill between the two renames leaves the old folder in `.previous`; the next run moves it back first.
 //! - A part of an edition is moved in file by file, the report last.
 //!
-//! One run at a time writes to the folder of a set. Nothing is synced to the disk: a power cut may still lose what was
+//! Editions of readers are the same, a few folders deeper. Ids hold no `+`, so it stands for `/` in the names of what
+//! waits.
+//!
+//! One run at a time writes to the folder of a set; shards of a run may write at the same time, each with folders of its
+//! own for what waits. Nothing is synced to the disk: a power cut may still lose what was
 //! written last.
 #![expect(clippy::disallowed_methods, reason = "this is the room that writes")]
 
+use std::collections::BTreeSet;
 use std::fs::{self, File, OpenOptions, TryLockError};
 use std::io::{self, Write};
 use std::path::{Path, PathBuf};
+use std::sync::{Mutex, MutexGuard, PoisonError};
 
 use super::error::Error;
 use super::extent::{INKS, REPORT, answers_file, pdf_file};
+use super::shard::{Shard, is_part};
 
 /// New files until they are put in place.
 const STAGING: &str = ".staging";
@@ -32,9 +39,11 @@ pub struct Output {
     documents: [String; 2],
     /// Folders that this run made, the innermost first.
     made: Vec<PathBuf>,
-    staged: Vec<Stage>,
-    /// Held, not read: the lock ends with it.
-    _lock: Option<File>,
+    staged: Mutex<Vec<Stage>>,
+    /// Follows the names of the folders for what waits: of one shard, or nothing.
+    suffix: String,
+    /// Held, not read: the locks end with them.
+    _locks: Vec<File>,
 }
 
 /// Where the files of one edition wait. Files may be written from many threads.
@@ -46,42 +55,73 @@ pub struct Stage {
 }
 
 impl Output {
-    /// Takes the folder of a set for this run, makes it where it is missing, and tidies what a killed run left.
-    pub fn open(out: &Path, set_id: &str) -> Result<Self, Error> {
+    /// Takes the folder of a set for this run, makes it where it is missing, and tidies what a killed run left. A shard
+    /// shares the folder with the other shards.
+    pub fn open(out: &Path, set_id: &str, shard: Option<Shard>) -> Result<Self, Error> {
         let folder = out.join(set_id);
+        let suffix = shard.map_or(String::new(), |shard| format!("-{}", shard.name()));
         let missing = |path: &&Path| !path.as_os_str().is_empty() && !path.exists();
         let made = folder.ancestors().take_while(missing).map(Path::to_owned).collect();
         fs::create_dir_all(&folder).map_err(Error::io("make", &folder))?;
-        let lock = lock(&folder)?;
+        let mut locks: Vec<File> = lock(&folder, shard.is_some())?.into_iter().collect();
+        if shard.is_some() {
+            let staging = folder.join(format!("{STAGING}{suffix}"));
+            fs::create_dir_all(&staging).map_err(Error::io("make", &staging))?;
+            locks.extend(lock(&staging, false)?);
+        }
         let documents = [pdf_file(set_id), answers_file(set_id)];
-        let output = Self { folder, documents, made, staged: Vec::new(), _lock: lock };
-        output.tidy()?;
+        let output = Self { folder, documents, made, staged: Mutex::default(), suffix, _locks: locks };
+        if shard.is_none() {
+            leftovers(&output.folder)?.iter().try_for_each(|suffix| output.tidy(suffix))?;
+        }
+        output.clear(&output.suffix)?;
         Ok(output)
     }
 
-    /// A place for the files of one edition. `whole`: they take the place of the edition's folder; else each takes the
+    /// A place for the files of one edition; `edition` is its folder below that of the set, or empty for the folder of
+    /// the set itself. `whole`: they take the place of the edition's folder; else each takes the
     /// place of its own earlier version.
-    pub fn stage(&mut self, edition: &str, whole: bool) -> Result<Stage, Error> {
+    pub fn stage(&self, edition: &str, whole: bool) -> Result<Stage, Error> {
         if whole {
             refuse_foreign(&self.folder.join(edition), &self.documents)?;
         }
-        let folder = self.folder.join(STAGING).join(edition);
+        let folder = self.staging(&self.suffix).join(flat(edition));
         for part in ["svg", "png"] {
             let path = folder.join(part);
             fs::create_dir_all(&path).map_err(Error::io("make", &path))?;
         }
         let stage = Stage { folder, edition: edition.to_owned(), whole };
-        self.staged.push(stage.clone());
+        self.waiting().push(stage.clone());
         Ok(stage)
+    }
+
+    /// Gives up what waits for the folders below this one.
+    pub fn forget(&self, folder: &str) {
+        self.waiting().retain(|stage| !stage.edition.strip_prefix(folder).is_some_and(|rest| rest.starts_with('/')));
+    }
+
+    fn waiting(&self) -> MutexGuard<'_, Vec<Stage>> {
+        self.staged.lock().unwrap_or_else(PoisonError::into_inner)
+    }
+
+    fn staging(&self, suffix: &str) -> PathBuf {
+        self.folder.join(format!("{STAGING}{suffix}"))
+    }
+
+    fn previous(&self, suffix: &str) -> PathBuf {
+        self.folder.join(format!("{PREVIOUS}{suffix}"))
     }
 
     /// Puts everything in place.
     pub fn commit(mut self) -> Result<(), Error> {
-        let staged = std::mem::take(&mut self.staged);
+        let staged = std::mem::take(&mut *self.waiting());
         for stage in &staged {
             remove_if_empty(&stage.folder.join("svg"));
             remove_if_empty(&stage.folder.join("png"));
             let target = self.folder.join(&stage.edition);
+            if let Some(parent) = target.parent() {
+                fs::create_dir_all(parent).map_err(Error::io("make", parent))?;
+            }
             if stage.whole {
                 self.swap_in(stage, &target)?
             } else {
@@ -90,7 +130,7 @@ impl Output {
             // From here on the folder holds an edition and stays.
             self.made.clear();
         }
-        self.tidy()
+        self.tidy(&self.suffix)
     }
 
     /// Puts a whole edition in the place of its folder.
@@ -98,9 +138,9 @@ impl Output {
         if !target.exists() {
             return rename(&stage.folder, target);
         }
-        let previous = self.folder.join(PREVIOUS);
+        let previous = self.previous(&self.suffix);
         fs::create_dir_all(&previous).map_err(Error::io("make", &previous))?;
-        let old = previous.join(&stage.edition);
+        let old = previous.join(flat(&stage.edition));
         rename(target, &old)?;
         rename(&stage.folder, target).inspect_err(|_| {
             // The first error is the one to tell; if this rename fails too, the next run tries it again.
@@ -109,12 +149,18 @@ impl Output {
     }
 
     /// Moves old editions back whose place is empty, and removes what is left of a run.
-    fn tidy(&self) -> Result<(), Error> {
-        let (staging, previous) = (self.folder.join(STAGING), self.folder.join(PREVIOUS));
+    fn tidy(&self, suffix: &str) -> Result<(), Error> {
+        self.clear(suffix)?;
+        remove(&self.staging(suffix))
+    }
+
+    /// The same, but for the folder of what waits, which may be locked.
+    fn clear(&self, suffix: &str) -> Result<(), Error> {
+        let (staging, previous) = (self.staging(suffix), self.previous(suffix));
         if previous.exists() {
             for entry in fs::read_dir(&previous).map_err(Error::io("read", &previous))? {
                 let entry = entry.map_err(Error::io("read", &previous))?;
-                let target = self.folder.join(entry.file_name());
+                let target = self.folder.join(entry.file_name().to_string_lossy().replace('+', "/"));
                 if !target.exists() {
                     rename(&entry.path(), &target)?;
                 }
@@ -125,14 +171,14 @@ impl Output {
             remove(&away)?;
             rename(&previous, &away)?;
         }
-        remove(&staging)
+        names(&staging)?.iter().try_for_each(|name| remove(&staging.join(name)))
     }
 }
 
 impl Drop for Output {
     /// Takes away what is not in place. What cannot be taken away now is tidied by the next run.
     fn drop(&mut self) {
-        drop(self.tidy());
+        drop(self.tidy(&self.suffix));
         for folder in &self.made {
             remove_if_empty(folder);
         }
@@ -159,10 +205,56 @@ fn create(path: &Path) -> io::Result<File> {
     options.open(path)
 }
 
-/// Locks the folder of a set for this run. Where the system cannot lock a folder there is no lock.
-fn lock(folder: &Path) -> Result<Option<File>, Error> {
+/// The name of a folder that waits.
+fn flat(edition: &str) -> String {
+    if edition.is_empty() { "+".to_owned() } else { edition.replace('/', "+") }
+}
+
+/// What follows the names of folders that killed shards left.
+fn leftovers(folder: &Path) -> Result<BTreeSet<String>, Error> {
+    let suffix = |name: &str| {
+        let rest = name.strip_prefix(STAGING).or(name.strip_prefix(PREVIOUS))?;
+        rest.starts_with('-').then(|| rest.to_owned())
+    };
+    Ok(names(folder)?.iter().filter_map(|name| suffix(name)).collect())
+}
+
+/// The names of what is in a folder, sorted; none where it is missing.
+fn names(folder: &Path) -> Result<Vec<String>, Error> {
+    let entries = match fs::read_dir(folder) {
+        Err(error) if error.kind() == io::ErrorKind::NotFound => return Ok(Vec::new()),
+        entries => entries.and_then(Iterator::collect::<io::Result<Vec<_>>>).map_err(Error::io("read", folder))?,
+    };
+    let mut names: Vec<_> = entries.iter().map(|entry| entry.file_name().to_string_lossy().into_owned()).collect();
+    names.sort();
+    Ok(names)
+}
+
+/// The reports of the shards that wait in a folder: names and texts, sorted by name.
+pub fn read_parts(folder: &Path) -> Result<Vec<(String, String)>, Error> {
+    let parts = names(folder)?.into_iter().filter(|name| is_part(name));
+    parts
+        .map(|name| {
+            let path = folder.join(&name);
+            let text = fs::read_to_string(&path).map_err(Error::io("read", &path))?;
+            Ok((name, text))
+        })
+        .collect()
+}
+
+/// Takes the reports of shards away.
+pub fn remove_parts(folder: &Path, names: &[String]) -> Result<(), Error> {
+    names.iter().try_for_each(|name| {
+        let path = folder.join(name);
+        fs::remove_file(&path).map_err(Error::io("remove", &path))
+    })
+}
+
+/// Locks a folder for this run, or for this run among others that share it. Where the system cannot lock a folder there
+/// is no lock.
+fn lock(folder: &Path, shared: bool) -> Result<Option<File>, Error> {
     let Ok(file) = File::open(folder) else { return Ok(None) };
-    match file.try_lock() {
+    match if shared { file.try_lock_shared() } else { file.try_lock() } {
         Ok(()) => Ok(Some(file)),
         Err(TryLockError::WouldBlock) => Err(Error::Busy(folder.to_owned())),
         Err(TryLockError::Error(_)) => Ok(None),
@@ -171,13 +263,9 @@ fn lock(folder: &Path) -> Result<Option<File>, Error> {
 
 /// Refuses to replace a folder that has no report and holds something that no run of ours puts there.
 fn refuse_foreign(target: &Path, [book, answers]: &[String; 2]) -> Result<(), Error> {
-    let entries = match fs::read_dir(target) {
-        Err(error) if error.kind() == io::ErrorKind::NotFound => return Ok(()),
-        entries => entries.and_then(Iterator::collect::<io::Result<Vec<_>>>).map_err(Error::io("read", target))?,
-    };
-    let is = |entry: &fs::DirEntry, names: &[&str]| names.iter().any(|name| entry.file_name() == *name);
-    let ours =
-        entries.iter().any(|e| is(e, &[REPORT])) || entries.iter().all(|e| is(e, &[book, answers, "svg", "png", INKS]));
+    let found = names(target)?;
+    let ours = [book, answers, "svg", "png", INKS];
+    let ours = found.iter().any(|name| name == REPORT) || found.iter().all(|name| ours.contains(&name.as_str()));
     if ours { Ok(()) } else { Err(Error::Foreign(target.to_owned())) }
 }
 
@@ -218,7 +306,7 @@ mod tests {
     /// An edition that is in place, and one that waits to replace it.
     fn waiting(out: &Path) -> Output {
         for text in ["old", "new"] {
-            let mut output = Output::open(out, "slipway").unwrap();
+            let output = Output::open(out, "slipway", None).unwrap();
             let stage = output.stage("a4", true).unwrap();
             stage.write("svg/001-cover.svg", text.as_bytes()).unwrap();
             stage.write(REPORT, text.as_bytes()).unwrap();
@@ -259,5 +347,59 @@ mod tests {
         fs::remove_dir_all(dir.path().join("slipway").join(STAGING)).unwrap();
         assert!(matches!(output.commit(), Err(Error::Io { .. })));
         assert_eq!(cover(dir.path()), "old");
+    }
+
+    /// A kill between the two renames of a reader's edition, in a whole run and in a shard.
+    #[test]
+    fn an_edition_of_a_reader_comes_back_after_a_kill() {
+        for shard in [None, Shard::new(1, 2)] {
+            let dir = tempfile::tempdir().unwrap();
+            let write = |text: &str| {
+                let output = Output::open(dir.path(), "slipway", shard).unwrap();
+                let stage = output.stage("readers/pier/a4", true).unwrap();
+                stage.write(REPORT, text.as_bytes()).unwrap();
+                output
+            };
+            write("old").commit().unwrap();
+            let output = write("new");
+            let (target, old) = (output.folder.join("readers/pier/a4"), output.previous(&output.suffix));
+            fs::create_dir_all(&old).unwrap();
+            fs::rename(&target, old.join("readers+pier+a4")).unwrap();
+            // A killed run drops nothing.
+            std::mem::forget(output);
+            // The locks of a killed run go with it; here they are still held, so a copy stands in for its folder.
+            let copy = tempfile::tempdir().unwrap();
+            copy_all(dir.path(), copy.path());
+            drop(Output::open(copy.path(), "slipway", None).unwrap());
+            let found = fs::read_to_string(copy.path().join("slipway/readers/pier/a4/report.json")).unwrap();
+            assert_eq!(found, "old");
+            assert_eq!(fs::read_dir(copy.path().join("slipway")).unwrap().count(), 1);
+        }
+    }
+
+    fn copy_all(from: &Path, to: &Path) {
+        fs::create_dir_all(to).unwrap();
+        for entry in fs::read_dir(from).unwrap() {
+            let entry = entry.unwrap();
+            let (from, to) = (entry.path(), to.join(entry.file_name()));
+            if from.is_dir() {
+                copy_all(&from, &to);
+            } else {
+                fs::copy(&from, &to).unwrap();
+            }
+        }
+    }
+
+    /// Shards share the folder with each other, but not with a whole run, and not with themselves.
+    #[test]
+    #[cfg(unix)]
+    fn shards_write_side_by_side() {
+        let dir = tempfile::tempdir().unwrap();
+        let open = |shard| Output::open(dir.path(), "slipway", shard);
+        let (first, second) = (open(Shard::new(1, 2)).unwrap(), open(Shard::new(2, 2)).unwrap());
+        assert!(matches!(open(None), Err(Error::Busy(_))));
+        assert!(matches!(open(Shard::new(1, 2)), Err(Error::Busy(_))));
+        drop((first, second));
+        assert!(open(None).is_ok());
     }
 }

@@ -13,21 +13,30 @@ use super::console::Console;
 use super::findings::Sets;
 use super::ladder::{Rung, rungs, table};
 use super::options::sets;
-use super::{Status, Stop};
+use super::{Status, Stop, readers};
 
 /// Read, solve and check sets; write nothing
 #[derive(Debug, clap::Args)]
 pub(super) struct Args {
     /// A folder with set.toml, or the file [default: specs/harbour-lights]
     #[arg(value_name = "SET")]
-    sets: Vec<PathBuf>,
+    pub(super) sets: Vec<PathBuf>,
+    /// The sets of the readers, one line each, in place of the ladder
+    #[arg(long)]
+    readers: bool,
+    /// The set of this reader alone; may be given more than once
+    #[arg(long = "reader", value_name = "ID")]
+    pub(super) ids: Vec<String>,
     /// Print the ladder and the findings as JSON
     #[arg(long)]
-    json: bool,
+    pub(super) json: bool,
 }
 
 /// Runs the command.
 pub(super) fn run(args: &Args, console: &Console) -> Result<Status, Stop> {
+    if args.readers || !args.ids.is_empty() {
+        return readers::check(args, console);
+    }
     let mut sets = Sets::read(&sets(&args.sets), None)?;
     let ladders: Vec<_> = sets.0.iter_mut().map(ladder).collect();
     if args.json {

@@ -4,7 +4,8 @@ use std::path::PathBuf;
 
 use crate::bundle::error::count;
 use crate::bundle::load::load;
-use crate::bundle::prepare::{Book, Prepared, prepare};
+use crate::bundle::prepare::{Book, Prepared, gather, prepare};
+use crate::bundle::shard::inputs;
 use crate::diagnostics::render::{Paint, Record, records, text};
 use crate::diagnostics::{Diagnostic, Severity};
 use crate::units::Ppi;
@@ -19,6 +20,17 @@ impl Sets {
     /// Reads, solves and checks every set.
     pub(super) fn read(paths: &[PathBuf], ppi: Option<Ppi>) -> Result<Self, Stop> {
         paths.iter().map(|path| Ok(prepare(load(path)?, ppi))).collect::<Result<_, Stop>>().map(Self)
+    }
+
+    /// Reads every set and solves nothing.
+    pub(super) fn gather(paths: &[PathBuf], ppi: Option<Ppi>) -> Result<Self, Stop> {
+        paths.iter().map(|path| Ok(gather(load(path)?, ppi))).collect::<Result<_, Stop>>().map(Self)
+    }
+
+    /// What a run with these arguments is made from.
+    pub(super) fn inputs(&self, arguments: &str) -> String {
+        let read: Vec<_> = self.0.iter().map(|set| &set.exercises).collect();
+        inputs(arguments, self.0.iter().flat_map(|set| set.sources.texts()), &read)
     }
 
     /// The sets as books; `None` while there is an error in any file of any set.

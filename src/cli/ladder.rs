@@ -2,10 +2,11 @@
 
 use serde::Serialize;
 
+use crate::bundle::demand::{span, stands};
 use crate::bundle::prepare::{Prepared, SolvedPage};
 use crate::optics::Viewer;
-use crate::solve::{SolvedForm, Stand, is_looked_at, stand};
-use crate::units::{Mm, plain};
+use crate::optics::grading::Difficulty;
+use crate::units::plain;
 
 /// One page of the ladder.
 #[derive(Debug, Clone, PartialEq, Serialize)]
@@ -14,8 +15,14 @@ pub(super) struct Rung {
     pub(super) number: Option<u32>,
     pub(super) id: String,
     pub(super) kind: &'static str,
+    /// The strand in which it stands.
+    pub(super) strand: &'static str,
     pub(super) level: u32,
     pub(super) levels: u32,
+    /// How hard it is, 0 to 100, to 1 decimal; `None` where a number is none.
+    pub(super) difficulty: Option<f64>,
+    /// The same as its badge says it, 1 to 10.
+    pub(super) grade: Option<u32>,
     /// The letter of the variant, where a level has more than one.
     pub(super) variant: Option<char>,
     /// How many questions it asks.
@@ -40,8 +47,11 @@ fn rung(solved: &SolvedPage, viewer: &Viewer, number: Option<u32>) -> Rung {
         number,
         id: page.id.clone(),
         kind: page.kind,
+        strand: solved.strand,
         level: page.level,
         levels: page.levels,
+        difficulty: solved.difficulty.as_ref().map(|d| (d.total * 10.0).round() / 10.0 + 0.0),
+        grade: solved.difficulty.as_ref().map(Difficulty::badge),
         variant: page.variant,
         questions: page.quiz.as_ref().map_or(0, |quiz| quiz.questions.len()),
         title: page.title.clone(),
@@ -51,48 +61,28 @@ fn rung(solved: &SolvedPage, viewer: &Viewer, number: Option<u32>) -> Rung {
     }
 }
 
-/// How the targets of a page stand; a path counts with every point.
-fn stands(page: &SolvedPage, viewer: &Viewer) -> Vec<Stand> {
-    let mut stands = Vec::new();
-    for feature in page.features.iter().filter(|feature| is_looked_at(feature)) {
-        match &feature.form {
-            SolvedForm::Shape { .. } | SolvedForm::Strokes { .. } => stands.push(feature.stand),
-            SolvedForm::Dots(dots) => stands.extend(dots.stands()),
-            SolvedForm::Path { points, .. } => {
-                stands.extend(points.iter().filter_map(|p| stand(Mm(p.parallax), viewer)));
-            }
-        }
-    }
-    stands
-}
+/// Columns of the table.
+const COLUMNS: usize = 9;
 
-/// The least and the greatest, to 4 decimals; `None` of nothing.
-fn span(values: impl Iterator<Item = f64>) -> Option<[f64; 2]> {
-    let mut span: Option<[f64; 2]> = None;
-    for value in values {
-        let [low, high] = span.unwrap_or([value; 2]);
-        span = Some([low.min(value), high.max(value)]);
-    }
-    span.map(|ends| ends.map(|end| (end * 1e4).round() / 1e4 + 0.0))
-}
-
-/// The ladder as a table for people.
+/// The ladder as a table for people. A grade stands with the difficulty that it is a tenth of.
 pub(super) fn table(rungs: &[Rung]) -> String {
     let asks = if rungs.iter().any(|rung| 0 < rung.questions) { "asks" } else { "" };
-    let head = ["page", "id", "kind", "level", "demand", "place", asks].map(str::to_owned);
+    let head = ["page", "id", "kind", "strand", "level", "grade", "demand, pd", "place, mm", asks].map(str::to_owned);
     let rows: Vec<_> = std::iter::once(head).chain(rungs.iter().map(cells)).collect();
     let width = |column: usize| rows.iter().map(|row| row[column].chars().count()).max().unwrap_or(0);
-    let widths: [usize; 7] = std::array::from_fn(width);
+    let widths: [usize; COLUMNS] = std::array::from_fn(width);
     rows.iter().map(|row| line(row, &widths)).collect()
 }
 
-fn cells(rung: &Rung) -> [String; 7] {
+fn cells(rung: &Rung) -> [String; COLUMNS] {
     let variant = rung.variant.map_or(String::new(), |letter| format!(" {}", letter.to_ascii_uppercase()));
     [
         rung.number.map_or_else(|| "-".to_owned(), |n| n.to_string()),
         rung.id.clone(),
         rung.kind.to_owned(),
+        rung.strand.to_owned(),
         format!("{}/{}{variant}", rung.level, rung.levels),
+        rung.grade.zip(rung.difficulty).map_or_else(|| "-".to_owned(), |(g, d)| format!("{g:>2} ({d:.1})")),
         rung.demand_pd.map_or_else(|| "-".to_owned(), demand_words),
         rung.place_mm.map_or_else(|| "-".to_owned(), place_words),
         if rung.questions == 0 { String::new() } else { rung.questions.to_string() },
@@ -100,7 +90,7 @@ fn cells(rung: &Rung) -> [String; 7] {
 }
 
 /// The page number stands to the right, all else to the left.
-fn line(row: &[String; 7], widths: &[usize; 7]) -> String {
+fn line(row: &[String; COLUMNS], widths: &[usize; COLUMNS]) -> String {
     let mut line = format!("{:>1$}", row[0], widths[0]);
     for (cell, width) in row.iter().zip(widths).skip(1) {
         line.push_str(&format!("  {cell:<width$}"));
@@ -108,26 +98,26 @@ fn line(row: &[String; 7], widths: &[usize; 7]) -> String {
     format!("{}\n", line.trim_end())
 }
 
-/// "1 to 4 pd toward", "2 pd away to 4 pd toward", "on the page".
-fn demand_words([low, high]: [f64; 2]) -> String {
+/// "1 to 4 toward", "2 away to 4 toward", "on the page".
+pub(super) fn demand_words([low, high]: [f64; 2]) -> String {
     let amount = |pd: f64| plain(pd.abs(), 2);
     let side = |pd: f64| if pd < 0.0 { "away" } else { "toward" };
     match (amount(low), amount(high)) {
         (low, high) if low == "0" && high == "0" => "on the page".to_owned(),
-        (a, b) if a == b && side(low) == side(high) => format!("{a} pd {}", side(low)),
-        (a, b) if 0.0 <= low => format!("{a} to {b} pd toward"),
-        (a, b) if high <= 0.0 => format!("{b} to {a} pd away"),
-        (a, b) => format!("{a} pd away to {b} pd toward"),
+        (a, b) if a == b && side(low) == side(high) => format!("{a} {}", side(low)),
+        (a, b) if 0.0 <= low => format!("{a} to {b} toward"),
+        (a, b) if high <= 0.0 => format!("{b} to {a} away"),
+        (a, b) => format!("{a} away to {b} toward"),
     }
 }
 
-/// "355 to 381 mm", "448 mm to parallel".
+/// "355 to 381", "448 to parallel".
 fn place_words([near, far]: [Option<f64>; 2]) -> String {
     let amount = |mm: f64| plain(mm, 0);
     match (near.map(amount), far.map(amount)) {
-        (Some(near), Some(far)) if near == far => format!("{near} mm"),
-        (Some(near), Some(far)) => format!("{near} to {far} mm"),
-        (Some(near), None) => format!("{near} mm to parallel"),
+        (Some(near), Some(far)) if near == far => near,
+        (Some(near), Some(far)) => format!("{near} to {far}"),
+        (Some(near), None) => format!("{near} to parallel"),
         (None, _) => "parallel".to_owned(),
     }
 }
@@ -138,15 +128,16 @@ mod tests {
     use crate::exercise::Page;
     use crate::exercise::words::Words;
     use crate::scene::{Effort, Eyes, Role, Scene, Shape, Strand};
-    use crate::solve::{PathPoint, SolvedFeature};
+    use crate::solve::{PathPoint, SolvedFeature, SolvedForm, stand};
+    use crate::units::Mm;
 
     #[test]
     fn demands_are_told_from_small_to_large() {
         assert_eq!(demand_words([0.0, 0.0]), "on the page");
-        assert_eq!(demand_words([1.0, 4.0]), "1 to 4 pd toward");
-        assert_eq!(demand_words([-4.0, -1.0]), "1 to 4 pd away");
-        assert_eq!(demand_words([-2.0, -2.0]), "2 pd away");
-        assert_eq!(demand_words([-2.0, 2.0]), "2 pd away to 2 pd toward");
+        assert_eq!(demand_words([1.0, 4.0]), "1 to 4 toward");
+        assert_eq!(demand_words([-4.0, -1.0]), "1 to 4 away");
+        assert_eq!(demand_words([-2.0, -2.0]), "2 away");
+        assert_eq!(demand_words([-2.0, 2.0]), "2 away to 2 toward");
     }
 
     /// A mark may stand deeper than its target; a path goes to and fro between its ends.
@@ -199,8 +190,11 @@ mod tests {
             number,
             id: id.to_owned(),
             kind: "hold",
+            strand: "toward",
             level: 1,
             levels: 2,
+            difficulty: Some(12.34),
+            grade: Some(2),
             variant: None,
             questions: 0,
             title: String::new(),
@@ -208,15 +202,15 @@ mod tests {
             place_mm: Some([Some(380.0), None]),
         };
         let text = table(&[rung(Some(7), "bollard-1", Some([1.0, 1.0])), rung(None, "quay", None)]);
-        let expected = "page  id         kind  level  demand       place\n\
-                        \x20  7  bollard-1  hold  1/2    1 pd toward  380 mm to parallel\n\
-                        \x20  -  quay       hold  1/2    -            380 mm to parallel\n";
+        let expected = "page  id         kind  strand  level  grade      demand, pd  place, mm\n\
+                        \x20  7  bollard-1  hold  toward  1/2     2 (12.3)  1 toward    380 to parallel\n\
+                        \x20  -  quay       hold  toward  1/2     2 (12.3)  -           380 to parallel\n";
         assert_eq!(text, expected);
         let asking = Rung { variant: Some('b'), questions: 12, ..rung(Some(12), "buoys-2-b", Some([1.0, 1.0])) };
         let text = table(&[rung(Some(7), "quay", None), asking]);
-        let expected = "page  id         kind  level  demand       place               asks\n\
-                        \x20  7  quay       hold  1/2    -            380 mm to parallel\n\
-                        \x20 12  buoys-2-b  hold  1/2 B  1 pd toward  380 mm to parallel  12\n";
+        let expected = "page  id         kind  strand  level  grade      demand, pd  place, mm        asks\n\
+                        \x20  7  quay       hold  toward  1/2     2 (12.3)  -           380 to parallel\n\
+                        \x20 12  buoys-2-b  hold  toward  1/2 B   2 (12.3)  1 toward    380 to parallel  12\n";
         assert_eq!(text, expected);
     }
 }

@@ -12,6 +12,7 @@ mod kinds;
 mod ladder;
 mod options;
 mod plot;
+mod readers;
 mod render;
 
 use std::ffi::OsString;

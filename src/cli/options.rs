@@ -3,6 +3,7 @@
 use std::ops::RangeInclusive;
 use std::path::PathBuf;
 
+use crate::bundle::shard::{MOST_SHARDS, Shard};
 use crate::spec::field::{Limits, Takes};
 use crate::spec::set::EDITION;
 use crate::spec::viewer::VIEWER;
@@ -25,6 +26,13 @@ pub(super) fn page_range(text: &str) -> Result<RangeInclusive<u32>, String> {
         (Some(first), Some(last)) => Err(format!("the range runs backwards; write `{last}-{first}`")),
         _ => Err("a page is a whole number from `1`; write `7` or `7-9`".to_owned()),
     }
+}
+
+/// Reads `2/3`.
+pub(super) fn shard(text: &str) -> Result<Shard, String> {
+    let number = |part: &str| part.trim().parse::<u32>().ok();
+    let shard = text.split_once('/').and_then(|(k, n)| Shard::new(number(k)?, number(n)?));
+    shard.ok_or_else(|| format!("a shard is its number and how many there are, at most {MOST_SHARDS}; write `1/4`"))
 }
 
 /// Reads a length such as `40 cm` within the limits of a key of `[viewer]`.
@@ -68,6 +76,14 @@ mod tests {
         assert_eq!(page_range("7-9"), Ok(7..=9));
         for bad in ["0", "", "-3", "3-", "a", "1-2-3", "9-7", "4294967296"] {
             assert!(page_range(bad).is_err(), "{bad}");
+        }
+    }
+
+    #[test]
+    fn shards_count_from_one() {
+        assert_eq!(shard("2/3"), Ok(Shard { number: 2, of: 3 }));
+        for bad in ["0/3", "4/3", "2", "2/", "/3", "a/b", "-1/3", "1/10001"] {
+            assert!(shard(bad).is_err(), "{bad}");
         }
     }
 

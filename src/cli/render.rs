@@ -10,7 +10,9 @@ use indicatif::{ProgressBar, ProgressStyle};
 use serde::Serialize;
 
 use crate::bundle::error::{Error, count};
+use crate::bundle::readers::Whom;
 use crate::bundle::run::{self, Request, Step, Written};
+use crate::bundle::shard::{self, Shard, Sharded};
 use crate::diagnostics::Severity;
 use crate::diagnostics::render::Record;
 use crate::spec::Formats;
@@ -18,18 +20,18 @@ use crate::units::{Ppi, plain};
 
 use super::console::Console;
 use super::findings::Sets;
-use super::options::{page_range, ppi, sets};
-use super::{Status, Stop};
+use super::options::{page_range, ppi, sets, shard};
+use super::{Status, Stop, readers};
 
 /// Render sets: every edition as PDF, SVG and PNG
 #[derive(Debug, clap::Args)]
 pub(super) struct Args {
     /// A folder with set.toml, or the file [default: specs/harbour-lights]
     #[arg(value_name = "SET")]
-    sets: Vec<PathBuf>,
+    pub(super) sets: Vec<PathBuf>,
     /// Where the folders of the sets go; a whole run of an edition replaces its folder there
     #[arg(long, value_name = "DIR", default_value = "out")]
-    out: PathBuf,
+    pub(super) out: PathBuf,
     /// This edition alone; may be given more than once [default: all]
     #[arg(long = "edition", value_name = "ID")]
     editions: Vec<String>,
@@ -38,16 +40,31 @@ pub(super) struct Args {
     formats: Vec<Format>,
     /// Pixels per inch of the PNG pages [default: that of each edition]
     #[arg(long, value_name = "N", value_parser = ppi)]
-    ppi: Option<Ppi>,
+    pub(super) ppi: Option<Ppi>,
     /// These pages alone, numbered as in the whole book; the PDF then holds no others
     #[arg(long = "page", value_name = "N|A-B", value_parser = page_range)]
     pages: Option<RangeInclusive<u32>>,
+    /// The set of each reader, in place of the set's own
+    #[arg(long)]
+    readers: bool,
+    /// The set of this reader alone; may be given more than once
+    #[arg(long = "reader", value_name = "ID")]
+    ids: Vec<String>,
+    /// Write the readers without errors, though others have some [default: write nothing then]
+    #[arg(long)]
+    keep_going: bool,
+    /// Share K of N of the run, for machines side by side; each leaves a report of its own
+    #[arg(long, value_name = "K/N", value_parser = shard)]
+    pub(super) shard: Option<Shard>,
+    /// Join the reports of all shards; give the other arguments as to them
+    #[arg(long, conflicts_with = "shard")]
+    pub(super) merge: bool,
     /// How many threads [default: one for each processor]
     #[arg(long, value_name = "N", value_parser = clap::value_parser!(u16).range(1..=512))]
     jobs: Option<u16>,
     /// Print what was written as JSON
     #[arg(long)]
-    json: bool,
+    pub(super) json: bool,
 }
 
 /// A kind of output file.
@@ -63,7 +80,16 @@ enum Format {
 
 /// Runs the command.
 pub(super) fn run(args: &Args, console: &Console) -> Result<Status, Stop> {
+    if args.for_readers() {
+        return readers::render(args, console);
+    }
     let start = now();
+    if args.keep_going {
+        return Err(Stop("`--keep-going` is for the readers of a set; add `--readers`".to_owned()));
+    }
+    if args.merge {
+        return merge(args, console);
+    }
     let mut sets = Sets::read(&sets(&args.sets), args.ppi)?;
     let written = match write(args, console, &sets) {
         Ok(written) => written,
@@ -99,20 +125,62 @@ pub(super) fn run(args: &Args, console: &Console) -> Result<Status, Stop> {
 /// Renders and writes all sets, or nothing while any has an error.
 fn write(args: &Args, console: &Console, sets: &Sets) -> Result<Vec<Written>, Error> {
     let Some(books) = sets.books() else { return Ok(Vec::new()) };
-    let request = Request {
-        out: &args.out,
-        editions: &args.editions,
-        formats: formats(&args.formats),
-        pages: args.pages.clone(),
-        jobs: jobs(args.jobs),
-    };
+    watched(args, console, |watch| run::run(&books, &args.request(sets), watch))
+}
+
+/// Goes on with a bar to watch.
+pub(super) fn watched<T>(args: &Args, console: &Console, go: impl FnOnce(&(dyn Fn(Step) + Sync)) -> T) -> T {
     let bar = progress(console.watched() && !args.json);
-    let written = run::run(&books, &request, &|step| match step {
+    let done = go(&|step| match step {
         Step::Planned(files) => bar.inc_length(files),
         Step::Made => bar.inc(1),
     });
     bar.finish_and_clear();
-    written
+    done
+}
+
+/// Joins the shards of a run for the sets themselves.
+fn merge(args: &Args, console: &Console) -> Result<Status, Stop> {
+    let sets = Sets::gather(&sets(&args.sets), args.ppi)?;
+    if sets.status() == Status::Errors {
+        sets.tell(console, Severity::Warning);
+        return Ok(Status::Errors);
+    }
+    let specs: Vec<_> = sets.0.iter().filter_map(|set| set.set.as_ref()).collect();
+    shard::merge(&args.out, &specs, &args.inputs(&sets))?;
+    console.say("all shards are there");
+    Ok(Status::Fine)
+}
+
+impl Args {
+    /// Whether the sets are those of readers.
+    fn for_readers(&self) -> bool {
+        self.readers || !self.ids.is_empty()
+    }
+
+    /// What to render of these sets.
+    pub(super) fn request(&self, sets: &Sets) -> Request<'_> {
+        Request {
+            out: &self.out,
+            editions: &self.editions,
+            formats: formats(&self.formats),
+            pages: self.pages.clone(),
+            jobs: jobs(self.jobs),
+            sharded: self.shard.map(|shard| Sharded { shard, inputs: self.inputs(sets) }),
+        }
+    }
+
+    /// Whom to render it for.
+    pub(super) fn whom(&self) -> Whom<'_> {
+        Whom { ids: &self.ids, keep_going: self.keep_going }
+    }
+
+    /// What the run is made from: shards of other inputs are not joined.
+    pub(super) fn inputs(&self, sets: &Sets) -> String {
+        let Self { editions, ppi, pages, ids, keep_going, .. } = self;
+        let formats = formats(&self.formats);
+        sets.inputs(&format!("{:?}", (editions, formats, ppi, pages, self.for_readers(), ids, keep_going)))
+    }
 }
 
 fn formats(given: &[Format]) -> Option<Formats> {
@@ -121,7 +189,7 @@ fn formats(given: &[Format]) -> Option<Formats> {
 }
 
 /// The threads asked for, or one for each processor.
-fn jobs(given: Option<u16>) -> NonZeroUsize {
+pub(super) fn jobs(given: Option<u16>) -> NonZeroUsize {
     let given = given.and_then(|jobs| NonZeroUsize::new(usize::from(jobs)));
     given.or_else(|| std::thread::available_parallelism().ok()).unwrap_or(NonZeroUsize::MIN)
 }
@@ -136,7 +204,7 @@ fn progress(watched: bool) -> ProgressBar {
 }
 
 #[expect(clippy::disallowed_methods, reason = "the time a run took is told on stderr and goes into no file")]
-fn now() -> Instant {
+pub(super) fn now() -> Instant {
     Instant::now()
 }
 

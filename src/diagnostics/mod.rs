@@ -237,6 +237,11 @@ impl Sources {
         self.files.get(file.0 as usize).map_or("", |f| &f.text)
     }
 
+    /// The texts of all files, in the order they were added.
+    pub fn texts(&self) -> impl Iterator<Item = &str> {
+        self.files.iter().map(|file| file.text.as_str())
+    }
+
     /// The line on which a place starts. Places outside the file, or inside a character, move to the nearest character
     /// before them.
     pub fn line(&self, place: Place) -> Option<Line<'_>> {

@@ -60,6 +60,10 @@ pub struct BookPage<'a> {
     pub page: &'a exercise::Page,
     /// Its features with their offsets, from the middle of the art field.
     pub solved: &'a [SolvedFeature],
+    /// The strand in which it stands.
+    pub strand: &'static str,
+    /// The level of its difficulty, 1 to 10, where it is known.
+    pub grade: Option<u32>,
 }
 
 /// The finished sheets of an edition.

@@ -10,19 +10,25 @@ mod device_dot;
 mod disparity_gradient;
 mod dot_figure;
 mod eye_brightness;
+mod fusion;
 mod ghost;
 mod monocular_giveaway;
 mod near_place;
+mod near_point;
 mod overlap;
 mod parallel_axes;
+mod range;
+mod rise;
 pub mod roll;
 mod stereo_comfort;
+mod stripes;
 mod text_contrast;
 mod text_ink;
 
 use crate::colour::{Ground, InkPlan};
 use crate::diagnostics::{Diagnostic, Place, Severity};
 use crate::optics::Viewer;
+use crate::optics::grading::Asked;
 use crate::scene::Role;
 use crate::solve::{SolvedFeature, SolvedForm};
 use crate::units::{Mm, Ppi};
@@ -32,6 +38,10 @@ use crate::units::{Mm, Ppi};
 pub struct Input<'a> {
     /// The viewer that the pages were solved for.
     pub viewer: &'a Viewer,
+    /// The nearest place that the reader's two eyes hold single, where it is known.
+    pub near_point: Option<Mm>,
+    /// Whether the pages stand in no order of difficulty.
+    pub free_order: bool,
     /// Width and height of the art field.
     pub field: (Mm, Mm),
     /// The rasters that the pages are shown on.
@@ -88,6 +98,25 @@ pub struct Page<'a> {
     pub id: &'a str,
     /// What stands on it.
     pub features: &'a [SolvedFeature],
+    /// How hard it is.
+    pub graded: Graded,
+}
+
+/// The difficulty of a page. The default is that of a check page without one.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Graded {
+    /// Its strand.
+    pub strand: &'static str,
+    /// What it asks of the eyes, where all numbers are known.
+    pub asked: Option<Asked>,
+    /// Its difficulty, 0 to 100.
+    pub total: Option<f64>,
+}
+
+impl Default for Graded {
+    fn default() -> Self {
+        Self { strand: "check", asked: None, total: None }
+    }
 }
 
 /// Words that an author wrote.
@@ -128,10 +157,14 @@ pub const RULES: &[Rule] = &[
     art_field::RULE,
     parallel_axes::RULE,
     near_place::RULE,
+    near_point::RULE,
+    range::RULE,
+    rise::RULE,
     disparity_gradient::RULE,
     crowd::RULE,
     device_dot::RULE,
     roll::RULE,
+    stripes::RULE,
     claim_words::RULE,
     ghost::RULE,
     eye_brightness::RULE,
@@ -141,6 +174,7 @@ pub const RULES: &[Rule] = &[
     dot_figure::RULE,
     monocular_giveaway::RULE,
     stereo_comfort::RULE,
+    fusion::RULE,
 ];
 
 /// The findings of all rules: words of the set first, then page by page, in the order of [`RULES`].

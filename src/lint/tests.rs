@@ -1,6 +1,7 @@
 //! Tests of the rules: each has a page that fails it and one that passes it, and the table holds no surprises.
 
 mod dots;
+mod stripes;
 
 use std::collections::BTreeSet;
 
@@ -39,10 +40,12 @@ fn trail(points: &[(f64, f64, f64)]) -> SolvedFeature {
 }
 
 fn lint_page(features: &[SolvedFeature]) -> Vec<Diagnostic> {
-    let pages = [Page { id: "page", features }];
+    let pages = [Page { id: "page", features, graded: Graded::default() }];
     let devices = [Device { edition: "a4", ppi: Ppi(300) }, Device { edition: "screen", ppi: Ppi(96) }];
     let input = Input {
         viewer: &VIEWER,
+        near_point: None,
+        free_order: false,
         field: (Mm(180.0), Mm(120.0)),
         devices: &devices,
         pages: &pages,
@@ -56,6 +59,8 @@ fn lint_text(text: &str) -> Vec<Diagnostic> {
     let texts = [Text { page: "page", text, place: place(7) }];
     let input = Input {
         viewer: &VIEWER,
+        near_point: None,
+        free_order: false,
         field: (Mm(180.0), Mm(120.0)),
         devices: &[],
         pages: &[],
@@ -73,7 +78,16 @@ fn codes(found: &[Diagnostic]) -> Vec<&'static str> {
 fn lint_plan(plan: &InkPlan, ground: Ground, accepted: Option<Accepted<'_>>) -> Vec<Diagnostic> {
     let edition = Painted { edition: "a4", place: place(3), ground, plan, is_known: true, aim: 0.02, accepted };
     let field = (Mm(180.0), Mm(120.0));
-    let input = Input { viewer: &VIEWER, field, devices: &[], pages: &[], texts: &[], editions: &[edition] };
+    let input = Input {
+        viewer: &VIEWER,
+        near_point: None,
+        free_order: false,
+        field,
+        devices: &[],
+        pages: &[],
+        texts: &[],
+        editions: &[edition],
+    };
     check(&input).into_iter().inspect(|f| assert_eq!(f.page, "")).map(|f| f.diagnostic).collect()
 }
 
@@ -122,6 +136,11 @@ fn examples() -> Vec<(&'static str, Vec<Diagnostic>, Vec<Diagnostic>)> {
         ("crowd", lint_page(&row(29.9)), lint_page(&row(30.0))),
         ("device-dot", lint_page(&[target("a", (0.0, 0.0), -0.2)]), lint_page(&[target("a", (0.0, 0.0), -0.265)])),
         ("roll", lint_page(&[target("a", (0.0, 0.0), -13.4)]), lint_page(&[target("a", (0.0, 0.0), -13.3)])),
+        (
+            "stripes",
+            lint_page(&[stripes::fence(&stripes::even(7, 8.0), 21.0)]),
+            lint_page(&[stripes::fence(&stripes::even(6, 8.0), 21.0)]),
+        ),
         ("claim-words", lint_text("It cures nothing."), lint_text("A curved quay.")),
         ("ghost", lint_plan(&leaking(0.151), Ground::White, None), lint_plan(&leaking(0.019), Ground::White, None)),
         ("eye-brightness", lint_plan(&leaking(0.0), Ground::White, None), lint_plan(&even(), Ground::White, None)),
@@ -382,10 +401,15 @@ fn labels_and_drawn_letters_are_words_too() {
 #[test]
 fn findings_come_in_the_order_of_the_book() {
     let wide = [target("a", (80.0, 0.0), 0.0)];
-    let pages = [Page { id: "second-in-name", features: &wide }, Page { id: "a-first-in-name", features: &wide }];
+    let pages = [
+        Page { id: "second-in-name", features: &wide, graded: Graded::default() },
+        Page { id: "a-first-in-name", features: &wide, graded: Graded::default() },
+    ];
     let texts = ["a-first-in-name", "", "second-in-name"].map(|page| Text { page, text: "cure", place: None });
     let input = Input {
         viewer: &VIEWER,
+        near_point: None,
+        free_order: false,
         field: (Mm(180.0), Mm(120.0)),
         devices: &[],
         pages: &pages,
@@ -408,10 +432,19 @@ fn a_viewer_that_is_none_makes_no_rule_panic() {
     let features = [target("a", (0.0, 0.0), -80.0), trail(&[(f64::NAN, 0.0, f64::NAN), (0.0, 0.0, f64::INFINITY)])];
     for bad in [f64::NAN, f64::INFINITY, 0.0, -1.0] {
         let viewer = Viewer::new(Mm(bad), Mm(bad), (Mm(bad), Mm(bad)));
-        let pages = [Page { id: "page", features: &features }];
+        let pages = [Page { id: "page", features: &features, graded: Graded::default() }];
         let devices = [Device { edition: "none", ppi: Ppi(0) }];
         let field = (Mm(180.0), Mm(120.0));
-        check(&Input { viewer: &viewer, field, devices: &devices, pages: &pages, texts: &[], editions: &[] });
+        check(&Input {
+            viewer: &viewer,
+            near_point: None,
+            free_order: false,
+            field,
+            devices: &devices,
+            pages: &pages,
+            texts: &[],
+            editions: &[],
+        });
     }
 }
 
@@ -456,7 +489,16 @@ fn unequal_eyes_are_a_note_where_no_medium_is_named() {
         accepted: None,
     };
     let field = (Mm(180.0), Mm(120.0));
-    let input = Input { viewer: &VIEWER, field, devices: &[], pages: &[], texts: &[], editions: &[edition] };
+    let input = Input {
+        viewer: &VIEWER,
+        near_point: None,
+        free_order: false,
+        field,
+        devices: &[],
+        pages: &[],
+        texts: &[],
+        editions: &[edition],
+    };
     assert_eq!(check(&input)[0].diagnostic.code, "N-EYE-BRIGHTNESS");
 }
 

@@ -15,6 +15,10 @@
 //! | `noise` | both eyes get the same | half is alike | threshold grows as correlation falls: `[Cormack1991]` |
 //! | `mix` | one side of the page | both sides | the two signs are seen by mechanisms of their own: `[Richards1970]` |
 //! | `dwell` | a glance | half a minute | design choice |
+//!
+//! Source: `[McCormack2019]` for jumps, `[McCormack2021]` for sizes; what they found is a direction, the numbers are a
+//! design choice. Source: `[Richards1970]` for the two signs.
+//! Source: `[Cormack1991]` for noise.
 
 use crate::units::{Angle, PrismDioptre, Seconds};
 
@@ -80,7 +84,7 @@ impl Difficulty {
 ///
 /// `None` where a number is none.
 pub fn difficulty(asked: &Asked, zone: Option<&Zone>) -> Option<Difficulty> {
-    let (toward_end, away_end) = zone.map_or(UNKNOWN_RANGE, |zone| (zone.toward.0, zone.away.0));
+    let (toward_end, away_end) = ends(zone);
     let demand = share(asked.toward.0, toward_end)?.max(share(asked.away.0, away_end)?);
     let jump = share(asked.jump.0, toward_end + away_end)?;
     let mixed = 0.0 < asked.toward.0 && 0.0 < asked.away.0;
@@ -111,6 +115,39 @@ pub fn difficulty(asked: &Asked, zone: Option<&Zone>) -> Option<Difficulty> {
     terms.iter_mut().for_each(|term| term.weight /= whole);
     let total: f64 = terms.iter().map(|term| term.weight * term.value).sum();
     total.is_finite().then_some(Difficulty { total: 100.0 * total, terms })
+}
+
+/// What one quantity of a page would have to be for the page to have another difficulty.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Mend {
+    /// The strongest demand, toward positive.
+    Demand(PrismDioptre),
+    /// The finest disparity.
+    Finest(Angle),
+}
+
+/// What the main quantity of a page would have to be for its difficulty to be `total`, with all else as it is: the demand,
+/// or on pages about fine depth the finest disparity. `None` where no value of it reaches that total.
+pub fn mend(asked: &Asked, zone: Option<&Zone>, total: f64) -> Option<Mend> {
+    let found = difficulty(asked, zone)?;
+    let term = found.terms.iter().find(|term| matches!(term.name, "demand" | "fineness"))?;
+    let value = term.value + (total - found.total) / 100.0 / term.weight;
+    if !(0.0..=1.0).contains(&value) {
+        return None;
+    }
+    if asked.finest.is_some() {
+        let octaves = value * libm::log2(COARSE / FINE);
+        return Some(Mend::Finest(Angle::from_arcsec(COARSE / libm::exp2(octaves))));
+    }
+    let (toward_end, away_end) = ends(zone);
+    let (toward, away) = (share(asked.toward.0, toward_end)?, share(asked.away.0, away_end)?);
+    let demand = if toward < away { -value * away_end } else { value * toward_end };
+    Some(Mend::Demand(PrismDioptre(demand)))
+}
+
+/// The ends that demands count against, toward and away.
+fn ends(zone: Option<&Zone>) -> (f64, f64) {
+    zone.map_or(UNKNOWN_RANGE, |zone| (zone.toward.0, zone.away.0))
 }
 
 /// Disparity that counts as coarsest, arcsec. Design choice: the first of eight octaves.
@@ -199,6 +236,22 @@ mod tests {
         assert!((total(&hardest) - 100.0).abs() < 1e-9);
         assert_eq!(difficulty(&hardest, None).unwrap().badge(), BADGES);
         assert_eq!(difficulty(&Asked { toward: pd(f64::NAN), ..page() }, None), None);
+    }
+
+    /// A page with what `mend` says has the difficulty that was asked for.
+    #[test]
+    fn what_mends_a_page_mends_it() {
+        let flat = Asked { jump: pd(0.0), ..page() };
+        for wanted in [15.0, 30.0, 50.0] {
+            let Some(Mend::Demand(demand)) = mend(&flat, Some(&zone()), wanted) else { panic!("no demand") };
+            assert!((total(&Asked { toward: demand, ..flat }) - wanted).abs() < 1e-9);
+            let fine = Asked { finest: Some(Angle::from_arcsec(400.0)), ..flat };
+            let Some(Mend::Finest(finest)) = mend(&fine, Some(&zone()), wanted) else { panic!("no disparity") };
+            assert!((total(&Asked { finest: Some(finest), ..fine }) - wanted).abs() < 1e-9);
+        }
+        let away = Asked { toward: pd(0.5), away: pd(2.0), ..flat };
+        assert!(matches!(mend(&away, Some(&zone()), 40.0), Some(Mend::Demand(demand)) if demand.0 < 0.0));
+        assert_eq!(mend(&flat, Some(&zone()), 99.0), None);
     }
 
     proptest! {

@@ -83,6 +83,12 @@ pub fn fusion_of_detail(frequency: f64) -> Option<Angle> {
     finite(15.0 / f).map(Angle::from_arcmin)
 }
 
+/// Disparity that half of 392 people of 18 to 40 years fused on a stereo display with their eyes free to turn: away, toward.
+/// Source: `[Nagata2002]`, abstract.
+pub fn fused_on_screen() -> (Angle, Angle) {
+    (Angle::from_degrees(3.05), Angle::from_degrees(3.34))
+}
+
 /// Disparity up to which the conflict of focus and vergence is a minor cause of discomfort.
 /// Source: `[Lambooij2009]`, abstract.
 pub fn comfort() -> Angle {

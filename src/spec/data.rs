@@ -6,7 +6,7 @@
 use std::ops::Range;
 
 use crate::colour::spectrum::{Between, NEEDED_NM, TableError};
-use crate::colour::{Filter, FilterModel, Lamp, Medium, Print, Screen, Solids, Spectrum, Xyz};
+use crate::colour::{Filter, FilterModel, Glasses, Lamp, Medium, Print, Screen, Solids, Spectrum, Xyz};
 use crate::diagnostics::{Diagnostic, Place, codes};
 use crate::units::plain;
 
@@ -44,12 +44,19 @@ pub struct DataRef {
     pub kind: DataKind,
     /// The editions that use it, by their place in the set.
     pub editions: Vec<usize>,
+    /// The reader that uses it, by their place in the list.
+    pub reader: Option<usize>,
 }
 
 impl DataRef {
     /// A file for some editions.
     pub const fn new(path: Placed<String>, kind: DataKind, editions: Vec<usize>) -> Self {
-        Self { path, kind, editions }
+        Self { path, kind, editions, reader: None }
+    }
+
+    /// A file for the glasses of a reader.
+    pub const fn of_reader(path: Placed<String>, kind: DataKind, reader: usize) -> Self {
+        Self { path, kind, editions: Vec::new(), reader: Some(reader) }
     }
 
     /// What it holds, as a word: files of one path and word are the same.
@@ -102,15 +109,7 @@ pub fn apply(set: &mut SetSpec, wanted: &DataRef, data: &Data) -> Result<(), Vec
     for index in &wanted.editions {
         let Some(edition) = set.editions.get_mut(*index) else { continue };
         match (data, wanted.kind) {
-            (Data::Filters(spectra), _) => {
-                let [left, right] = spectra.clone();
-                let measured = |model: &FilterModel, transmittance| FilterModel::Measured {
-                    colour: model.colour(),
-                    transmittance,
-                };
-                edition.glasses.left = measured(&edition.glasses.left, left);
-                edition.glasses.right = measured(&edition.glasses.right, right);
-            }
+            (Data::Filters(spectra), _) => edition.glasses = measured(&edition.glasses, spectra),
             (Data::Primaries(screen), _) => edition.colour.medium = Medium::Screen(screen.clone()),
             (Data::Solids(solids, places), DataKind::Solids(lamp)) => match Print::new(solids, &lamp.spectrum()) {
                 Ok(print) => edition.colour.medium = Medium::Print(print),
@@ -120,6 +119,15 @@ pub fn apply(set: &mut SetSpec, wanted: &DataRef, data: &Data) -> Result<(), Vec
         }
     }
     if problems.is_empty() { Ok(()) } else { Err(problems) }
+}
+
+/// Glasses with measured filters.
+pub fn measured(glasses: &Glasses, [left, right]: &[Spectrum; 2]) -> Glasses {
+    let filter = |model: &FilterModel, transmittance: &Spectrum| FilterModel::Measured {
+        colour: model.colour(),
+        transmittance: transmittance.clone(),
+    };
+    Glasses { left: filter(&glasses.left, left), right: filter(&glasses.right, right) }
 }
 
 /// What two measured filters say against the colour words of the glasses.

@@ -80,6 +80,12 @@ impl Field {
         Self { key, takes, need: Need::Default(value), doc, forms: &[] }
     }
 
+    /// The same key, but one that may be left out.
+    pub const fn left_out(mut self) -> Self {
+        self.need = Need::Optional;
+        self
+    }
+
     /// The same key, but of these forms alone.
     pub const fn only(mut self, forms: &'static [&'static str]) -> Self {
         self.forms = forms;

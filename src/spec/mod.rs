@@ -14,6 +14,7 @@ pub mod picture;
 mod quantity;
 pub mod read;
 pub mod reader;
+pub mod readers;
 pub mod reference;
 pub mod set;
 pub mod suggest;
@@ -48,10 +49,14 @@ pub struct SetSpec {
     pub date: String,
     /// Language of the words.
     pub language: Language,
+    /// Whether the pages stand in no order of difficulty.
+    pub free_order: bool,
     /// The viewer that pages are computed for.
     pub viewer: Viewer,
     /// What is known of the viewer's eyes, as written.
     pub known: viewer::Known,
+    /// The id of the reader it is made for, where it is made for one.
+    pub reader: Option<String>,
     /// The professional who decided what is theirs to decide, if one did.
     pub gate: Option<String>,
     /// The editions, at least one, with unique ids.

@@ -28,6 +28,8 @@ pub struct Reader<'d> {
     pub family: Vec<&'static TableSpec>,
     /// Where a key that a table does not have belongs, in files of another kind.
     pub key_hint: fn(&TableSpec, &str) -> Option<String>,
+    /// Whether values stand without quotes, as in rows; what would mend them does too.
+    pub(super) bare: bool,
     /// Missing tables that an unknown one was taken for: they are not reported twice.
     pub(super) mended_tables: BTreeSet<&'static str>,
     ramps: Vec<RampSeen>,
@@ -102,6 +104,7 @@ impl<'d> Reader<'d> {
             broken: BTreeSet::new(),
             family: Vec::new(),
             key_hint: |_, _| None,
+            bare: false,
             mended_tables: BTreeSet::new(),
             ramps: Vec::new(),
             pictures: None,
@@ -131,7 +134,10 @@ impl<'d> Reader<'d> {
     }
 
     /// Adds a problem, unless it is the echo of a line that is no TOML.
-    pub fn push(&mut self, problem: Diagnostic) {
+    pub fn push(&mut self, mut problem: Diagnostic) {
+        if self.bare {
+            problem.replacement = problem.replacement.map(|text| text.trim_matches('"').to_owned());
+        }
         let echo = problem.place.is_some_and(|p| self.broken.contains(&self.line(p)));
         if !echo {
             self.out.push(problem);

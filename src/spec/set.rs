@@ -11,8 +11,9 @@ use super::colours::{self, GlassesRead, InksRead, read_colours, read_glasses, re
 use super::data::{DataKind, DataRef};
 use super::document::Document;
 use super::field::{Field, TableForm, TableSpec, Takes};
-use super::read::{Placed, Word};
+use super::read::{Named, Placed, Word};
 use super::reader::{Reader, SeriesPart};
+use super::readers::{FOLDER, READER, ReadersRead};
 use super::table::Table;
 use super::viewer::{Known, VIEWER, read_viewer};
 use super::{Answers, Edition, Formats, Language, PageFormat, SetSpec};
@@ -38,6 +39,23 @@ pub const SET: TableSpec = TableSpec {
             Takes::List { of: &Takes::File, min: 1, max: 300 },
             "The exercise files in the order of the book, as paths from the folder of `set.toml`. The stem of a file \
              name is the id of the exercise: `a`-`z`, `0`-`9` and `-`, unique in the set.",
+        ),
+        Field::optional(
+            "readers",
+            Takes::Data(&[]),
+            "A file of readers, one a line, for `render --readers`: the first row names the columns, in any order: \
+             `id`, and any of `distance`, `ipd`, `ipd_low`, `ipd_high`, `norms`, `toward_blur`, `toward_break`, \
+             `toward_recovery`, `away_blur`, `away_break`, `away_recovery`, `phoria` (as `4 pd exo`), `near_point`, \
+             `zone`, `base`, `base_vertical` (as `1 pd left`), `left` and `right` (the colours of the glasses) and \
+             `language`. Cells are written as in `[[reader]]`, without quotes; an empty one is left out. Left out: \
+             the readers are those of the `[[reader]]` tables.",
+        ),
+        Field::default(
+            "order",
+            Takes::Choice(&["rising", "free"]),
+            r#""rising""#,
+            "`rising`: each page is at least as hard as the one before it of its strand, and not much harder. `free`: the \
+             pages are a collection, and no order is checked.",
         ),
         Field::default(
             "answers",
@@ -122,7 +140,8 @@ pub const SERIES: TableSpec = TableSpec {
 const MOST_EDITIONS: usize = 20;
 
 /// The tables of `set.toml`, in the order of the reference.
-pub const TABLES: &[&TableSpec] = &[&SET, &VIEWER, &colours::GLASSES, &colours::INKS, &GATE, &SERIES, &EDITION];
+pub const TABLES: &[&TableSpec] =
+    &[&SET, &VIEWER, &colours::GLASSES, &colours::INKS, &GATE, &SERIES, &EDITION, &READER];
 
 /// What `set.toml` gives: the exercises can be read even where the rest is broken.
 #[derive(Debug, Clone)]
@@ -136,6 +155,8 @@ pub struct SetRead {
     pub series: BTreeMap<String, SeriesPart>,
     /// Whether it has a `[gate]`, readable or not.
     pub gated: bool,
+    /// Its readers, but for those in a file.
+    pub readers: ReadersRead,
     /// Files of numbers that the set names: what they hold still has to be [applied](super::data::apply).
     pub data: Vec<DataRef>,
 }
@@ -151,6 +172,7 @@ pub fn read_set(reader: &mut Reader<'_>) -> SetRead {
     });
     let exercises = head.as_ref().map(|t| read_exercises(reader, t)).unwrap_or_default();
     let answers = head.as_ref().and_then(|t| t.one_of(reader, "answers", &PLACES));
+    let file = head.as_ref().and_then(|t| read_readers_file(reader, t));
     let head = head.and_then(|t| read_head(reader, &t));
     let gated = document.has(GATE.name);
     let known = document.table(reader, &VIEWER).and_then(|t| read_viewer(reader, t, gated));
@@ -164,8 +186,9 @@ pub fn read_set(reader: &mut Reader<'_>) -> SetRead {
     let mut data = Vec::new();
     let shared = Shared { glasses, inks, answers };
     let editions = read_editions(reader, &document, &shared, &mut data);
+    let readers = ReadersRead::tables(reader, &document, (known, gated), file, &mut data);
     let set = assemble(head, known, gate, editions).filter(|_| series.is_some());
-    SetRead { set, exercises, series: series.unwrap_or_default(), gated, data }
+    SetRead { set, exercises, series: series.unwrap_or_default(), gated, readers, data }
 }
 
 /// What editions take where they have none of their own.
@@ -221,6 +244,15 @@ fn read_gate(reader: &mut Reader<'_>, document: &Document<'_>) -> Option<Option<
     table.get(reader, "set_by").map(Some)
 }
 
+/// The file of readers, if the set names one that can be a path.
+fn read_readers_file(reader: &mut Reader<'_>, table: &Table<'_>) -> Option<Placed<String>> {
+    let Placed { value, place } = table.maybe::<Placed<Named>>(reader, "readers")??;
+    match value {
+        Named::File(path) => Some(Placed { value: path, place }),
+        Named::Word(_) => None,
+    }
+}
+
 /// The list of exercises, entry by entry, so that one bad path does not hide the other files.
 fn read_exercises(reader: &mut Reader<'_>, table: &Table<'_>) -> Vec<Placed<String>> {
     let lenient: Option<Vec<Lenient>> = table.get(reader, "exercises");
@@ -245,6 +277,7 @@ fn read_head(reader: &mut Reader<'_>, table: &Table<'_>) -> Option<SetSpec> {
     let version = table.get(reader, "version");
     let date = table.get(reader, "date");
     let language = table.one_of(reader, "language", &[Language::En]);
+    let free_order = table.one_of(reader, "order", &[false, true]);
     Some(SetSpec {
         id: id?,
         title: title?,
@@ -253,8 +286,10 @@ fn read_head(reader: &mut Reader<'_>, table: &Table<'_>) -> Option<SetSpec> {
         version: version?,
         date: date?,
         language: language?,
+        free_order: free_order?,
         viewer: Viewer::new(Mm(0.0), Mm(0.0), (Mm(0.0), Mm(0.0))),
         known: Known::default(),
+        reader: None,
         gate: None,
         editions: Vec::new(),
     })
@@ -307,6 +342,7 @@ fn read_edition(
     table.check_keys(reader);
     let id: Option<Placed<String>> = table.get(reader, "id");
     let id = id.and_then(|id| super::unique(reader, "edition id", id, names));
+    let id = id.and_then(|id| own_folder(reader, &table, id));
     let page = table.one_of(reader, "page", &[PageFormat::A4, PageFormat::Letter, PageFormat::Wide]);
     let ground = table.one_of(reader, "ground", &[Ground::White, Ground::Black]);
     let ppi = table.get(reader, "ppi").map(Ppi);
@@ -323,6 +359,21 @@ fn read_edition(
     let (glasses, formats, place) = (glasses?, formats?, table.place());
     inks?;
     Some(Edition { id, page, ground, glasses, colour: colour?, ppi, formats, answers: answers?, place })
+}
+
+/// The folder of the charts of a set, beside those of its editions.
+pub const PLOT: &str = "plot";
+
+/// Keeps the name of an edition, or pushes that it is the folder of something else.
+fn own_folder(reader: &mut Reader<'_>, table: &Table<'_>, id: String) -> Option<String> {
+    let taken = [(FOLDER, "the sets of the readers have"), (PLOT, "the charts of the set have")];
+    let Some((_, whose)) = taken.into_iter().find(|(folder, _)| *folder == id) else { return Some(id) };
+    let message = format!("an edition cannot be `{id}`: {whose} that folder");
+    let problem = Diagnostic::error(codes::DUPLICATE, table.place_of(reader, "id"), message)
+        .with_label("taken")
+        .with_help("give the edition another name");
+    reader.push(problem);
+    None
 }
 
 /// The glasses of an edition: its own, or those of the set.

@@ -33,7 +33,7 @@ pub const VIEWER: TableSpec = TableSpec {
     doc: "Who looks, and from where. Nothing here has a default: these numbers shape all depth.",
 };
 
-const PLACE: &[Field] = &[
+pub(super) const PLACE: &[Field] = &[
     Field::required(
         "distance",
         Takes::Length(DISTANCE),
@@ -48,7 +48,7 @@ const PLACE: &[Field] = &[
     ),
 ];
 
-const EYES: &[Field] = &[
+pub(super) const EYES: &[Field] = &[
     Field::optional(
         "norms",
         Takes::Choice(Norms::WORDS),
@@ -188,11 +188,6 @@ impl Known {
         let base = Base { horizontal: self.base.unwrap_or_default(), vertical: self.base_vertical.unwrap_or_default() };
         Some(Viewer { zone, base, ..Viewer::new(self.distance?, self.ipd?, self.ipd_range?) })
     }
-
-    /// Whether it asks for anything that only a professional may set.
-    pub fn needs_gate(&self) -> bool {
-        self.whole == Some(true) || self.base.is_some() || self.base_vertical.is_some()
-    }
 }
 
 /// Reads `[viewer]`. `None`: a problem has been pushed.
@@ -201,11 +196,38 @@ pub(super) fn read_viewer(reader: &mut Reader<'_>, mut table: Table<'_>, gated: 
     let distance = table.get(reader, "distance").map(Some);
     let ipd: Option<Mm> = table.get(reader, "ipd");
     let range: Option<Vec<Mm>> = table.get(reader, "ipd_range");
-    let eyes = read_eyes(reader, &table);
+    let whole = read_zone(reader, &table).map(Some);
+    let eyes = read_eyes(reader, &table, whole);
     let range = check_range(reader, &table, ipd, range);
-    let known = Known { distance: distance?, ipd: Some(ipd?), ipd_range: range?, ..eyes? };
-    check_gate(reader, &table, &known, gated)?;
-    Some(known)
+    check_gate(reader, &table, whole, gated)?;
+    Some(Known { distance: distance?, ipd: Some(ipd?), ipd_range: range?, ..eyes? })
+}
+
+/// Reads what a table of a reader says of its viewer: all of it may be left out, for `set` says it. `None`: a problem has
+/// been pushed.
+pub(super) fn read_known(
+    reader: &mut Reader<'_>,
+    table: &Table<'_>,
+    set: Option<&Known>,
+    gated: bool,
+) -> Option<Known> {
+    let distance = table.maybe(reader, "distance");
+    let ipd: Option<Option<Mm>> = table.maybe(reader, "ipd");
+    let range: Option<Option<Vec<Mm>>> = table.maybe(reader, "ipd_range");
+    let whole = if table.has("zone") { read_zone(reader, table).map(Some) } else { Some(None) };
+    let eyes = read_eyes(reader, table, whole);
+    let own = ipd.and_then(|ipd| ipd.or(set?.ipd));
+    let range = match range {
+        Some(Some(range)) => check_range(reader, table, own, Some(range)),
+        other => other.map(|_| None),
+    };
+    check_gate(reader, table, whole, gated)?;
+    Some(Known { distance: distance?, ipd: ipd?, ipd_range: range?, ..eyes? })
+}
+
+/// Whether the whole of the reserves is open.
+fn read_zone(reader: &mut Reader<'_>, table: &Table<'_>) -> Option<bool> {
+    table.one_of(reader, "zone", &[false, true])
 }
 
 /// The range of ipds, around `ipd`.
@@ -227,13 +249,12 @@ fn check_range(
 }
 
 /// What is known of the eyes; nothing of it must be there.
-fn read_eyes(reader: &mut Reader<'_>, table: &Table<'_>) -> Option<Known> {
+fn read_eyes(reader: &mut Reader<'_>, table: &Table<'_>, whole: Option<Option<bool>>) -> Option<Known> {
     let norms = if table.has("norms") { table.one_of(reader, "norms", &Norms::ALL).map(Some) } else { Some(None) };
     let toward = read_reserve(reader, table, "toward");
     let away = read_reserve(reader, table, "away");
     let phoria = read_phoria(reader, table);
     let near_point = table.maybe(reader, "near_point");
-    let whole = table.one_of(reader, "zone", &[false, true]);
     let base = read_base(reader, table);
     let base_vertical = read_vertical(reader, table);
     let known = Known {
@@ -242,7 +263,7 @@ fn read_eyes(reader: &mut Reader<'_>, table: &Table<'_>) -> Option<Known> {
         away: away?,
         phoria: phoria?,
         near_point: near_point?,
-        whole: Some(whole?),
+        whole: whole?,
         base: base?,
         base_vertical: base_vertical?,
         ..Known::default()
@@ -316,12 +337,10 @@ fn check_sides(reader: &mut Reader<'_>, table: &Table<'_>, known: &Known) -> Opt
 }
 
 /// What only a professional may set needs a `[gate]`.
-fn check_gate(reader: &mut Reader<'_>, table: &Table<'_>, known: &Known, gated: bool) -> Option<()> {
-    if gated || !known.needs_gate() {
-        return Some(());
-    }
-    let keys = [("zone", known.whole == Some(true)), ("base", known.base.is_some())];
-    let key = keys.iter().find(|(_, set)| *set).map_or("base_vertical", |(key, _)| key);
+fn check_gate(reader: &mut Reader<'_>, table: &Table<'_>, whole: Option<Option<bool>>, gated: bool) -> Option<()> {
+    let is_whole = whole.flatten() == Some(true);
+    let keys = [("zone", is_whole), ("base", table.has("base")), ("base_vertical", table.has("base_vertical"))];
+    let Some((key, _)) = keys.into_iter().find(|(_, asked)| *asked && !gated) else { return Some(()) };
     let message = format!("`{key}` needs a `[gate]`: it is for an eye-care professional to set");
     let problem = Diagnostic::error(codes::GATE, table.place_of(reader, key), message)
         .with_label("`set.toml` has no `[gate]`")

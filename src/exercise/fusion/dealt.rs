@@ -25,7 +25,7 @@ use crate::exercise::{Body, COMMON, Drawn, Draws, Kind, Rung};
 #[derive(Debug, Clone, PartialEq)]
 pub struct Dealt {
     /// Where the words come from.
-    pub source: Source,
+    pub source: WordSource,
     /// The height of a capital letter.
     pub size: Ramp<Mm>,
     /// How deep the rows stand.
@@ -38,7 +38,7 @@ pub struct Dealt {
 
 /// Where the words of a [`Dealt`] come from.
 #[derive(Debug, Clone, PartialEq, Eq)]
-pub enum Source {
+pub enum WordSource {
     /// The author; one a row.
     Listed(Vec<String>),
     /// Words without a meaning, made by lot.
@@ -151,10 +151,10 @@ fn read(reader: &mut Reader<'_>, _document: &Document<'_>, exercise: &Table<'_>)
     Some(Body::Dealt(Dealt { source: source?, size: size?, depth: depth?, variants: variants?, place }))
 }
 
-fn read_source(reader: &mut Reader<'_>, exercise: &Table<'_>) -> Option<Source> {
+fn read_source(reader: &mut Reader<'_>, exercise: &Table<'_>) -> Option<WordSource> {
     let (rows, letters) = (exercise.get(reader, "rows"), exercise.get(reader, "letters"));
     let Some(words) = exercise.maybe::<Vec<Placed<String>>>(reader, "words")? else {
-        return Some(Source::Made { rows: rows?, letters: letters? });
+        return Some(WordSource::Made { rows: rows?, letters: letters? });
     };
     if let Some(other) = ["rows", "letters"].into_iter().find(|key| exercise.has(key)) {
         let message = format!("`{other}` is for words made by lot: it does not go with `words`");
@@ -174,7 +174,7 @@ fn read_source(reader: &mut Reader<'_>, exercise: &Table<'_>) -> Option<Source> 
         reader.push(problem);
         fine = false;
     }
-    fine.then(|| Source::Listed(words.into_iter().map(|word| word.value).collect()))
+    fine.then(|| WordSource::Listed(words.into_iter().map(|word| word.value).collect()))
 }
 
 /// A word with the eyes that see each of its letters, blanks left out.
@@ -193,8 +193,8 @@ impl Row {
 impl Dealt {
     fn rows(&self, rung: &Rung<'_>) -> Vec<Row> {
         let words = match &self.source {
-            Source::Listed(words) => words.clone(),
-            Source::Made { rows, letters } => {
+            WordSource::Listed(words) => words.clone(),
+            WordSource::Made { rows, letters } => {
                 let mut dice = Dice::new(&format!("{}/words", rung.key));
                 (0..*rows).map(|_| made(&mut dice, *letters)).collect()
             }
@@ -305,23 +305,23 @@ mod tests {
         Place::start_of(Sources::default().add("a.toml", ""))
     }
 
-    fn dealt(source: Source) -> Dealt {
+    fn dealt(source: WordSource) -> Dealt {
         let size = Ramp::Same(Mm(6.6));
         Dealt { source, size, depth: Ramp::Same(Depth::Page), variants: 1, place: place() }
     }
 
-    fn rows(source: Source, key: &str) -> Vec<Row> {
+    fn rows(source: WordSource, key: &str) -> Vec<Row> {
         dealt(source).rows(&Rung { level: 1, variant: 1, key })
     }
 
-    fn listed(words: &[&str]) -> Source {
-        Source::Listed(words.iter().map(|&word| word.to_owned()).collect())
+    fn listed(words: &[&str]) -> WordSource {
+        WordSource::Listed(words.iter().map(|&word| word.to_owned()).collect())
     }
 
     #[test]
     fn each_eye_has_as_many_letters_and_every_letter_is_seen() {
         for letters in FEWEST..=9 {
-            for row in rows(Source::Made { rows: 8, letters }, "quay") {
+            for row in rows(WordSource::Made { rows: 8, letters }, "quay") {
                 let count = |eyes| row.deal.iter().filter(|&&seen| seen == eyes).count();
                 assert_eq!(row.deal.len(), letters as usize);
                 assert_eq!(count(Eyes::Left), count(Eyes::Right), "{}", row.word);
@@ -366,7 +366,7 @@ mod tests {
     #[test]
     fn the_same_name_deals_the_same_letters_and_another_name_others() {
         let deals = |key| -> Vec<(String, Vec<Eyes>)> {
-            rows(Source::Made { rows: 6, letters: 6 }, key).into_iter().map(|row| (row.word, row.deal)).collect()
+            rows(WordSource::Made { rows: 6, letters: 6 }, key).into_iter().map(|row| (row.word, row.deal)).collect()
         };
         assert_eq!(deals("quay/a-1/1"), deals("quay/a-1/1"));
         assert_ne!(deals("quay/a-1/1"), deals("quay/a-2/1"));

@@ -55,10 +55,10 @@ title = "Who sees what"
 size = { values = ["32 mm", "24 mm", "16 mm"] }
 "#;
 
-/// The groups: their size against the largest, and the height of their lowest edge below the middle of the field, mm.
-const GROUPS: [(f64, f64); 3] = [(1.0, 40.0), (0.5, 6.0), (0.25, -22.0)];
+/// The groups: their size against the largest, and the height of their foot below the middle of the field, mm.
+const GROUPS: [(f64, f64); 3] = [(1.0, 34.0), (0.5, 34.0), (0.25, 34.0)];
 /// Width of a group against its size.
-const WIDTH: f64 = 2.8;
+const WIDTH: f64 = 2.5;
 /// Half the width of the field that the groups share, mm.
 const HALF_FIELD: f64 = 84.0;
 /// The most space between two groups, mm.
@@ -106,8 +106,8 @@ impl Who {
         };
         [
             part("square", Eyes::Both, Shape::Square, 0.0, 0.5),
-            part("ring", Eyes::Left, Shape::Ring, -0.9, 1.7),
-            part("cross", Eyes::Right, Shape::Cross, 0.9, 1.7),
+            part("ring", Eyes::Left, Shape::Ring, -0.75, 1.7),
+            part("cross", Eyes::Right, Shape::Cross, 0.75, 1.7),
         ]
     }
 }

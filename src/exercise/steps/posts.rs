@@ -57,7 +57,7 @@ const WIDTH: Mm = Mm(140.0);
 /// From the middle of the art field down to the base line, mm.
 const BASE: f64 = 34.0;
 /// How far the base line reaches past the outer posts, and its width, mm.
-const BEYOND: f64 = 8.0;
+const BEYOND: f64 = 14.0;
 const BASE_WEIGHT: f64 = 1.2;
 
 /// The kind.

@@ -108,8 +108,9 @@ fn mark(id: String, shape: Shape, at: (f64, f64), size: f64, depth: &Depth) -> F
 /// What the edition is for, at the foot of the cover.
 fn imprint(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>) -> Vec<Node> {
     let (set, edition) = (book.set, book.edition);
+    let reader = set.reader.as_ref().map_or(String::new(), |reader| format!(" · made for reader {reader}"));
     let lines = [
-        format!("Edition {}: {}, {} ground", edition.id, edition.page.name(), edition.ground.name()),
+        format!("Edition {}: {}, {} ground{reader}", edition.id, edition.page.name(), edition.ground.name()),
         format!("Glasses: {}", words::glasses(edition)),
         match &set.author {
             Some(author) => format!("{author} · version {} · {}", set.version, set.date),

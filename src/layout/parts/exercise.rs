@@ -31,14 +31,14 @@ pub(crate) fn drafts(
 }
 
 fn draft(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>, index: usize, key: Option<KeyAt>) -> Draft {
-    let BookPage { page, solved } = book.pages[index];
+    let BookPage { page, solved, grade, .. } = book.pages[index];
     composer.sheet.clone_from(&page.id);
     let viewer = &book.set.viewer;
     let Balanced { words: balance, thin, inks, mut nodes } = balance_of(grid, book, page);
     let mut grid = *grid;
     let note = note(page, &balance);
     grid.safe.y1 -= footer::rise(composer, &grid, book, &note);
-    let (head, head_foot) = head(composer, &grid, book, page);
+    let (head, head_foot) = head(composer, &grid, book, page, grade);
     nodes.extend(head);
     let grid = &grid.lowered((head_foot + ABOVE_ART - grid.art.y0).max(0.0));
     let (mut picture, caption) = match &page.quiz {
@@ -76,7 +76,7 @@ fn draft(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>, index: usize
         inks,
         note,
         nodes,
-        footer: facts(book, page, solved),
+        footer: facts(book, solved),
         placed: solved.iter().map(|feature| place(feature, grid.middle())).collect(),
     }
 }
@@ -133,18 +133,32 @@ struct Sections<'a> {
     key: Option<&'a KeyAt>,
 }
 
-/// The pages before and after in the book.
+/// The pages before and after on the same strand, else in the book: an easier and a harder one. Check pages are no steps,
+/// and in a set without an order only the book itself has one.
 fn neighbours<'a>(book: &Book<'a>, index: usize) -> (Option<&'a str>, Option<&'a str>) {
-    let id = |index: usize| book.pages.get(index).map(|page| page.page.id.as_str());
-    (index.checked_sub(1).and_then(id), id(index + 1))
+    let strand = book.pages[index].strand;
+    let ordered = strand != "check" && !book.set.free_order;
+    let same = |page: &&BookPage<'_>| ordered && page.strand == strand;
+    let (before, after) = (&book.pages[..index], &book.pages[index + 1..]);
+    let easier = before.iter().rfind(same).or(before.last());
+    let harder = after.iter().find(same).or(after.first());
+    let id = |page: &BookPage<'a>| page.page.id.as_str();
+    (easier.map(id), harder.map(id))
 }
 
-/// Id and level, title, goal and set-up, above the art; and the height at which they end.
-fn head(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>, page: &Page) -> (Vec<Node>, f64) {
+/// Id, level and grade, title, goal and set-up, above the art; and the height at which they end.
+fn head(
+    composer: &mut Composer<'_>,
+    grid: &Grid,
+    book: &Book<'_>,
+    page: &Page,
+    grade: Option<u32>,
+) -> (Vec<Node>, f64) {
     let width = if grid.beside { grid.art.width() } else { grid.safe.width() };
     let mut column = Column::new(Rect::new(grid.safe.x0, grid.safe.y0, grid.safe.x0 + width, grid.art.y0));
     let level = if page.levels == 1 { String::new() } else { format!(" · level {} of {}", page.level, page.levels) };
-    let badge = format!("{} · {}{level}{}", page.id, page.kind, page.variant_words());
+    let grade = grade.map_or(String::new(), |grade| format!(" · grade {grade}"));
+    let badge = format!("{} · {}{level}{}{grade}", page.id, page.kind, page.variant_words());
     column.add(composer.lines(&badge, &SMALL, width).role(Role::Paragraph), 0.0);
     column.nodes.push(level_dots(grid.safe.x0 + width, grid.safe.y0 + 2.0, page));
     column.add(composer.title(&page.title, width), 0.3);
@@ -302,11 +316,10 @@ fn stop_box(composer: &mut Composer<'_>, width: f64) -> Piece {
 }
 
 /// What the footer says of a page: demand, distance, glasses, ground.
-fn facts(book: &Book<'_>, page: &Page, solved: &[SolvedFeature]) -> String {
+fn facts(book: &Book<'_>, solved: &[SolvedFeature]) -> String {
     let viewer = &book.set.viewer;
     format!(
-        "{} · {} · {}, eyes {} mm apart · {} · {} ground · true size (100 %)",
-        page.id,
+        "{} · {}, eyes {} mm apart · {} · {} ground · true size (100 %)",
         alt::demand_words(solved, viewer),
         words::distance(book.set),
         plain(viewer.ipd.0, 1),

@@ -42,13 +42,14 @@ const NUMBER: f64 = 20.0;
 /// The line of the set, with the note of a page.
 fn set_line(book: &Book<'_>, note: &str) -> String {
     let (set, edition) = (book.set, book.edition);
-    let line = format!("{} {} · edition {} · {}", set.title, set.version, edition.id, set.date);
+    let reader = set.reader.as_ref().map_or(String::new(), |reader| format!(" · reader {reader}"));
+    let line = format!("{} {} · edition {}{reader} · {}", set.title, set.version, edition.id, set.date);
     if note.is_empty() { line } else { format!("{line} · {note}") }
 }
 
 /// How much higher than [`HEIGHT`] the footer is, mm: a balance with a long name takes a line more.
 pub fn rise(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>, note: &str) -> f64 {
-    if note.is_empty() {
+    if note.is_empty() && book.set.reader.is_none() {
         return 0.0;
     }
     composer.lines(&set_line(book, note), &SMALL, grid.safe.width() - NUMBER).height - SMALL.leading.0

@@ -56,12 +56,16 @@ pub(super) struct Drafts {
 
 /// Every sheet of an edition. The key is divided into sheets first, then all numbers are known.
 pub(super) fn all(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>) -> Drafts {
+    // Exercise pages see to their own footer, which may say more, and the cover has none.
+    let (whole, mut grid) = (grid, *grid);
+    grid.safe.y1 -= footer::rise(composer, &grid, book, "");
+    let grid = &grid;
     let front: Vec<Draft> = FRONT.iter().flat_map(|part| part(composer, grid, book)).collect();
-    let cover = cover::drafts(composer, grid, book);
+    let cover = cover::drafts(composer, whole, book);
     let key = Key::new(composer, grid, book);
     let entries = front.len() + book.pages.len() + key.in_book();
     let first = cover.len() + contents::sheets(composer, grid, entries) + front.len() + 1;
-    let exercises = exercise::drafts(composer, grid, book, |page| key.of_page(page, first + book.pages.len()));
+    let exercises = exercise::drafts(composer, whole, book, |page| key.of_page(page, first + book.pages.len()));
     let is_bound = 0 < key.in_book();
     let answers = key.drafts(composer, grid, book, first);
     let (back, answers) = if is_bound { (answers, Vec::new()) } else { (Vec::new(), answers) };

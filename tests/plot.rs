@@ -184,6 +184,19 @@ fn a_set_that_is_not_there_or_has_errors_gets_no_charts() {
     assert_eq!(plot(dir.path(), &["--format", "pdf"]).status.code(), Some(2));
 }
 
+/// 1 pd away is past the third of a pd that is left of a base-in reserve of 9 pd and a phoria of 4 pd inward, at Sheard's bound:
+/// the error is told, and the chart shows it.
+#[test]
+fn a_page_that_asks_too_much_is_drawn_all_the_same() {
+    let known = "phoria = { amount = \"4 pd\", direction = \"eso\" }\ntoward = { break = \"20 pd\" }\naway = { break = \"9 pd\" }";
+    let dir = yard(&SET.replace("norms = \"morgan near\"", known));
+    let output = plot(dir.path(), &["--format", "svg"]);
+    assert_eq!(output.status.code(), Some(1));
+    assert!(said(&output).contains("E-ZONE") && said(&output).contains("charts: 4 files"), "{}", said(&output));
+    let svg = String::from_utf8(files(dir.path())["ladder.svg"].clone()).unwrap();
+    assert!(svg.contains("0.3 pd away (Sheard, twice the phoria)"));
+}
+
 /// 5 cm toward stands at 350 mm; the ring of 30 mm there is as wide as its 30 mm on the page at 400 mm, seen from the
 /// midpoint of the eyes. Source: `[Woods1993]`, similar triangles.
 #[test]

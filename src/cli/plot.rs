@@ -9,6 +9,7 @@ use serde::Serialize;
 use crate::bundle::chart_report::PagePart;
 use crate::bundle::charts::{Asked, ChartRequest, Charted, write};
 use crate::bundle::error::{Error, count};
+use crate::bundle::prepare::Prepared;
 use crate::diagnostics::Severity;
 use crate::diagnostics::render::Record;
 use crate::units::Ppi;
@@ -81,9 +82,10 @@ pub(super) fn run(args: &Args, console: &Console) -> Result<Status, Stop> {
     Ok(found.status())
 }
 
-/// Draws and writes the charts; `None` while the set has an error.
+/// Draws and writes the charts; `None` while a page is missing. What the checks found is no hindrance: a page that asks
+/// too much is best seen in a chart.
 fn draw(args: &Args, found: &Sets) -> Result<Option<Charted>, Error> {
-    let Some(books) = found.books() else { return Ok(None) };
+    let Some(book) = found.0.first().and_then(Prepared::draft) else { return Ok(None) };
     let numbers = args.pages.iter().cloned().map(Asked::Numbers);
     let pages: Vec<Asked> = numbers.chain(args.ids.iter().cloned().map(Asked::Id)).collect();
     let request = ChartRequest {
@@ -93,7 +95,7 @@ fn draw(args: &Args, found: &Sets) -> Result<Option<Charted>, Error> {
         pages: &pages,
         ppi: args.ppi,
     };
-    books.iter().zip(0..).next().map(|(book, set)| write(set, book, &request)).transpose()
+    write(0, &book, &request).map(Some)
 }
 
 #[derive(Serialize)]

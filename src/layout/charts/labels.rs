@@ -18,13 +18,17 @@ use crate::units::{Mm, plain};
 pub(super) const LABELS: f64 = 78.0;
 /// The most labels; past that those of one depth share one.
 const MOST: usize = 14;
+/// The most names in one label.
+const NAMED: usize = 3;
 /// Between two labels, mm.
 const GAP: f64 = 0.8;
 
 /// The words beside a spot, or beside all spots of one depth.
 #[derive(Debug, Clone, PartialEq)]
 pub(super) struct Label {
-    names: String,
+    /// At least one.
+    ids: Vec<String>,
+    eyes: Eyes,
     depth: String,
     /// What it points to.
     pub(super) at: Place,
@@ -35,16 +39,43 @@ pub(super) struct Label {
 impl Label {
     /// The label on one line.
     pub(super) fn words(&self) -> String {
-        format!("{}: {}", self.names, self.depth)
+        format!("{}: {}", self.names(NAMED), self.depth)
     }
 
-    /// The label, with the depth on a line of its own where one line is too short for both.
+    /// So many of the names at most, and how many there are besides.
+    fn names(&self, most: usize) -> String {
+        let named: Vec<&str> = self.ids.iter().take(most).map(String::as_str).collect();
+        format!("{}{}", named.join(", "), self.besides(named.len()))
+    }
+
+    /// What follows so many names: " and 7 more (left eye)".
+    fn besides(&self, named: usize) -> String {
+        let more = self.ids.len() - named;
+        let eyes = match self.eyes {
+            Eyes::Both => "",
+            Eyes::Left => " (left eye)",
+            Eyes::Right => " (right eye)",
+        };
+        if more == 0 { eyes.to_owned() } else { format!(" and {more} more{eyes}") }
+    }
+
+    /// The label, with the depth on a line of its own where one line is too short for both; where one is too short for
+    /// the names, with fewer of them.
     fn set(&self, composer: &mut Composer<'_>) -> Piece {
         let words = self.words();
         if composer.width_of(&words, &CAPTION) <= LABELS {
             return composer.lines(&words, &CAPTION, LABELS);
         }
-        let names = short(composer, &self.names, &CAPTION, LABELS - 2.0);
+        let fits = |most: &usize| composer.width_of(&format!("{}:", self.names(*most)), &CAPTION) <= LABELS;
+        let names = match (1..=NAMED).rev().find(fits) {
+            Some(most) => self.names(most),
+            None => {
+                let rest = self.besides(1);
+                let room = LABELS - composer.width_of(&format!("{rest}:"), &CAPTION) - 1.0;
+                let first = self.ids.first().map_or("", String::as_str);
+                format!("{}{rest}", short(composer, first, &CAPTION, room))
+            }
+        };
         composer.lines(&format!("{names}:\n{}", self.depth), &CAPTION, LABELS)
     }
 }
@@ -106,24 +137,16 @@ fn every_other(set: Vec<(Point, Piece)>, room: f64) -> Vec<(Point, Piece)> {
 
 fn label(group: &[&Spot], viewer: &Viewer) -> Option<Label> {
     let first = group.first()?;
-    let names: Vec<&str> = group.iter().take(3).map(|spot| spot.id.as_str()).collect();
-    let more =
-        if names.len() < group.len() { format!(" and {} more", group.len() - names.len()) } else { String::new() };
-    let eyes = match first.eyes {
-        Eyes::Both => "",
-        Eyes::Left => " (left eye)",
-        Eyes::Right => " (right eye)",
-    };
-    let names = format!("{}{more}{eyes}", names.join(", "));
     Some(Label {
-        names,
+        ids: group.iter().map(|spot| spot.id.clone()).collect(),
+        eyes: first.eyes,
         depth: depth_words(first, viewer),
         at: first.middle,
         is_strip: matches!(first.form, Seen::Strip(_)),
     })
 }
 
-/// How deep a spot stands: "4.5 cm toward, 2 pd", "3 cm toward to 2 cm away, 1.8 to -1 pd".
+/// How deep a spot stands: "4.5 cm toward (2 pd)", "3 cm toward (1.2 pd) to 2 cm away (0.7 pd)".
 fn depth_words(spot: &Spot, viewer: &Viewer) -> String {
     let (near, far) = spot.parallax;
     let Some(viewing) = viewer.viewing() else { return String::new() };

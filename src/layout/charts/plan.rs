@@ -284,6 +284,9 @@ impl Drawing<'_> {
         if self.spots.iter().any(|spot| spot.eyes != Eyes::Both) {
             parts.push("dotted: one eye alone".to_owned());
         }
+        if self.spots.iter().any(|spot| self.plan.is_beyond(spot)) {
+            parts.push("arrowhead: farther than the sheet".to_owned());
+        }
         if let Some((near, far)) = range(self.viewer) {
             let far = if far.is_finite() { cm(far) } else { "parallel eyes".to_owned() };
             parts.push(format!("shade: the range of the viewer, {} to {far}", cm(near)));

@@ -135,7 +135,10 @@ fn an_arrangement_arrives() {
         let Body::Jump(jump) = read.body else { panic!() };
         assert_eq!((jump.numbers, jump.stay, jump.rounds), (false, Seconds(2.0), 4));
         let Stops::Arranged(arrangement) = jump.stops else { panic!() };
-        assert_eq!((arrangement.form, arrangement.count, arrangement.spacing), (form, 3, Mm(30.0)));
+        assert_eq!(
+            (arrangement.form, arrangement.count, arrangement.spacing),
+            (form, Ramp::Same(3), Ramp::Same(Mm(30.0)))
+        );
         assert_eq!(arrangement.route, Some(vec![2, 3, 1]));
         assert_eq!(arrangement.depths.len(), 2);
         assert_eq!((arrangement.target.shape, arrangement.target.lock), (Shape::Disc, true));

@@ -21,7 +21,7 @@ fn source_lines(folder: &Path, found: &mut Vec<(String, String)>) {
         } else if path.extension().is_some_and(|e| e == "rs") {
             let text = std::fs::read_to_string(&path).unwrap();
             let lines: Vec<_> = text.lines().map(|l| l.trim().trim_start_matches(['/', '!', ' '])).collect();
-            for pair in lines.windows(2).filter(|pair| pair[0].starts_with("Source:")) {
+            for pair in lines.windows(2).filter(|pair| pair[0].starts_with("Source: ")) {
                 found.push((path.display().to_string(), pair.join(" ")));
             }
         }

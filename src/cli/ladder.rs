@@ -83,7 +83,7 @@ fn cells(rung: &Rung) -> [String; COLUMNS] {
         rung.strand.to_owned(),
         format!("{}/{}{variant}", rung.level, rung.levels),
         rung.grade.zip(rung.difficulty).map_or_else(|| "-".to_owned(), |(g, d)| format!("{g:>2} ({d:.1})")),
-        rung.demand_pd.map_or_else(|| "-".to_owned(), demand_words),
+        rung.demand_pd.map_or_else(|| "-".to_owned(), |ends| demand_words(ends).replace(" pd ", " ")),
         rung.place_mm.map_or_else(|| "-".to_owned(), place_words),
         if rung.questions == 0 { String::new() } else { rung.questions.to_string() },
     ]
@@ -104,10 +104,10 @@ pub(super) fn demand_words([low, high]: [f64; 2]) -> String {
     let side = |pd: f64| if pd < 0.0 { "away" } else { "toward" };
     match (amount(low), amount(high)) {
         (low, high) if low == "0" && high == "0" => "on the page".to_owned(),
-        (a, b) if a == b && side(low) == side(high) => format!("{a} {}", side(low)),
-        (a, b) if 0.0 <= low => format!("{a} to {b} toward"),
-        (a, b) if high <= 0.0 => format!("{b} to {a} away"),
-        (a, b) => format!("{a} away to {b} toward"),
+        (a, b) if a == b && side(low) == side(high) => format!("{a} pd {}", side(low)),
+        (a, b) if 0.0 <= low => format!("{a} to {b} pd toward"),
+        (a, b) if high <= 0.0 => format!("{b} to {a} pd away"),
+        (a, b) => format!("{a} pd away to {b} pd toward"),
     }
 }
 
@@ -134,10 +134,10 @@ mod tests {
     #[test]
     fn demands_are_told_from_small_to_large() {
         assert_eq!(demand_words([0.0, 0.0]), "on the page");
-        assert_eq!(demand_words([1.0, 4.0]), "1 to 4 toward");
-        assert_eq!(demand_words([-4.0, -1.0]), "1 to 4 away");
-        assert_eq!(demand_words([-2.0, -2.0]), "2 away");
-        assert_eq!(demand_words([-2.0, 2.0]), "2 away to 2 toward");
+        assert_eq!(demand_words([1.0, 4.0]), "1 to 4 pd toward");
+        assert_eq!(demand_words([-4.0, -1.0]), "1 to 4 pd away");
+        assert_eq!(demand_words([-2.0, -2.0]), "2 pd away");
+        assert_eq!(demand_words([-2.0, 2.0]), "2 pd away to 2 pd toward");
     }
 
     /// A mark may stand deeper than its target; a path goes to and fro between its ends.

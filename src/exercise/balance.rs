@@ -2,6 +2,7 @@
 //!
 //! Unequal eyes are for a professional to decide: without `[gate]` in `set.toml` a set with a balance is refused.
 
+use super::ramp::Ramp;
 use crate::scene::Eye;
 use crate::spec::Share;
 use crate::spec::field::{Field, TableForm, TableSpec, Takes, percent};
@@ -19,6 +20,22 @@ pub struct Balance {
     pub share: f64,
 }
 
+/// A balance that may change from level to level.
+#[derive(Debug, Clone, PartialEq)]
+pub struct BalanceRamp {
+    /// The eye that gets less.
+    pub stronger: Eye,
+    /// What it keeps.
+    pub share: Ramp<Share>,
+}
+
+impl BalanceRamp {
+    /// The balance on a level.
+    pub fn at(&self, level: u32) -> Balance {
+        Balance { stronger: self.stronger, share: self.share.at(level).0 }
+    }
+}
+
 /// `balance = { … }`. Source of the limits: design choice.
 pub const BALANCE: TableSpec = TableSpec {
     name: "balance",
@@ -27,7 +44,7 @@ pub const BALANCE: TableSpec = TableSpec {
         Field::required("stronger", Takes::Choice(&["left", "right"]), "The stronger eye: it gets less."),
         Field::required(
             "share",
-            Takes::Share(percent(20.0, 100.0)),
+            Takes::Ramp(&Takes::Share(percent(20.0, 100.0))),
             "What the stronger eye keeps. On paper its lines have so much of their width, and its discs a hole that \
              leaves so much of their area; letters, drawings and watch marks stay whole, ink stays solid. On a screen its ink \
              has so much of its luminance step from the ground. Places and the outer edges of shapes stay, and so does the other eye's \
@@ -53,11 +70,11 @@ impl Balance {
 }
 
 /// Reads `balance` of `[exercise]`. `None`: a problem has been pushed.
-pub(super) fn read(reader: &mut Reader<'_>, exercise: &Table<'_>) -> Option<Option<Placed<Balance>>> {
+pub(super) fn read(reader: &mut Reader<'_>, exercise: &Table<'_>) -> Option<Option<Placed<BalanceRamp>>> {
     let Some(mut table) = exercise.inline_table(reader, "balance")? else { return Some(None) };
     table.check_keys(reader);
     let stronger = table.one_of(reader, "stronger", &[Eye::Left, Eye::Right]);
-    let share: Option<Share> = table.get(reader, "share");
-    let value = Balance { stronger: stronger?, share: share?.0 };
+    let share = table.get(reader, "share");
+    let value = BalanceRamp { stronger: stronger?, share: share? };
     Some(Some(Placed { value, place: table.place() }))
 }

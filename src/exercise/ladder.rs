@@ -48,6 +48,7 @@ pub(super) fn look_ahead(
 ) -> Vec<RampSeen> {
     let mut untold = Diagnostics::new();
     let mut ahead = reader.ahead(&mut untold);
+    super::balance::read(&mut ahead, table);
     (kind.read)(&mut ahead, document, table);
     ahead.ramps().to_vec()
 }

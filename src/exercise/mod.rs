@@ -29,7 +29,7 @@ use crate::spec::read::{Placed, Word};
 use crate::spec::reader::Reader;
 use crate::spec::table::Table;
 
-use balance::Balance;
+use balance::{Balance, BalanceRamp};
 use quiz::Quiz;
 use readings::Readings;
 use words::{AuthorWords, Words};
@@ -44,7 +44,7 @@ pub struct Exercise {
     /// The author's own words.
     pub words: AuthorWords,
     /// What the stronger eye keeps, where a professional set it.
-    pub balance: Option<Placed<Balance>>,
+    pub balance: Option<Placed<BalanceRamp>>,
     /// Gives other draws of what is drawn by lot.
     pub seed: u32,
     /// What it draws.
@@ -189,7 +189,8 @@ kinds! {
 impl Exercise {
     /// How many levels it has: as many as its ramps, or one.
     pub fn levels(&self) -> u32 {
-        self.body.inner().levels().unwrap_or(1)
+        let of_balance = || self.balance.as_ref().and_then(|balance| balance.value.share.levels());
+        self.body.inner().levels().or_else(of_balance).unwrap_or(1)
     }
 
     /// How many variants each level has.
@@ -471,7 +472,7 @@ impl Exercise {
             effort,
             scene,
             words: words.with(&self.words),
-            balance: self.balance.as_ref().map(|balance| balance.value),
+            balance: self.balance.as_ref().map(|balance| balance.value.at(level)),
         }
     }
 }

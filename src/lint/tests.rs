@@ -1,6 +1,7 @@
 //! Tests of the rules: each has a page that fails it and one that passes it, and the table holds no surprises.
 
 mod dots;
+mod grades;
 mod stripes;
 
 use std::collections::BTreeSet;
@@ -11,6 +12,7 @@ use crate::optics::Viewer;
 use crate::scene::{Eyes, Shape};
 use crate::solve::{PathPoint, stand};
 use crate::spec::Colours;
+use crate::units::PrismDioptre;
 
 const VIEWER: Viewer = Viewer::new(Mm(400.0), Mm(63.0), (Mm(50.0), Mm(75.0)));
 
@@ -132,6 +134,9 @@ fn examples() -> Vec<(&'static str, Vec<Diagnostic>, Vec<Diagnostic>)> {
         ("art-field", lint_page(&[target("a", (75.0, 0.0), -0.5)]), lint_page(&[target("a", (74.75, 0.0), -0.5)])),
         ("parallel-axes", lint_page(&[target("a", (0.0, 0.0), 45.0)]), lint_page(&[target("a", (0.0, 0.0), 44.9)])),
         ("near-place", lint_page(&[target("a", (0.0, 0.0), -63.1)]), lint_page(&[target("a", (0.0, 0.0), -63.0)])),
+        ("near-point", grades::at_near_point(21.1), grades::at_near_point(21.0)),
+        ("range", grades::in_zone(7.01), grades::in_zone(7.0)),
+        ("rise", grades::in_order([2.1, 2.0]), grades::in_order([2.0, 2.1])),
         ("disparity-gradient", lint_page(&near_pair(4.9)), lint_page(&near_pair(5.0))),
         ("crowd", lint_page(&row(29.9)), lint_page(&row(30.0))),
         ("device-dot", lint_page(&[target("a", (0.0, 0.0), -0.2)]), lint_page(&[target("a", (0.0, 0.0), -0.265)])),
@@ -167,6 +172,8 @@ fn examples() -> Vec<(&'static str, Vec<Diagnostic>, Vec<Diagnostic>)> {
             lint_page(&[dots::square(40.0, 7.04, "dots")]),
             lint_page(&[dots::square(40.0, 7.02, "dots")]),
         ),
+        // 30 mm at 400 mm fill 4.295 degrees; a quarter of the period whose half they are is 128.9 arcmin.
+        ("fusion", grades::apart(129.5), grades::apart(128.5)),
     ]
 }
 
@@ -258,7 +265,7 @@ fn a_target_and_its_frame_are_one_finding_for_each_edge() {
 #[test]
 fn a_path_counts_by_its_extreme_points() {
     let found = lint_page(&[trail(&[(-40.0, 0.0, -70.0), (0.0, 0.0, 0.0), (40.0, 0.0, 46.0)])]);
-    assert_eq!(codes(&found), ["W-NEAR-PARALLEL", "W-NEAR-PLACE", "N-LEVEL"]);
+    assert_eq!(codes(&found), ["W-NEAR-PARALLEL", "W-NEAR-PLACE", "N-ZONE", "N-LEVEL"]);
 }
 
 #[test]
@@ -276,7 +283,7 @@ fn lines_of_one_place_are_one_finding_about_the_worst() {
     assert_eq!(parallel[0].help, "ask for less than `11.25 pd away`");
     // Without a place, each is told.
     let found = lint_page(&[target("a", (-50.0, 0.0), 45.0), target("b", (50.0, 0.0), 46.0)]);
-    assert_eq!(codes(&found), ["W-NEAR-PARALLEL", "W-NEAR-PARALLEL", "N-LEVEL"]);
+    assert_eq!(codes(&found), ["W-NEAR-PARALLEL", "W-NEAR-PARALLEL", "N-ZONE", "N-LEVEL"]);
 }
 
 #[test]

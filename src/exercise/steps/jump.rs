@@ -43,9 +43,9 @@ pub struct Arrangement {
     /// The layout.
     pub form: ArrangementForm,
     /// How many stops, at least 2.
-    pub count: u32,
+    pub count: Ramp<u32>,
     /// Between the middles of neighbours; for a ring: its radius.
-    pub spacing: Mm,
+    pub spacing: Ramp<Mm>,
     /// The order in which the places are visited, each place from 1 to `count` once. Without one: in the order of the
     /// places (left to right, top to bottom, clockwise from the top).
     pub route: Option<Vec<u32>>,
@@ -119,16 +119,17 @@ const ARRANGEMENT: TableSpec = TableSpec {
                 Takes::Choice(&["row", "column", "ring"]),
                 "The layout: left to right, top to bottom, or clockwise from the top.",
             ),
-            Field::required("count", Takes::Count { min: 2, max: MOST_STOPS }, "How many stops."),
+            Field::required("count", Takes::Ramp(&Takes::Count { min: 2, max: MOST_STOPS }), "How many stops."),
             Field::required(
                 "spacing",
-                Takes::Length(mm(5.0, 170.0)),
+                Takes::Ramp(&Takes::Length(mm(5.0, 170.0))),
                 "Between the middles of neighbours; in a ring: its radius.",
             ),
             Field::optional(
                 "route",
                 Takes::List { of: &Takes::Count { min: 1, max: MOST_STOPS }, min: 2, max: MOST_STOPS },
-                "The order in which the places are visited, each once: `[1, 3, 2]`. Left out: in the order of the places.",
+                "The order in which the places are visited, each once: `[1, 3, 2]`. Left out: in the order of the places. A `count` that \
+                 changes from level to level has no route.",
             ),
             Field::required(
                 "depths",
@@ -166,7 +167,10 @@ impl Draws for Jump {
     fn levels(&self) -> Option<u32> {
         match &self.stops {
             Stops::Listed(targets) => targets.iter().find_map(Target::levels),
-            Stops::Arranged(a) => a.depths.iter().find_map(Ramp::levels).or(a.target.size.levels()),
+            Stops::Arranged(a) => {
+                let place = a.spacing.levels().or(a.count.levels());
+                a.depths.iter().find_map(Ramp::levels).or(a.target.size.levels()).or(place)
+            }
         }
     }
 
@@ -206,28 +210,38 @@ fn read_arrangement(reader: &mut Reader<'_>, mut table: Table<'_>) -> Option<Arr
     table.check_keys(reader);
     let forms = [ArrangementForm::Row, ArrangementForm::Column, ArrangementForm::Ring];
     let form = table.one_of(reader, "form", &forms);
-    let count = table.get(reader, "count");
+    let count: Option<Ramp<u32>> = table.get(reader, "count");
     let spacing = table.get(reader, "spacing");
     let route: Option<Option<Vec<Placed<u32>>>> = table.maybe(reader, "route");
     let depths: Option<Vec<Ramp<Depth>>> = table.get(reader, "depths");
     let place = table.place_of(reader, "depths");
     let look = target::read_look(reader, &table);
     let (count, depths) = (count?, depths?);
-    if count < u32::try_from(depths.len()).unwrap_or(u32::MAX) {
-        let message = format!("{} depths for {count} stops: some would never be used", depths.len());
+    let fewest = (1..=count.levels().unwrap_or(1)).map(|level| count.at(level)).min().unwrap_or(0);
+    if fewest < u32::try_from(depths.len()).unwrap_or(u32::MAX) {
+        let message = format!("{} depths for {fewest} stops: some would never be used", depths.len());
         let problem = Diagnostic::error(codes::LIST, place, message)
-            .with_label(format!("at most {count}"))
+            .with_label(format!("at most {fewest}"))
             .with_help("leave out depths, or raise `count`");
         reader.push(problem);
         return None;
     }
     let route = match route? {
+        Some(_) if count.levels().is_some() => {
+            let message =
+                "`route` visits each place once: it does not go with a `count` that changes from level to level";
+            let problem = Diagnostic::error(codes::CONFLICT, table.place_of(reader, "route"), message)
+                .with_label("how many places?")
+                .with_help("leave out `route`, or give `count` one number");
+            reader.push(problem);
+            return None;
+        }
         Some(route) => Some(super::check_once(
             reader,
             table.place_of(reader, "route"),
             ("route", "place"),
             &route,
-            count as usize,
+            fewest as usize,
         )?),
         None => None,
     };
@@ -289,7 +303,7 @@ impl Jump {
 impl Arrangement {
     /// The stops on a level, in the order of the route.
     fn features(&self, level: u32) -> Vec<Feature> {
-        let in_place_order = (1..=self.count).collect::<Vec<_>>();
+        let in_place_order = (1..=self.count.at(level)).collect::<Vec<_>>();
         let route = self.route.as_ref().unwrap_or(&in_place_order);
         route.iter().zip(1..).map(|(&place, stop): (&u32, u32)| self.stop(place, stop, level)).collect()
     }
@@ -297,7 +311,7 @@ impl Arrangement {
     /// The copy of the target at a place (from 1), which is this stop (from 1) of the route.
     fn stop(&self, place: u32, stop: u32, level: u32) -> Feature {
         let index = place as usize - 1;
-        let (dx, dy) = self.offset(index);
+        let (dx, dy) = self.offset(index, level);
         let target = Target {
             label: format!("{}-{stop}", self.target.label),
             at: At { x: Mm(self.target.at.x.0 + dx), y: Mm(self.target.at.y.0 + dy) },
@@ -308,14 +322,15 @@ impl Arrangement {
     }
 
     /// From the middle of the arrangement to a place, mm.
-    fn offset(&self, index: usize) -> (f64, f64) {
-        let along = (index as f64 - f64::from(self.count - 1) / 2.0) * self.spacing.0;
+    fn offset(&self, index: usize, level: u32) -> (f64, f64) {
+        let (count, spacing) = (f64::from(self.count.at(level)), self.spacing.at(level).0);
+        let along = (index as f64 - (count - 1.0) / 2.0) * spacing;
         match self.form {
             ArrangementForm::Row => (along, 0.0),
             ArrangementForm::Column => (0.0, along),
             ArrangementForm::Ring => {
-                let angle = (360.0 * index as f64 / f64::from(self.count) - 90.0).to_radians();
-                (self.spacing.0 * libm::cos(angle), self.spacing.0 * libm::sin(angle))
+                let angle = (360.0 * index as f64 / count - 90.0).to_radians();
+                (spacing * libm::cos(angle), spacing * libm::sin(angle))
             }
         }
     }

@@ -32,6 +32,7 @@ mod kinds;
 mod measure;
 mod oracles;
 mod plans;
+mod plot;
 mod reading;
 
 mod readers;

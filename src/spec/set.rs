@@ -351,7 +351,7 @@ fn read_edition(
     table.check_keys(reader);
     let id: Option<Placed<String>> = table.get(reader, "id");
     let id = id.and_then(|id| super::unique(reader, "edition id", id, names));
-    let id = id.and_then(|id| beside_readers(reader, &table, id));
+    let id = id.and_then(|id| own_folder(reader, &table, id));
     let page = table.one_of(reader, "page", &[PageFormat::A4, PageFormat::Letter, PageFormat::Wide]);
     let ground = table.one_of(reader, "ground", &[Ground::White, Ground::Black]);
     let ppi = table.get(reader, "ppi").map(Ppi);
@@ -370,12 +370,14 @@ fn read_edition(
     Some(Edition { id, page, ground, glasses, colour: colour?, ppi, formats, answers: answers?, place })
 }
 
-/// Keeps the name of an edition, or pushes that it is the folder of the readers.
-fn beside_readers(reader: &mut Reader<'_>, table: &Table<'_>, id: String) -> Option<String> {
-    if id != FOLDER {
-        return Some(id);
-    }
-    let message = format!("an edition cannot be `{FOLDER}`: the sets of the readers have that folder");
+/// The folder of the charts of a set, beside those of its editions.
+pub const PLOT: &str = "plot";
+
+/// Keeps the name of an edition, or pushes that it is the folder of something else.
+fn own_folder(reader: &mut Reader<'_>, table: &Table<'_>, id: String) -> Option<String> {
+    let taken = [(FOLDER, "the sets of the readers have"), (PLOT, "the charts of the set have")];
+    let Some((_, whose)) = taken.into_iter().find(|(folder, _)| *folder == id) else { return Some(id) };
+    let message = format!("an edition cannot be `{id}`: {whose} that folder");
     let problem = Diagnostic::error(codes::DUPLICATE, table.place_of(reader, "id"), message)
         .with_label("taken")
         .with_help("give the edition another name");

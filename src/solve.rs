@@ -44,9 +44,9 @@ pub struct Stand {
 pub const FLAT: f64 = 0.005;
 
 impl Stand {
-    /// The demand with its side: "2 pd toward", "on the page".
-    pub fn demand_words(&self) -> String {
-        let demand = self.demand.0;
+    /// The demand counted from a base, with its side: "2 pd toward", "on the page".
+    pub fn demand_words(&self, base: PrismDioptre) -> String {
+        let demand = self.demand.0 - base.0;
         if demand.abs() < FLAT {
             return "on the page".to_owned();
         }
@@ -139,12 +139,13 @@ pub fn half_x(x: f64, parallax: f64, eye: Eye) -> f64 {
 pub fn solve(scene: &Scene, viewer: &Viewer) -> Result<Vec<SolvedFeature>, Vec<SolveProblem>> {
     let problem = |kind| SolveProblem { feature: String::new(), place: None, kind };
     let solver = Solver::new(viewer).map_err(|kind| vec![problem(kind)])?;
-    let page = solver.stand(Mm(0.0)).ok_or_else(|| vec![problem(ProblemKind::NotFinite)])?;
+    let page = solver.parallax(&Depth::Page).map_err(|kind| vec![problem(kind)])?;
+    let page = solver.stand(page).ok_or_else(|| vec![problem(ProblemKind::NotFinite)])?;
     let (mut solved, mut problems) = (Vec::new(), Vec::new());
     for feature in &scene.features {
         match solve_feature(feature, &solver) {
             Ok(target) => {
-                let companions = companions::of(&target, feature.companions, page);
+                let companions = companions::of(&target, feature.companions, page, solver.base_demand);
                 let numbers = scale::numbers(&target, &feature.form, viewer.distance);
                 solved.push(target);
                 solved.extend(companions.into_iter().chain(numbers));
@@ -270,11 +271,13 @@ struct SolvedPoint {
 /// Solves one point. In true perspective its cyclopean place is (X D/Z, Y D/Z), which is the midpoint of the two
 /// half-images of the point in space.
 fn solve_point(at: At, depth: &Depth, scaling: Scaling, solver: &Solver) -> Result<SolvedPoint, ProblemKind> {
-    let parallax = solver.parallax(depth)?;
+    let intended = solver.intended(depth)?;
+    let parallax = solver.drawn(intended)?;
     let stand = solver.stand(parallax).ok_or(ProblemKind::NotFinite)?;
     let magnification = match scaling {
         Scaling::ConstantAngle => 1.0,
-        Scaling::ConstantObject => solver.own.magnification(parallax).ok_or(ProblemKind::NotFinite)?,
+        // A base moves the whole scene and changes no size in it.
+        Scaling::ConstantObject => solver.own.magnification(intended).ok_or(ProblemKind::NotFinite)?,
     };
     let x = quantise(at.x.0 * magnification).ok_or(ProblemKind::NotFinite)?;
     let y = quantise(at.y.0 * magnification).ok_or(ProblemKind::NotFinite)?;

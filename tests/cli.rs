@@ -228,8 +228,12 @@ fn check_prints_the_ladder_and_writes_nothing() {
     assert_eq!(ended.code, Some(0), "{}", ended.err);
     let rows: Vec<Vec<&str>> = ended.out.lines().map(|line| line.split_whitespace().collect()).collect();
     let row = |id: &str| rows.iter().find(|row| row.get(1) == Some(&id)).unwrap().join(" ");
-    assert!(row("bollard-1").ends_with("bollard-1 jump jump 1/2 XX 1 away to 1 toward 376 to 427"), "{}", ended.out);
-    assert!(row("tide-post").ends_with("tide-post hold toward 1/1 YY 1 toward 376"), "{}", ended.out);
+    assert!(
+        row("bollard-1").ends_with("bollard-1 jump jump 1/2 3 (22.0) 1 away to 1 toward 376 to 427"),
+        "{}",
+        ended.out
+    );
+    assert!(row("tide-post").ends_with("tide-post hold toward 1/1 1 (9.0) 1 toward 376"), "{}", ended.out);
     assert_eq!(fs::read_dir(yard.0.path()).unwrap().count(), 1);
 }
 

@@ -18,7 +18,7 @@ pub(super) fn report(set: &SetSpec, pages: &[Charting]) -> Result<Vec<u8>, serde
     json::to_vec(&Report {
         schema: 1,
         set: SetPart { id: &set.id, version: &set.version },
-        viewer: ViewerPart::new(&set.viewer, &set.known),
+        viewer: ViewerPart::new(&set.viewer, &set.known, set.gate.as_deref()),
         pages: pages.iter().map(PagePart::new).collect(),
     })
 }
@@ -27,7 +27,7 @@ pub(super) fn report(set: &SetSpec, pages: &[Charting]) -> Result<Vec<u8>, serde
 struct Report<'a> {
     schema: u32,
     set: SetPart<'a>,
-    viewer: ViewerPart,
+    viewer: ViewerPart<'a>,
     pages: Vec<PagePart<'a>>,
 }
 

@@ -15,7 +15,7 @@ use super::report::{fine, round};
 
 /// The viewer, with what is known of their eyes.
 #[derive(Serialize)]
-pub(super) struct ViewerPart {
+pub(super) struct ViewerPart<'a> {
     distance_mm: f64,
     ipd_mm: f64,
     ipd_range_mm: [f64; 2],
@@ -29,7 +29,7 @@ pub(super) struct ViewerPart {
     phoria_pd: Option<f64>,
     near_point_mm: Option<f64>,
     /// What the pages ride on; null without.
-    base: Option<BasePart>,
+    base: Option<BasePart<'a>>,
 }
 
 /// The most that pages may ask on each side, as amounts, with the name of what bounds it.
@@ -56,12 +56,16 @@ struct ReservePart {
     recovery_pd: Option<f64>,
 }
 
+/// What every page rides on. It is part of each parallax and demand of the report: less `horizontal_pd`, a demand is what
+/// was asked for.
 #[derive(Serialize)]
-struct BasePart {
+struct BasePart<'a> {
     /// Positive toward.
     horizontal_pd: f64,
-    /// Positive where the right eye's picture lies higher.
+    /// Positive where the right eye's picture lies higher: each eye's half-image lies half of it off `at_mm`.
     vertical_pd: f64,
+    /// The professional who set it.
+    set_by: Option<&'a str>,
 }
 
 /// How hard a page is.
@@ -85,9 +89,9 @@ struct TermPart {
     weight: f64,
 }
 
-impl ViewerPart {
-    /// Of a viewer, and of what the spec says of their eyes.
-    pub(super) fn new(viewer: &Viewer, known: &Known) -> Self {
+impl<'a> ViewerPart<'a> {
+    /// Of a viewer, and of what the spec says of their eyes and of who set their base.
+    pub(super) fn new(viewer: &Viewer, known: &Known, set_by: Option<&'a str>) -> Self {
         let (low, high) = viewer.ipd_range;
         let base = viewer.base;
         Self {
@@ -107,8 +111,11 @@ impl ViewerPart {
             norms: known.norms.map(Norms::name),
             phoria_pd: known.phoria.map(|phoria| fine(phoria.0.0)),
             near_point_mm: known.near_point.map(|mm| fine(mm.0)),
-            base: (!base.is_none())
-                .then(|| BasePart { horizontal_pd: fine(base.horizontal.0), vertical_pd: fine(base.vertical.0) }),
+            base: (!base.is_none()).then(|| BasePart {
+                horizontal_pd: fine(base.horizontal.0),
+                vertical_pd: fine(base.vertical.0),
+                set_by,
+            }),
         }
     }
 }

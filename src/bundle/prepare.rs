@@ -4,7 +4,7 @@
 
 use std::sync::Arc;
 
-use crate::diagnostics::{Diagnostic, Diagnostics, Severity, Sources};
+use crate::diagnostics::{Diagnostic, Diagnostics, Severity, Sources, codes};
 use crate::exercise::{self, Exercise, Page};
 use crate::layout::grid::ART_FIELD;
 use crate::layout::{self, BookPage, LaidOut};
@@ -14,7 +14,7 @@ use crate::optics::grading::{Asked, Difficulty, difficulty};
 use crate::solve::{self, SolvedFeature};
 use crate::spec::readers::ReaderSpec;
 use crate::spec::{Edition, MediumSource, SetSpec};
-use crate::units::{Mm, Ppi};
+use crate::units::{Mm, Ppi, plain};
 
 use super::inked::Inked;
 use super::load::Loaded;
@@ -163,12 +163,37 @@ pub(super) fn solve_set(
 fn solve_pages(pages: Vec<Page>, set: &SetSpec, diagnostics: &mut Diagnostics) -> Vec<SolvedPage> {
     let mut solved = Vec::new();
     for page in pages {
+        if let Some(problem) = off_distance(&page, set) {
+            push_once(diagnostics, problem);
+            continue;
+        }
         match solve::solve(&page.scene, &set.viewer) {
             Ok(features) => solved.push(SolvedPage::graded(page, features, &set.viewer)),
             Err(problems) => problems.into_iter().for_each(|problem| push_once(diagnostics, problem.into())),
         }
     }
     solved
+}
+
+/// The problem of a page that tells places, or demands at other distances, in a set with a base: from another distance the
+/// same print is another base, and where something seems to stand before turned eyes nobody can promise.
+fn off_distance(page: &Page, set: &SetSpec) -> Option<Diagnostic> {
+    let readings = page.readings.as_ref().filter(|_| !set.viewer.base.is_none())?;
+    let key = if set.viewer.base.horizontal.0 == 0.0 { "base_vertical" } else { "base" };
+    let place = page.scene.features.iter().find(|feature| feature.id == readings.target).and_then(|f| f.place);
+    Some(Diagnostic {
+        severity: Severity::Error,
+        code: codes::CONFLICT,
+        place,
+        message: format!(
+            "a `{}` tells places or other distances, and `{key}` holds at {} cm alone and for no place",
+            page.kind,
+            plain(set.viewer.distance.0 / 10.0, 1)
+        ),
+        label: format!("not with a `{key}`"),
+        help: format!("leave the exercise out of a set with `{key}`"),
+        replacement: None,
+    })
 }
 
 /// Runs the checks and hands each finding to its page and to the whole.

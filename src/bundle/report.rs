@@ -42,7 +42,7 @@ pub fn report(
         set: SetPart { id: &book.set.id, version: &book.set.version },
         reader: book.set.reader.as_deref(),
         edition: EditionPart::new(edition, inked, laid),
-        viewer: ViewerPart::new(&book.set.viewer, &book.set.known),
+        viewer: ViewerPart::new(&book.set.viewer, &book.set.known, book.set.gate.as_deref()),
         defaults: book.defaults.iter().chain(&own).map(Finding::new).collect(),
         pages: pages(book, laid, extent),
         answers: AnswersPart::new(book, edition, laid, extent),
@@ -80,7 +80,7 @@ struct Report<'a> {
     #[serde(skip_serializing_if = "Option::is_none")]
     reader: Option<&'a str>,
     edition: EditionPart<'a>,
-    viewer: ViewerPart,
+    viewer: ViewerPart<'a>,
     /// What the files left open and a default decides, where that shapes depth.
     defaults: Vec<Finding<'a>>,
     pages: Vec<PagePart<'a>>,

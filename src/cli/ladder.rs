@@ -55,9 +55,12 @@ fn rung(solved: &SolvedPage, viewer: &Viewer, number: Option<u32>) -> Rung {
         variant: page.variant,
         questions: page.quiz.as_ref().map_or(0, |quiz| quiz.questions.len()),
         title: page.title.clone(),
-        demand_pd: span(stands.iter().map(|s| s.demand.0)),
-        place_mm: span(stands.iter().map(|s| s.place.map_or(f64::INFINITY, |mm| mm.0)))
-            .map(|ends| ends.map(|end| Some(end).filter(|mm| mm.is_finite()))),
+        // Counted from the base, as written; before turned eyes no place is told.
+        demand_pd: span(stands.iter().map(|s| s.demand.0 - viewer.base.horizontal.0)),
+        place_mm: span(
+            stands.iter().filter(|_| viewer.base.is_none()).map(|s| s.place.map_or(f64::INFINITY, |mm| mm.0)),
+        )
+        .map(|ends| ends.map(|end| Some(end).filter(|mm| mm.is_finite()))),
     }
 }
 

@@ -291,7 +291,10 @@ fn read_part<T: Read + Blend>(
     let (from, to) = (from?, to?);
     let curve = CURVES.iter().position(|word| *word == part.curve);
     let curve = curve.and_then(|i| [Curve::Even, Curve::Geometric, Curve::Difficulty].get(i).copied())?;
-    if !from.blends_with(&to) || (curve == Curve::Geometric && from.geometric(&to, 0.5).is_none()) {
+    if !from.blends_with(&to) {
+        return mixed(reader, slot.key, &Placed { value: to, place: id.place });
+    }
+    if curve == Curve::Geometric && from.geometric(&to, 0.5).is_none() {
         return no_ratio(reader, table);
     }
     let span = Span { first: part.first, of: part.of.max(own), ..Span::whole(own) };

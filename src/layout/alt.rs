@@ -24,9 +24,10 @@ pub fn looked_at(features: &[SolvedFeature]) -> impl Iterator<Item = &SolvedFeat
     features.iter().filter(|f| matches!(f.role, Role::Target | Role::Bead))
 }
 
-/// The demands that a page asks for, from the most toward to the most away, every point of a path included. What is read flat on the
+/// The demands that a page asks for, counted from the base, from the most toward to the most away, every point of a path included. What is read flat on the
 /// page beside a target does not count.
 pub fn demand_range(features: &[SolvedFeature], viewer: &Viewer) -> (f64, f64) {
+    let base = viewer.base.horizontal.0;
     let of = |parallax: f64| 0.0 - 100.0 * parallax / viewer.distance.0;
     let all = features.iter().filter(|f| !matches!(f.role, Role::Guide | Role::Number)).flat_map(|feature| {
         match &feature.form {
@@ -35,7 +36,8 @@ pub fn demand_range(features: &[SolvedFeature], viewer: &Viewer) -> (f64, f64) {
             SolvedForm::Path { points, .. } => points.iter().map(|point| of(point.parallax)).collect(),
         }
     });
-    all.fold((f64::NEG_INFINITY, f64::INFINITY), |(high, low), demand| (high.max(demand), low.min(demand)))
+    all.map(|demand| demand - base)
+        .fold((f64::NEG_INFINITY, f64::INFINITY), |(high, low), demand| (high.max(demand), low.min(demand)))
 }
 
 /// The demand range in words: "4 pd toward", "from 2 pd toward to 1 pd away".
@@ -56,35 +58,64 @@ pub fn demand_words(features: &[SolvedFeature], viewer: &Viewer) -> String {
 fn stands(features: &[SolvedFeature], viewer: &Viewer) -> String {
     let cm = plain(viewer.distance.0 / 10.0, 1);
     match demand_words(features, viewer).as_str() {
-        "the page" => format!("All on the page, at {cm} cm."),
-        words => format!("Depths: {words}; page at {cm} cm."),
+        "the page" => format!("All on the page{}, at {cm} cm.", counted(viewer)),
+        words => format!("Depths{}: {words}; page at {cm} cm.", counted(viewer)),
     }
+}
+
+/// What demands are counted from, where that is not the page as it is drawn.
+fn counted(viewer: &Viewer) -> &'static str {
+    if viewer.base.is_none() { "" } else { ", counted from the base" }
+}
+
+/// The caption of many depths: their range.
+pub fn range_caption(features: &[SolvedFeature], viewer: &Viewer) -> String {
+    let page = plain(viewer.distance.0 / 10.0, 1);
+    format!("Depths{}: {}. From your eyes: page {page} cm.", counted(viewer), demand_words(features, viewer))
+}
+
+/// The caption on a base: demands alone. Where something seems to stand before turned eyes nobody can promise.
+fn on_base(seen: &[&SolvedFeature], viewer: &Viewer) -> String {
+    let base = viewer.base.horizontal;
+    let parts: Vec<String> = match seen.split_first() {
+        Some((first, rest)) if !rest.is_empty() && rest.iter().all(|f| f.stand == first.stand) => {
+            vec![format!("all {}", first.stand.demand_words(base))]
+        }
+        _ => seen.iter().map(|f| format!("{} {}", f.id.replace('-', " "), f.stand.demand_words(base))).collect(),
+    };
+    let page = plain(viewer.distance.0 / 10.0, 1);
+    format!("Depths{}: {}. From your eyes: page {page} cm.", counted(viewer), parts.join("; "))
 }
 
 /// The caption under the art: where the targets should seem to stand, counted from the eyes.
 pub fn caption(features: &[SolvedFeature], viewer: &Viewer) -> String {
-    let page = format!("page {} cm", plain(viewer.distance.0 / 10.0, 1));
     if apart::is_apart(features) {
         return format!("{} {}", apart::alone(features), stands(features, viewer));
     }
     let seen: Vec<&SolvedFeature> = looked_at(features).collect();
     if seen.is_empty() || 3 < seen.len() {
-        return format!("Depths: {}. From your eyes: {page}.", demand_words(features, viewer));
+        return range_caption(features, viewer);
     }
+    if !viewer.base.is_none() {
+        return on_base(&seen, viewer);
+    }
+    let page = format!("page {} cm", plain(viewer.distance.0 / 10.0, 1));
+    let words = |stand: &Stand| format!("{} ({})", place(stand, viewer), stand.demand_words(viewer.base.horizontal));
     let of = |feature: &&SolvedFeature| {
         let name = feature.id.replace('-', " ");
-        format!("{name} {} ({})", place(&feature.stand, viewer), feature.stand.demand_words())
+        format!("{name} {}", words(&feature.stand))
     };
     let parts: Vec<String> = match seen.split_first() {
         Some((first, rest)) if !rest.is_empty() && rest.iter().all(|f| f.stand == first.stand) => {
-            vec![format!("all {} ({})", place(&first.stand, viewer), first.stand.demand_words())]
+            vec![format!("all {}", words(&first.stand))]
         }
         _ => seen.iter().map(of).collect(),
     };
     format!("From your eyes: {}; {page}.", parts.join("; "))
 }
 
-/// Alternative text for the art: what each eye gets, and what both together should see.
+/// Alternative text for the art: what each eye gets, and what both together should see. A base is told
+/// [besides](super::base::sentence).
 pub fn figure(features: &[SolvedFeature], viewer: &Viewer) -> String {
     if features.iter().any(|f| f.role == Role::Field) {
         return dots(features, viewer);
@@ -104,7 +135,8 @@ pub fn figure(features: &[SolvedFeature], viewer: &Viewer) -> String {
     let together: Vec<String> = looked_at(features)
         .take(12)
         .map(|f| {
-            format!("{} {}, {} from the eyes", f.id.replace('-', " "), f.stand.demand_words(), place(&f.stand, viewer))
+            let name = format!("{} {}", f.id.replace('-', " "), f.stand.demand_words(viewer.base.horizontal));
+            if viewer.base.is_none() { format!("{name}, {} from the eyes", place(&f.stand, viewer)) } else { name }
         })
         .collect();
     let moved = if demand_words(features, viewer) == "the page" { "" } else { " moved sideways by their depth" };

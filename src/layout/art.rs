@@ -1,7 +1,8 @@
 //! From solved features to the filled areas that each eye gets, with their overlap.
 //!
 //! Every offset comes from the solver; this file only draws outlines at the places it is given, lets solid features
-//! hide what stands behind them, and computes where the two eyes' areas cover the same ground.
+//! hide what stands behind them, and computes where the two eyes' areas cover the same ground. A vertical base comes in
+//! here and nowhere else: as two whole pictures that differ in height.
 
 use i_overlay::core::fill_rule::FillRule;
 use i_overlay::core::overlay_rule::OverlayRule;
@@ -13,6 +14,7 @@ use crate::outline;
 use crate::scene::{Eye, Eyes, Role, Shape};
 use crate::solve::{self, PathPoint, SolvedFeature, SolvedForm};
 
+use super::base::Ride;
 use super::dots::{self, Cover};
 use super::sheet::Art;
 
@@ -26,14 +28,17 @@ type Contours = Vec<Vec<[f64; 2]>>;
 
 /// The art of a page; `middle` is the middle of the art field, page mm.
 pub fn compose(features: &[SolvedFeature], middle: Point) -> Art {
-    thinned(features, middle, None)
+    page(features, middle, None, Ride::NONE)
 }
 
-/// The same with thinner marks for the stronger eye, in solid ink: nothing moves, and the other eye's part stays.
+/// The same as a page asks for it.
 ///
+/// With a balance: thinner marks for the stronger eye, in solid ink: nothing moves, and the other eye's part stays.
 /// Letters and watch marks stay whole: a thinner letter is another letter, and a watch mark tells of its eye.
-pub fn thinned(features: &[SolvedFeature], middle: Point, balance: Option<Balance>) -> Art {
-    let (mut art, mut cover) = (Art::default(), Cover::default());
+///
+/// With a base: the horizontal part is in the parallax of the features, the vertical part comes in here.
+pub fn page(features: &[SolvedFeature], middle: Point, balance: Option<Balance>, ride: Ride) -> Art {
+    let (mut art, mut cover) = (Art::default(), Cover::new(ride));
     let solids: Vec<Solid<'_>> = features.iter().filter(|f| f.solid).map(|f| Solid::new(f, middle)).collect();
     for feature in features {
         let seen = |eye| {
@@ -44,23 +49,61 @@ pub fn thinned(features: &[SolvedFeature], middle: Point, balance: Option<Balanc
             }
         };
         let (left, right) = (seen(Eye::Left), seen(Eye::Right));
-        cover.add(left.paths.iter().chain(&right.paths), if feature.solid { HALO } else { dots::HALO });
+        let halo = if feature.solid { HALO } else { dots::HALO };
+        cover.add(Eye::Left, &left.paths, halo);
+        cover.add(Eye::Right, &right.paths, halo);
         let alike = !is_thinned(feature, Eye::Left, balance) && !is_thinned(feature, Eye::Right, balance);
-        if alike && is_flat(feature) && !left.cut && !right.cut {
+        if alike && ride.is_none() && is_flat(feature) && !left.cut && !right.cut {
             art.flat.extend(left.paths);
         } else {
             art.left.extend(left.paths);
             art.right.extend(right.paths);
         }
     }
+    lift(&mut art, ride);
     art.overlap = overlap(&art.left, &art.right);
     for feature in features {
         if let SolvedForm::Dots(field) = &feature.form {
             let shares = Eye::ALL.map(|eye| left_of(feature, eye, balance));
-            art.dots.push(dots::bars(feature, field, middle, shares, &cover));
+            art.dots.extend(dots::bars(feature, field, middle, (shares, ride), &cover));
         }
     }
+    if !ride.is_none() {
+        art.over = over_dots(&art);
+    }
     art
+}
+
+/// Moves the left eye's outlines down and the right eye's up, by half of the rise each.
+pub fn lift(art: &mut Art, ride: Ride) {
+    if ride.rise == 0.0 {
+        return;
+    }
+    for (paths, down) in [(&mut art.left, ride.rise / 2.0), (&mut art.right, -ride.rise / 2.0)] {
+        paths.iter_mut().for_each(|path| path.apply_affine(Affine::translate((0.0, down))));
+    }
+}
+
+/// Where an outline of one eye and dots of the other cover the same ground: with a base they may.
+fn over_dots(art: &Art) -> Vec<BezPath> {
+    let mut out = Vec::new();
+    for dots in &art.dots {
+        for (paths, bars) in [(&art.left, &dots.right), (&art.right, &dots.left)] {
+            let boxes: Vec<Rect> = bars.bars.iter().map(|bar| bar.area(bars.height)).collect();
+            for path in paths {
+                let bounds = path.bounding_box();
+                let near: Contours = boxes.iter().filter(|area| touches(bounds, **area)).map(corners).collect();
+                if !near.is_empty() {
+                    out.extend(combine(&flatten(path), &near, OverlayRule::Intersect));
+                }
+            }
+        }
+    }
+    out
+}
+
+fn corners(area: &Rect) -> Vec<[f64; 2]> {
+    vec![[area.x0, area.y0], [area.x1, area.y0], [area.x1, area.y1], [area.x0, area.y1]]
 }
 
 /// The share of a feature's ink that is left for an eye.

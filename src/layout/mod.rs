@@ -7,6 +7,7 @@ pub mod alt;
 pub mod apart;
 pub mod art;
 pub mod balance;
+pub mod base;
 pub mod charts;
 pub mod compose;
 mod dots;

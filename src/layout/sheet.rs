@@ -220,7 +220,7 @@ impl Patch {
 
 /// The art of a page as filled areas, mm. Non-zero winding within each path; paths of one list may overlap.
 ///
-/// Vector renderers draw `left`, `right`, `overlap`, `flat` in this order and never blend. The raster renderer takes
+/// Vector renderers draw `left`, `right`, `overlap`, `flat`, the dots and `over` in this order and never blend. The raster renderer takes
 /// the coverage of `left` + `flat` for the left eye and of `right` + `flat` for the right eye, per pixel.
 #[derive(Debug, Clone, Default)]
 pub struct Art {
@@ -232,14 +232,16 @@ pub struct Art {
     pub overlap: Vec<BezPath>,
     /// Seen by both eyes at the same place: at page depth.
     pub flat: Vec<BezPath>,
-    /// Fields of random dots; they lie clear of all paths.
+    /// Fields of random dots; each eye's lie clear of its paths, and without a base clear of all paths.
     pub dots: Vec<Dots>,
+    /// Where `left` or `right` covers the same ground as the other eye's dots: drawn last, in the overlap colour.
+    pub over: Vec<BezPath>,
 }
 
 impl Art {
     /// Moves everything right and down, mm.
     pub fn shift(&mut self, dx: f64, dy: f64) {
-        for paths in [&mut self.left, &mut self.right, &mut self.overlap, &mut self.flat] {
+        for paths in [&mut self.left, &mut self.right, &mut self.overlap, &mut self.flat, &mut self.over] {
             paths.iter_mut().for_each(|path| path.apply_affine(Affine::translate((dx, dy))));
         }
         for bar in self.dots.iter_mut().flat_map(Dots::lists_mut).flat_map(|bars| &mut bars.bars) {
@@ -286,4 +288,11 @@ pub struct Bar {
     pub x0: f64,
     /// Right end.
     pub x1: f64,
+}
+
+impl Bar {
+    /// What it covers at this height, mm.
+    pub fn area(&self, height: f64) -> Rect {
+        Rect::new(self.x0, self.y - height / 2.0, self.x1, self.y + height / 2.0)
+    }
 }

@@ -1,7 +1,8 @@
 //! What: a half-image, mark or frame that reaches past the art field.
 //!
 //! Why: half-images move apart with depth, so a target that fits by its middle can still leave the field with one eye's
-//! part alone; that part would then run into words, or be cut off where one eye still needs it.
+//! part alone; that part would then run into words, or be cut off where one eye still needs it. A base moves the
+//! pictures of both eyes as wholes, sideways and in height, and counts in full.
 //!
 //! Limit: the art field, the same on every page format. Source: design choice.
 //!
@@ -9,6 +10,7 @@
 
 use super::{Finding, Input, Page, Rule, Words, finding};
 use crate::diagnostics::Severity;
+use crate::optics::Viewer;
 use crate::scene::Eye;
 use crate::solve::{PathPoint, SolvedFeature, SolvedForm, half_x};
 use crate::units::plain;
@@ -51,7 +53,7 @@ fn check_page(input: &Input<'_>, page: &Page<'_>) -> Vec<Finding> {
 
 fn overhangs<'a>(input: &Input<'_>, feature: &'a SolvedFeature) -> Vec<Overhang<'a>> {
     let (half_width, half_height) = (input.field.0.0 / 2.0, input.field.1.0 / 2.0);
-    let Some(area) = area(feature) else { return Vec::new() };
+    let Some(area) = area(feature, input.viewer) else { return Vec::new() };
     let edges = [
         ("left", -half_width - area.left),
         ("right", area.right - half_width),
@@ -64,8 +66,9 @@ fn overhangs<'a>(input: &Input<'_>, feature: &'a SolvedFeature) -> Vec<Overhang<
 
 fn report(input: &Input<'_>, page: &Page<'_>, over: &Overhang<'_>) -> Finding {
     let (Overhang { feature, edge, .. }, past) = (over, plain(over.past, 3));
+    let with_base = if input.viewer.base.is_none() { "" } else { ", with the base" };
     let message = format!(
-        "`{}` reaches `{past}` mm past the {edge} edge of the art field of `{}` x `{}` mm",
+        "`{}` reaches `{past}` mm past the {edge} edge of the art field of `{}` x `{}` mm{with_base}",
         feature.id,
         plain(input.field.0.0, 3),
         plain(input.field.1.0, 3),
@@ -83,9 +86,10 @@ struct Area {
     bottom: f64,
 }
 
-/// The area of a feature over all eyes that see it.
-fn area(feature: &SolvedFeature) -> Option<Area> {
+/// The area of a feature over all eyes that see it, with the base.
+fn area(feature: &SolvedFeature, viewer: &Viewer) -> Option<Area> {
     let eyes = || Eye::ALL.into_iter().filter(|&eye| feature.eyes.include(eye));
+    let base = viewer.base_parallax().0;
     let boxes: Vec<Area> = match &feature.form {
         SolvedForm::Shape { extent, .. } => {
             let x = |eye| half_x(feature.at.0, feature.stand.parallax.0, eye);
@@ -97,19 +101,28 @@ fn area(feature: &SolvedFeature) -> Option<Area> {
             let ends = |eye| strokes.iter().flatten().map(move |end| around(x(eye, end.0), end.1, reach, reach));
             eyes().flat_map(ends).collect()
         }
-        SolvedForm::Dots(dots) => vec![around(feature.at.0, feature.at.1, dots.extent.0 / 2.0, dots.extent.1 / 2.0)],
+        // Rows end where the field ends; the field rides on the base.
+        SolvedForm::Dots(dots) => {
+            let x = |eye| half_x(feature.at.0, base, eye);
+            eyes().map(|eye| around(x(eye), feature.at.1, dots.extent.0 / 2.0, dots.extent.1 / 2.0)).collect()
+        }
         SolvedForm::Path { points, weight, .. } => {
             let reach = weight / 2.0;
             let of_point = |eye, p: &PathPoint| around(half_x(p.x, p.parallax, eye), p.y, reach, reach);
             eyes().flat_map(|eye| points.iter().map(move |p| of_point(eye, p))).collect()
         }
     };
-    boxes.into_iter().reduce(|a, b| Area {
+    let whole = boxes.into_iter().reduce(|a, b| Area {
         left: a.left.min(b.left),
         right: a.right.max(b.right),
         top: a.top.min(b.top),
         bottom: a.bottom.max(b.bottom),
-    })
+    })?;
+    // The left eye's picture lies lower by half of the rise, the right eye's higher.
+    let rise = viewer.base_rise().0 / 2.0;
+    let downs = || eyes().map(|eye| if eye == Eye::Left { rise } else { -rise });
+    let (up, down) = (downs().fold(f64::INFINITY, f64::min), downs().fold(f64::NEG_INFINITY, f64::max));
+    Some(Area { top: whole.top + up, bottom: whole.bottom + down, ..whole })
 }
 
 fn around(x: f64, y: f64, across: f64, down: f64) -> Area {

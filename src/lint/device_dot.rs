@@ -4,11 +4,14 @@
 //! Why: the raster cannot show the two half-images apart in sharp edges; the depth may look flat, and nobody can check
 //! it with a ruler. Vector pages carry it as it is.
 //!
+//! Depths count from the base. A base is never finer than a dot itself: its least step, half a prism dioptre at 20 cm, is
+//! 1 mm.
+//!
 //! Limit: one dot; two for the side of a random dot. Source: design choice; the dot itself is 25.4 mm over the resolution.
 //!
 //! Way out: raise the resolution of the edition, or ask for more depth.
 
-use super::{Device, Finding, Input, Rule, Words, finding, parallax_range};
+use super::{Device, Finding, Input, Rule, Words, finding, intended_range};
 use crate::diagnostics::Severity;
 use crate::optics::{Viewing, limits};
 use crate::scene::Role;
@@ -26,7 +29,7 @@ fn check(input: &Input<'_>) -> Vec<Finding> {
     let mut findings = Vec::new();
     for page in input.pages {
         for feature in page.features.iter().filter(|f| matches!(f.role, Role::Target | Role::Trail)) {
-            let (low, high) = parallax_range(feature);
+            let (low, high) = intended_range(feature, input.viewer);
             let parallax = low.abs().max(high.abs());
             let too_coarse: Vec<&Device<'_>> =
                 input.devices.iter().filter(|d| 0.0 < parallax && parallax < d.ppi.pixel().0).collect();

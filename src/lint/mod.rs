@@ -4,6 +4,7 @@
 //! module doc of each rule says what it looks for, why, where its limit comes from, and the way out.
 
 mod art_field;
+mod base_room;
 mod claim_words;
 mod crowd;
 mod device_dot;
@@ -155,6 +156,7 @@ pub struct Rule {
 /// All rules.
 pub const RULES: &[Rule] = &[
     art_field::RULE,
+    base_room::RULE,
     parallel_axes::RULE,
     near_place::RULE,
     near_point::RULE,
@@ -207,7 +209,14 @@ fn has_own_depth(feature: &SolvedFeature) -> bool {
     }
 }
 
-/// The smallest and the largest parallax of a feature, mm.
+/// The smallest and the largest parallax of a feature counted from the base, mm: what the author asked for.
+fn intended_range(feature: &SolvedFeature, viewer: &Viewer) -> (f64, f64) {
+    let (low, high) = parallax_range(feature);
+    let base = viewer.base_parallax().0;
+    (low - base, high - base)
+}
+
+/// The smallest and the largest parallax of a feature as drawn, mm.
 fn parallax_range(feature: &SolvedFeature) -> (f64, f64) {
     match &feature.form {
         SolvedForm::Shape { .. } | SolvedForm::Strokes { .. } => (feature.stand.parallax.0, feature.stand.parallax.0),

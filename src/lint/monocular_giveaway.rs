@@ -28,10 +28,10 @@ const FEWEST: usize = 12;
 type Span = (f64, f64);
 
 fn check(input: &Input<'_>) -> Vec<Finding> {
-    input.pages.iter().flat_map(check_page).collect()
+    input.pages.iter().flat_map(|page| check_page(page, input.viewer.base_parallax().0)).collect()
 }
 
-fn check_page(page: &Page<'_>) -> Vec<Finding> {
+fn check_page(page: &Page<'_>, base: f64) -> Vec<Finding> {
     if page.features.iter().any(|feature| feature.role == Role::Guide) {
         return Vec::new();
     }
@@ -39,7 +39,7 @@ fn check_page(page: &Page<'_>) -> Vec<Finding> {
     for feature in page.features {
         let SolvedForm::Dots(dots) = &feature.form else { continue };
         for figure in &dots.figures {
-            findings.extend(worst(dots, figure).map(|worst| report(page, feature, figure, &worst)));
+            findings.extend(worst(dots, figure, base).map(|worst| report(page, feature, figure, &worst)));
         }
     }
     findings
@@ -54,8 +54,8 @@ struct Giveaway {
     errors: f64,
 }
 
-fn worst(dots: &SolvedDots, figure: &SolvedFigure) -> Option<Giveaway> {
-    let eyes = Eye::ALL.into_iter().flat_map(|eye| View::new(dots, figure, eye).giveaways());
+fn worst(dots: &SolvedDots, figure: &SolvedFigure, base: f64) -> Option<Giveaway> {
+    let eyes = Eye::ALL.into_iter().flat_map(|eye| View::new(dots, figure, eye, base).giveaways());
     eyes.filter(|giveaway| LIMIT < giveaway.errors).reduce(|a, b| if a.errors < b.errors { b } else { a })
 }
 
@@ -97,21 +97,23 @@ struct Row<'a> {
 }
 
 impl<'a> View<'a> {
-    fn new(dots: &'a SolvedDots, figure: &SolvedFigure, eye: Eye) -> Self {
+    /// On a base of this parallax, mm: the ground is found as without it and then moved with the eye's rows.
+    fn new(dots: &'a SolvedDots, figure: &SolvedFigure, eye: Eye, base: f64) -> Self {
         let middle = |stands: [f64; 2]| (stands[0] + stands[1]) / 2.0;
         let parallax = middle(figure.stands.map(|stand| stand.parallax.0));
         let shift = parallax - middle(dots.ground.map(|stand| stand.parallax.0));
-        let edges = field_edges(dots);
+        let edges = field_edges(dots, base);
         let row = |(index, row): (usize, &'a crate::solve::DotRow)| {
             let chords = |figure: &SolvedFigure| figure.chords.get(index).cloned().unwrap_or_default();
             let place = |(from, to): Span| (half_x(from, parallax, eye), half_x(to, parallax, eye));
             let taken: Vec<Span> = dots.figures.iter().flat_map(chords).collect();
             let reach = dots.parallax_range();
-            let beyond = dots.dot + reach.0.abs().max(reach.1.abs());
+            let beyond = dots.dot + (reach.0 - base).abs().max((reach.1 - base).abs());
+            let on_base = |(from, to): Span| (half_x(from, base, eye), half_x(to, base, eye));
             Row {
                 runs: if eye == Eye::Left { &row.left } else { &row.right },
                 figure: chords(figure).into_iter().map(place).collect(),
-                ground: without(edges, &taken, beyond),
+                ground: without(edges, &taken, beyond).into_iter().map(on_base).collect(),
             }
         };
         Self { eye, dots, shift: shift.abs(), rows: dots.rows.iter().enumerate().map(row).collect() }
@@ -207,9 +209,14 @@ fn add(a: (f64, f64), b: (f64, f64)) -> (f64, f64) {
     (a.0 + b.0, a.1 + b.1)
 }
 
-/// The left and the right edge of a field whose middle is the middle of its points.
-fn field_edges(dots: &SolvedDots) -> Span {
-    let runs = dots.rows.iter().flat_map(|row| row.left.iter().chain(&row.right));
+/// The left and the right edge of a field whose middle is the middle of its points, as without a base of this parallax, mm.
+fn field_edges(dots: &SolvedDots, base: f64) -> Span {
+    let off_base = |eye| move |run: &Span| (half_x(run.0, -base, eye), half_x(run.1, -base, eye));
+    let of_row = |row: &'_ crate::solve::DotRow| -> Vec<Span> {
+        let left = row.left.iter().map(off_base(Eye::Left));
+        left.chain(row.right.iter().map(off_base(Eye::Right))).collect()
+    };
+    let runs = dots.rows.iter().flat_map(of_row);
     runs.fold((f64::INFINITY, f64::NEG_INFINITY), |edges, run| (edges.0.min(run.0), edges.1.max(run.1)))
 }
 

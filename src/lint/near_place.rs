@@ -3,11 +3,13 @@
 //! Why: there the eyes turn in by more than twice as much as for the page while they still have to focus on the page;
 //! few beginners get there, and a printed promise of such a place will fail for most.
 //!
+//! A base makes up for an eye turn and asks nothing of its own: places count from it.
+//!
 //! Limit: half the viewing distance, which is a parallax of one ipd. Source: design choice.
 //!
 //! Way out: ask for less depth toward, or a longer viewing distance.
 
-use super::{Finding, Input, Rule, Words, finding, largest_by_place, parallax_range};
+use super::{Finding, Input, Rule, Words, finding, intended_range, largest_by_place};
 use crate::diagnostics::Severity;
 use crate::units::{Mm, plain};
 
@@ -28,7 +30,7 @@ fn check(input: &Input<'_>) -> Vec<Finding> {
     for page in input.pages {
         // Larger is nearer, so that the nearest of a place is kept.
         let nearness = |feature: &_| {
-            let place = viewing.place_of_parallax(Mm(parallax_range(feature).0))?;
+            let place = viewing.place_of_parallax(Mm(intended_range(feature, input.viewer).0))?;
             Some(half - place.0).filter(|&nearer| 0.0 < nearer)
         };
         for (feature, nearer) in largest_by_place(page, nearness) {

@@ -9,9 +9,9 @@
 
 use super::{Finding, Input, Page, Rule, Words, finding};
 use crate::diagnostics::Severity;
-use crate::optics::limits;
-use crate::solve::{SolvedFeature, SolvedForm};
-use crate::units::plain;
+use crate::optics::{Viewing, limits};
+use crate::solve::{SolvedFeature, SolvedForm, Stand};
+use crate::units::{Mm, plain};
 
 /// See the module.
 pub(super) const RULE: Rule = Rule {
@@ -25,13 +25,17 @@ const CODE: &str = "W-STEREO-COMFORT";
 
 fn check(input: &Input<'_>) -> Vec<Finding> {
     let features = input.pages.iter().flat_map(|page| page.features.iter().map(move |feature| (page, feature)));
-    features.filter_map(|(page, feature)| check_feature(page, feature)).collect()
+    let Some(viewing) = input.viewer.viewing() else { return Vec::new() };
+    let base = input.viewer.base_parallax();
+    features.filter_map(|(page, feature)| check_feature(page, feature, &viewing, base)).collect()
 }
 
-fn check_feature(page: &Page<'_>, feature: &SolvedFeature) -> Option<Finding> {
+fn check_feature(page: &Page<'_>, feature: &SolvedFeature, viewing: &Viewing, base: Mm) -> Option<Finding> {
     let SolvedForm::Dots(dots) = &feature.form else { return None };
     let limit = limits::comfort().to_degrees();
-    let disparity = dots.stands().map(|stand| stand.disparity.to_degrees().abs()).fold(0.0, f64::max);
+    // Counted from the base, which makes up for an eye turn.
+    let from_base = |stand: Stand| viewing.disparity_of_parallax(Mm(stand.parallax.0 - base.0));
+    let disparity = dots.stands().filter_map(from_base).map(|angle| angle.to_degrees().abs()).fold(0.0, f64::max);
     if disparity <= limit {
         return None;
     }

@@ -1,5 +1,6 @@
 //! Tests of the rules: each has a page that fails it and one that passes it, and the table holds no surprises.
 
+mod base;
 mod dots;
 mod grades;
 mod stripes;
@@ -132,6 +133,7 @@ fn examples() -> Vec<(&'static str, Vec<Diagnostic>, Vec<Diagnostic>)> {
         |pitch: f64| [-pitch, 0.0, pitch].map(|x| SolvedFeature { place: place(1), ..target("a", (x, 0.0), 4.0) });
     vec![
         ("art-field", lint_page(&[target("a", (75.0, 0.0), -0.5)]), lint_page(&[target("a", (74.75, 0.0), -0.5)])),
+        ("base-room", base::lint_on(5.0, 0.0, &[]), base::lint_on(4.0, 0.0, &[])),
         ("parallel-axes", lint_page(&[target("a", (0.0, 0.0), 45.0)]), lint_page(&[target("a", (0.0, 0.0), 44.9)])),
         ("near-place", lint_page(&[target("a", (0.0, 0.0), -63.1)]), lint_page(&[target("a", (0.0, 0.0), -63.0)])),
         ("near-point", grades::at_near_point(21.1), grades::at_near_point(21.0)),

@@ -70,6 +70,18 @@ impl Viewer {
         Viewing::new(self.distance, self.ipd)
     }
 
+    /// The parallax of the base: that of the page itself, and part of every parallax that is drawn.
+    /// Source: `[ISO13666]`, a prism dioptre moves by 1 cm at 1 m.
+    pub fn base_parallax(&self) -> Mm {
+        Mm(0.0 - self.base.horizontal.0 * self.distance.0 / 100.0)
+    }
+
+    /// How much higher the right eye's picture lies than the left eye's.
+    /// Source: `[ISO13666]`, a prism dioptre moves by 1 cm at 1 m.
+    pub fn base_rise(&self) -> Mm {
+        Mm(self.base.vertical.0 * self.distance.0 / 100.0)
+    }
+
     /// The same page before the smallest interpupillary distance of the audience.
     pub fn smallest(&self) -> Option<Viewing> {
         Viewing::new(self.distance, self.ipd_range.0)

@@ -107,19 +107,11 @@ impl Page<'_> {
 
     /// Left, right, overlap, flat: later ones cover earlier ones, so the page needs no blending.
     fn art(&mut self, art: &Art) {
-        let inks = &self.sheet.inks;
+        let inks = self.sheet.inks;
         for (paths, ink) in
             [(&art.left, inks.left), (&art.right, inks.right), (&art.overlap, inks.both), (&art.flat, inks.both)]
         {
-            if paths.is_empty() {
-                continue;
-            }
-            push(&mut self.out, format_args!("<g fill=\"{}\">", Hex(ink)));
-            for path in paths {
-                self.out.push_str("<path");
-                self.path(path);
-            }
-            self.out.push_str("</g>\n");
+            self.paths(paths, ink);
         }
         for Dots { left, right, overlap, flat } in &art.dots {
             self.bars(left, inks.left);
@@ -127,6 +119,20 @@ impl Page<'_> {
             self.bars(overlap, inks.both);
             self.bars(flat, inks.both);
         }
+        self.paths(&art.over, inks.both);
+    }
+
+    /// Filled areas of one ink as one group.
+    fn paths(&mut self, paths: &[BezPath], ink: Srgb8) {
+        if paths.is_empty() {
+            return;
+        }
+        push(&mut self.out, format_args!("<g fill=\"{}\">", Hex(ink)));
+        for path in paths {
+            self.out.push_str("<path");
+            self.path(path);
+        }
+        self.out.push_str("</g>\n");
     }
 
     /// Bars as one path of level strokes: half as long as rectangles.

@@ -3,6 +3,7 @@
 
 use crate::outline;
 use crate::scene::{Companions, Eyes, Role, Shape};
+use crate::units::PrismDioptre;
 
 use super::{PathPoint, SolvedFeature, SolvedForm, Stand};
 
@@ -26,8 +27,14 @@ const NUMBER_GAP: f64 = 3.0;
 const WORDS: f64 = 2.9;
 const WORDS_GAP: f64 = 2.6;
 
-/// The companions of a solved target, in the order of drawing; `page` is how the page itself stands.
-pub(super) fn of(target: &SolvedFeature, companions: Companions, page: Stand) -> Vec<SolvedFeature> {
+/// The companions of a solved target, in the order of drawing; `page` is how the page itself stands, on the
+/// base that demands are counted from.
+pub(super) fn of(
+    target: &SolvedFeature,
+    companions: Companions,
+    page: Stand,
+    base: PrismDioptre,
+) -> Vec<SolvedFeature> {
     let Some(Body { extent, free_radius }) = body(&target.form) else { return Vec::new() };
     let inside = ROOM <= free_radius;
     let (half_width, mut half_height) = (extent.0 / 2.0, extent.1 / 2.0);
@@ -56,7 +63,7 @@ pub(super) fn of(target: &SolvedFeature, companions: Companions, page: Stand) ->
         half_height += NUMBER_GAP + NUMBER;
     }
     if companions.demand {
-        let form = shaped(Shape::Text(target.stand.demand_words()), WORDS);
+        let form = shaped(Shape::Text(target.stand.demand_words(base)), WORDS);
         let down = half_height + WORDS_GAP + WORDS / 2.0;
         out.push(SolvedFeature { stand: page, ..companion(target, "demand", Role::Number, Eyes::Both, down, form) });
     }

@@ -1,4 +1,7 @@
 //! One intended depth → one parallax, and one parallax → how it stands in every unit.
+//!
+//! A base, where a professional set one, comes in here and nowhere else: intended depths count from it, and every
+//! parallax that leaves this file for the page has it in it. How a feature stands is told of what is drawn.
 
 use super::Stand;
 use super::problem::ProblemKind;
@@ -17,9 +20,13 @@ pub(super) struct Solver {
     largest: Viewing,
     /// What pages may ask of the reader, where that is known.
     zone: Option<Zone>,
+    /// What the page rides on: its own parallax, and part of all others.
+    base: Mm,
+    /// The same as a demand.
+    pub(super) base_demand: PrismDioptre,
 }
 
-/// How a parallax stands before a viewer, in every unit.
+/// How a parallax as drawn stands before a viewer, in every unit; a base is part of what is drawn.
 ///
 /// `None` for a parallax that is not finite and for a viewer whose distance and ipds are not finite, greater than 0
 /// and in order (smallest, own, largest).
@@ -42,19 +49,37 @@ impl Solver {
         let in_order = low <= viewer.ipd && viewer.ipd <= high;
         match (viewer.viewing(), viewer.smallest(), viewer.largest()) {
             (Some(own), Some(smallest), Some(largest)) if in_order => {
-                Ok(Self { own, smallest, largest, zone: viewer.zone })
+                let (base, base_demand) = (viewer.base_parallax(), viewer.base.horizontal);
+                Ok(Self { own, smallest, largest, zone: viewer.zone, base, base_demand })
             }
             _ => Err(ProblemKind::BadViewer { viewer: *viewer }),
         }
     }
 
-    /// The parallax of an intended depth on the grid, refused past parallel eyes.
+    /// The parallax that is drawn for an intended depth, on the grid, refused past parallel eyes.
     pub(super) fn parallax(&self, depth: &Depth) -> Result<Mm, ProblemKind> {
-        let parallax = quantise(self.exact(depth)?.0).map(Mm).ok_or(ProblemKind::NotFinite)?;
+        self.drawn(self.intended(depth)?)
+    }
+
+    /// The parallax of an intended depth counted from the base, on the grid; refused where, with the base, it is past
+    /// parallel eyes.
+    pub(super) fn intended(&self, depth: &Depth) -> Result<Mm, ProblemKind> {
+        let intended = quantise(self.exact(depth)?.0).map(Mm).ok_or(ProblemKind::NotFinite)?;
+        let parallax = self.drawn(intended)?;
         if limits::within_parallel(parallax, self.smallest.ipd()) {
-            return Ok(parallax);
+            return Ok(intended);
         }
-        Err(ProblemKind::PastParallel { parallax, distance: self.own.distance(), smallest_ipd: self.smallest.ipd() })
+        Err(ProblemKind::PastParallel {
+            parallax,
+            base: self.base_demand,
+            distance: self.own.distance(),
+            smallest_ipd: self.smallest.ipd(),
+        })
+    }
+
+    /// What is drawn for a parallax counted from the base, on the grid: the one place where the base comes in.
+    pub(super) fn drawn(&self, intended: Mm) -> Result<Mm, ProblemKind> {
+        quantise(intended.0 + self.base.0).map(Mm).ok_or(ProblemKind::NotFinite)
     }
 
     /// Half the parallax of a depth on the grid, mm: how far it moves what is drawn aside.
@@ -119,7 +144,7 @@ impl Solver {
         Angle::from_radians(std::f64::consts::PI - toward(page, side))
     }
 
-    /// How a parallax stands, in every unit.
+    /// How a parallax as drawn stands, in every unit.
     pub(super) fn stand(&self, parallax: Mm) -> Option<Stand> {
         Some(Stand {
             parallax,

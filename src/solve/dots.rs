@@ -1,5 +1,7 @@
 //! A field of random dots: what each eye gets of it, row by row.
 //!
+//! A field is drawn as without a base; then each eye's rows move by half of it, frame and all.
+//!
 //! Here stand the field as a whole, its surfaces and what is refused; how a row is drawn stands in `row`.
 //!
 //! A row of a density d has dots of width w whose middles are a Poisson process of intensity λ; a place is left bare
@@ -16,9 +18,9 @@ mod row;
 
 use super::depth::{Solver, quantise};
 use super::problem::ProblemKind;
-use super::{Stand, length_of, length_on_page};
+use super::{Stand, half_x, length_of, length_on_page};
 use crate::chance::Dice;
-use crate::scene::{DotField, DotFigure};
+use crate::scene::{DotField, DotFigure, Eye};
 use crate::units::Mm;
 
 pub use problem::DotProblem;
@@ -131,8 +133,25 @@ pub(super) fn solve(field: &DotField, solver: &Solver) -> Result<(SolvedDots, St
         ground: ends(&ground, solver).map_err(|kind| vec![kind])?,
         points: points(&frame, &ground, &figures),
     };
+    let dots = on_base(dots, solver).map_err(|kind| vec![kind])?;
     let nearest = dots.ground[0];
     Ok((dots, nearest))
+}
+
+/// The rows of each eye moved by half of the base, and the base in the parallax of every point.
+fn on_base(mut dots: SolvedDots, solver: &Solver) -> Result<SolvedDots, ProblemKind> {
+    let base = solver.drawn(Mm(0.0))?.0;
+    for row in &mut dots.rows {
+        for (eye, bars) in [(Eye::Left, &mut row.left), (Eye::Right, &mut row.right)] {
+            for end in bars.iter_mut().flat_map(|(from, to)| [from, to]) {
+                *end = quantise(half_x(*end, base, eye)).ok_or(ProblemKind::NotFinite)?;
+            }
+        }
+    }
+    for point in &mut dots.points {
+        point[2] = solver.drawn(Mm(point[2]))?.0;
+    }
+    Ok(dots)
 }
 
 /// The share of an eye's dots that are its own: see the module. With no correlation at all it is 1.
@@ -297,7 +316,7 @@ fn draw_row(row: &Row<'_>, number: u32, frame: &Frame, draws: &Draws, key: &str)
 /// The nearest and the farthest stand of a surface.
 fn ends(profile: &Profile<'_>, solver: &Solver) -> Result<[Stand; 2], ProblemKind> {
     let (near, far) = profile.range();
-    let stand = |parallax: f64| quantise(parallax).and_then(|p| solver.stand(Mm(p))).ok_or(ProblemKind::NotFinite);
+    let stand = |intended: f64| solver.stand(solver.drawn(Mm(intended))?).ok_or(ProblemKind::NotFinite);
     Ok([stand(near)?, stand(far)?])
 }
 

@@ -4,7 +4,7 @@ use super::dots::DotProblem;
 use crate::diagnostics::{Diagnostic, Place, Severity};
 use crate::optics::Viewer;
 use crate::scene::Side;
-use crate::units::{Angle, Mm, plain};
+use crate::units::{Angle, Mm, PrismDioptre, plain};
 
 /// One refusal.
 #[derive(Debug, Clone, PartialEq)]
@@ -22,8 +22,10 @@ pub struct SolveProblem {
 pub enum ProblemKind {
     /// The parallax is at or past parallel eyes for the smallest ipd of the audience.
     PastParallel {
-        /// The parallax asked for.
+        /// The parallax asked for, with the base in it.
         parallax: Mm,
+        /// The horizontal base: toward positive.
+        base: PrismDioptre,
         /// The viewing distance.
         distance: Mm,
         /// The limit.
@@ -94,17 +96,28 @@ impl ProblemKind {
     /// What is wrong, and one way out.
     fn words(&self) -> (String, String) {
         match self {
-            ProblemKind::PastParallel { parallax, distance, smallest_ipd } => {
-                let demand = |mm: &Mm| plain(100.0 * mm.0 / distance.0, 2);
+            ProblemKind::PastParallel { parallax, base, distance, smallest_ipd } => {
+                let demand = |mm: &Mm| 100.0 * mm.0 / distance.0;
                 let (seen, limit) = (plain(parallax.0, 3), plain(smallest_ipd.0, 3));
+                let with_base = match base.0 {
+                    0.0 => String::new(),
+                    pd if pd < 0.0 => format!(", with the base of `{}` pd away", plain(-pd, 2)),
+                    pd => format!(", with the base of `{}` pd toward", plain(pd, 2)),
+                };
+                // What the author writes counts from the base.
+                let room = demand(smallest_ipd) + base.0;
                 (
                     format!(
-                        "parallax of `{seen}` mm away (`{}` pd) turns the eyes to parallel or past it: it must stay \
-                         below `{limit}` mm (`{}` pd), the smallest ipd of the audience",
-                        demand(parallax),
-                        demand(smallest_ipd),
+                        "parallax of `{seen}` mm away (`{}` pd{with_base}) turns the eyes to parallel or past it: it \
+                         must stay below `{limit}` mm (`{}` pd), the smallest ipd of the audience",
+                        plain(demand(parallax), 2),
+                        plain(demand(smallest_ipd), 2),
                     ),
-                    format!("ask for less than `{} pd away`", demand(smallest_ipd)),
+                    if 0.0 < room {
+                        format!("ask for less than `{} pd away`", plain(room, 2))
+                    } else {
+                        "set a smaller `base`".to_owned()
+                    },
                 )
             }
             ProblemKind::BehindEyes { amount, distance } => (

@@ -1,5 +1,7 @@
 //! Tests of the solver.
 
+mod base;
+
 use proptest::prelude::*;
 
 use super::*;

@@ -2,7 +2,7 @@
 //!
 //! What is not written stays unknown: a norm holds only where the author names it.
 
-use crate::diagnostics::{Diagnostic, codes};
+use crate::diagnostics::{Diagnostic, Place, codes};
 use crate::optics::reserves::{Norms, Phoria, Reserve, Reserves};
 use crate::optics::{Base, Viewer, Zone};
 use crate::scene::{Depth, Side};
@@ -24,6 +24,13 @@ pub const DISTANCE: Limits =
 
 /// What a reserve or a phoria may be. Design choice: beyond it lies a slip of the pen.
 const PRISM: Limits = pd(0.0, 60.0);
+
+/// The steps of a base across and of one in height, and the most of each, pd. Design choice: the steps of trial prisms;
+/// 20 pd at 40 cm take 80 mm of the page.
+const STEP: f64 = 1.0;
+const STEP_VERTICAL: f64 = 0.5;
+const MOST: f64 = 20.0;
+const MOST_VERTICAL: f64 = 10.0;
 
 /// `[viewer]`.
 pub const VIEWER: TableSpec = TableSpec {
@@ -78,12 +85,13 @@ pub(super) const EYES: &[Field] = &[
     Field::optional(
         "base",
         Takes::Depth,
-        "A demand that the whole page rides on, for an eye turn, such as `\"3 pd toward\"`. Only under `[gate]`.",
+        "A demand that the whole page rides on, for an eye turn, such as `\"3 pd toward\"`, in steps of 1 pd up to \
+         20 pd. All demands count from it; places are then not told. Printed in every footer. Only under `[gate]`.",
     ),
     Field::optional(
         "base_vertical",
         Takes::Table(&VERTICAL),
-        "The same up and down: how much one eye's picture lies higher. Only under `[gate]`.",
+        "The same up and down: how much one eye's picture lies higher, in steps of 0.5 pd. Only under `[gate]`.",
     ),
 ];
 
@@ -115,7 +123,7 @@ pub const VERTICAL: TableSpec = TableSpec {
     name: "vertical base",
     form: TableForm::Inline,
     groups: &[&[
-        Field::required("amount", Takes::Prism(pd(0.0, 10.0)), "How much."),
+        Field::required("amount", Takes::Prism(pd(0.0, MOST_VERTICAL)), "How much, in steps of 0.5 pd."),
         Field::required("higher", Takes::Choice(&["left", "right"]), "Whose picture lies higher."),
     ]],
     doc: "A difference in height between the two pictures.",
@@ -300,17 +308,42 @@ fn read_phoria(reader: &mut Reader<'_>, table: &Table<'_>) -> Option<Option<Phor
 fn read_vertical(reader: &mut Reader<'_>, table: &Table<'_>) -> Option<Option<PrismDioptre>> {
     let Some(mut inner) = table.inline_table(reader, "base_vertical")? else { return Some(None) };
     inner.check_keys(reader);
-    let amount: Option<PrismDioptre> = inner.get(reader, "amount");
+    let amount: Option<Placed<PrismDioptre>> = inner.get(reader, "amount");
     let sign = inner.one_of(reader, "higher", &[-1.0, 1.0]);
-    Some(Some(PrismDioptre(amount?.0 * sign?)))
+    let amount =
+        amount.and_then(|a| in_steps(reader, "base_vertical", a.place, (a.value, STEP_VERTICAL, MOST_VERTICAL)));
+    Some(Some(PrismDioptre(amount?.0 * sign? + 0.0)))
+}
+
+/// A base comes in steps, as prisms do, and stays below the most that pages have room for.
+fn in_steps(
+    reader: &mut Reader<'_>,
+    key: &str,
+    place: Place,
+    (amount, step, most): (PrismDioptre, f64, f64),
+) -> Option<PrismDioptre> {
+    let (label, help) = if most < amount.0 {
+        (format!("at most {most} pd"), "so much is not for printed pages: ask the professional who set it".to_owned())
+    } else if (amount.0 / step).fract() != 0.0 {
+        let near = (amount.0 / step).floor() * step;
+        (format!("whole steps of {step} pd"), format!("ask for `{near} pd` or `{} pd`", near + step))
+    } else {
+        return Some(amount);
+    };
+    let message = format!("`{key}` of `{}` pd is not in steps of `{step}` pd from `0` to `{most}` pd", amount.0);
+    reader.push(Diagnostic::error(codes::RANGE, place, message).with_label(label).with_help(help));
+    None
 }
 
 /// A base is a demand: a place or an angle would shift with the distance.
 fn read_base(reader: &mut Reader<'_>, table: &Table<'_>) -> Option<Option<PrismDioptre>> {
     let Some(base): Option<Placed<Depth>> = table.maybe(reader, "base")? else { return Some(None) };
+    let place = base.place;
     match base.value {
-        Depth::Demand(PrismDioptre(amount), Side::Toward) => Some(Some(PrismDioptre(amount))),
-        Depth::Demand(PrismDioptre(amount), Side::Away) => Some(Some(PrismDioptre(-amount))),
+        Depth::Demand(amount, side) => {
+            let amount = in_steps(reader, "base", place, (amount, STEP, MOST))?;
+            Some(Some(if side == Side::Toward { amount } else { PrismDioptre(0.0 - amount.0) }))
+        }
         _ => {
             let problem = Diagnostic::error(codes::UNIT, base.place, "`base` takes a demand in pd and a side")
                 .with_label("not a demand")

@@ -55,7 +55,7 @@ const THIN: f64 = 1.2;
 pub const KIND: Kind = Kind {
     id: "hoop",
     gated: false,
-    strand: Strand::Hold,
+    strand: Strand::Depth,
     doc: "One thick hoop of at least 8 degrees floats toward or away. A thin hoop that both eyes see on the page stands \
           around it or beside it.",
     tables: &[&EXERCISE, &HOOP],

@@ -5,12 +5,10 @@ use crate::layout::alt;
 use crate::optics::Viewer;
 use crate::solve::SolvedFeature;
 use crate::spec::Answers;
-use crate::units::plain;
 
 /// The caption under the art: the range of its depths alone.
 pub(super) fn caption(features: &[SolvedFeature], viewer: &Viewer) -> String {
-    let page = plain(viewer.distance.0 / 10.0, 1);
-    format!("Depths: {}. From your eyes: page {page} cm.", alt::demand_words(features, viewer))
+    alt::range_caption(features, viewer)
 }
 
 /// Alternative text for the art: what is asked, and where the answers stand.

@@ -1,5 +1,6 @@
 //! The caution page: before anything is looked at. The points follow the trade's safety notes; the words are ours.
 
+use crate::layout::base;
 use crate::layout::compose::Composer;
 use crate::layout::compose::flow;
 use crate::layout::grid::Grid;
@@ -32,8 +33,19 @@ const SAFE: &[&str] = &[
 const ABOUT: &str = "This book is for information only and comes without any guarantee. It is a set of practice pages, not a \
      test and not a treatment. What your licensed eye-care professional and the rules where you live say comes first.";
 
+/// Whose the book is, where it has a base.
+fn base(book: &Book<'_>) -> Option<String> {
+    let set_by = book.set.gate.as_ref().filter(|_| !book.set.viewer.base.is_none())?;
+    Some(format!(
+        "All pictures ride on a base ({}), set by {set_by} for one reader. Do not use, lend or copy it for anyone else. It holds at \
+         {} alone. Change nothing yourself.",
+        base::amounts(book.set.viewer.base),
+        words::distance(book.set)
+    ))
+}
+
 /// The one caution sheet.
-pub(crate) fn drafts(composer: &mut Composer<'_>, grid: &Grid, _book: &Book<'_>) -> Vec<Draft> {
+pub(crate) fn drafts(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>) -> Vec<Draft> {
     composer.sheet = "cautions".to_owned();
     let (mut nodes, top) = opening(composer, grid, "Please read this first", "");
     let areas = columns(grid, top);
@@ -48,7 +60,8 @@ pub(crate) fn drafts(composer: &mut Composer<'_>, grid: &Grid, _book: &Book<'_>)
     let safe = composer.heading("Keep safe", width);
     sections.push(section(safe, [composer.bullets(SAFE, width)]));
     let about = composer.heading("About this book", width);
-    sections.push(section(about, [composer.paragraph(ABOUT, width)]));
+    let base = base(book).map(|words| composer.paragraph(&words, width));
+    sections.push(section(about, [composer.paragraph(ABOUT, width)].into_iter().chain(base)));
     nodes.extend(flow(composer, areas, sections));
     Draft {
         id: "cautions".to_owned(),

@@ -3,6 +3,7 @@
 use kurbo::{Point, Rect, Vec2};
 
 use crate::colour::Filter;
+use crate::layout::base::{self, Ride};
 use crate::layout::compose::{Column, Composer};
 use crate::layout::grid::{ART_FIELD, BODY, COVER_TITLE, Grid, LEADING, SMALL};
 use crate::layout::sheet::{Furniture, Node, Role, Tone};
@@ -68,18 +69,22 @@ pub(crate) fn drafts(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>) 
 const SUMMARY: Style = Style { size: Pt(15.0), leading: Mm(6.6), ..BODY };
 
 fn picture(book: &Book<'_>, middle: Point) -> Node {
+    let ride = Ride::of(&book.set.viewer);
     // The demands are far inside what any viewer of a checked set can be given, so this scene always solves.
-    let solved = solve::solve(&lights(), &book.set.viewer).unwrap_or_default();
-    let mut nodes = vec![Node::Art(art::compose(&solved, middle))];
+    let solved = solve::solve(&lights(ride), &book.set.viewer).unwrap_or_default();
+    let mut nodes = vec![Node::Art(art::page(&solved, middle, None, ride))];
     let water = Rect::from_center_size(middle + Vec2::new(0.0, WATER), (ART_FIELD.width, 0.4));
     nodes.push(crate::layout::compose::rule(water));
     Node::Group(Role::Artifact(Furniture::Layout), nodes)
 }
 
-/// Each light with its reflection: shorter and shorter bars below the water line, at the depth of the light.
-fn lights() -> Scene {
+/// Each light with its reflection: shorter and shorter bars below the water line, at the depth of the light. On a base they
+/// stand closer, so that the pictures of both eyes stay inside.
+fn lights(ride: Ride) -> Scene {
     let mut features = Vec::new();
+    let closer = 1.0 - ride.parallax.abs() / ART_FIELD.width;
     for (index, &(x, y, diameter, demand)) in LIGHTS.iter().enumerate() {
+        let x = x * closer;
         let depth = Depth::Demand(PrismDioptre(demand), Side::Toward);
         features.push(mark(format!("light-{index}"), Shape::Disc, (x, y), diameter, &depth));
         for (step, share) in [1.0, 0.75, 0.5].into_iter().enumerate() {
@@ -118,6 +123,9 @@ fn imprint(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>) -> Vec<Nod
         },
         "Practice pages. Not a test and not a treatment: read the caution page first.".to_owned(),
     ];
+    let base = base::note(set);
+    let base = (!base.is_empty()).then(|| words::sentence(&base));
+    let lines: Vec<String> = lines.into_iter().chain(base).collect();
     let width = grid.safe.width();
     let style = Style { tone: Tone::FULL, size: Pt(10.5), leading: Mm(4.8), ..SMALL };
     let top = grid.safe.y1 - lines.len() as f64 * style.leading.0;

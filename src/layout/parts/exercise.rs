@@ -6,6 +6,7 @@ use crate::colour::Inks;
 use crate::exercise::Page;
 use crate::exercise::balance::Balance;
 use crate::exercise::quiz::Quiz;
+use crate::layout::base::{self, Ride};
 use crate::layout::compose::{Column, Composer, Piece, RULE, inside};
 use crate::layout::grid::{BODY, CAPTION, GUTTER, Grid, LEADING, SMALL};
 use crate::layout::sheet::{Art, Face, Fill, Furniture, Node, Role, Tone};
@@ -48,7 +49,8 @@ fn draft(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>, index: usize
     if !balance.is_empty() {
         picture = format!("{picture} {}", words::sentence(&balance));
     }
-    let art = art::thinned(solved, grid.middle(), thin);
+    picture.push_str(&base::sentence(viewer.base));
+    let art = art::page(solved, grid.middle(), thin, Ride::of(viewer));
     let (figure, caption_foot) = figure(composer, grid, art, &picture, &caption);
     nodes.push(figure);
     nodes.extend(readings::nodes(composer, grid, page, solved, viewer));

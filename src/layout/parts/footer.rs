@@ -2,6 +2,7 @@
 
 use kurbo::Rect;
 
+use crate::layout::base;
 use crate::layout::compose::{Composer, rule};
 use crate::layout::grid::{Grid, SMALL};
 use crate::layout::sheet::{Furniture, Node, Role, Sheet};
@@ -39,17 +40,18 @@ pub fn finish(
 /// Room for the page number at the end of the last line, mm.
 const NUMBER: f64 = 20.0;
 
-/// The line of the set, with the note of a page.
+/// The line of the set, with its base and the note of a page.
 fn set_line(book: &Book<'_>, note: &str) -> String {
     let (set, edition) = (book.set, book.edition);
     let reader = set.reader.as_ref().map_or(String::new(), |reader| format!(" · reader {reader}"));
     let line = format!("{} {} · edition {}{reader} · {}", set.title, set.version, edition.id, set.date);
+    let note = base::with_note(set, note);
     if note.is_empty() { line } else { format!("{line} · {note}") }
 }
 
-/// How much higher than [`HEIGHT`] the footer is, mm: a balance with a long name takes a line more.
+/// How much higher than [`HEIGHT`] the footer is, mm: a base, or a balance with a long name, takes a line more.
 pub fn rise(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>, note: &str) -> f64 {
-    if note.is_empty() && book.set.reader.is_none() {
+    if note.is_empty() && book.set.reader.is_none() && book.set.viewer.base.is_none() {
         return 0.0;
     }
     composer.lines(&set_line(book, note), &SMALL, grid.safe.width() - NUMBER).height - SMALL.leading.0

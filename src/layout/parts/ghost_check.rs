@@ -30,7 +30,8 @@ const MARK: f64 = 0.62;
 pub(crate) fn drafts(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>) -> Vec<Draft> {
     composer.sheet = "ghost-check".to_owned();
     let lead = "A ghost is a trace of the other eye’s mark. It shows where filter, colours and light do not match.";
-    let (mut nodes, top) = opening(composer, grid, TITLE, lead);
+    let lead = format!("{lead}{}", words::off_base(book.set, "one eye looks at a time"));
+    let (mut nodes, top) = opening(composer, grid, TITLE, &lead);
     let all = ghost::of(book);
     let (left, right): (Vec<GhostPatch>, Vec<GhostPatch>) = all.iter().partition(|patch| patch.eye == Eye::Left);
     let mut head = rows(composer, grid, &left, &right);

@@ -2,6 +2,7 @@
 
 use kurbo::{Point, Rect, Vec2};
 
+use crate::layout::base::{self, Ride};
 use crate::layout::compose::{Composer, Piece, flow};
 use crate::layout::grid::{BODY, CAPTION, Grid};
 use crate::layout::text::{Align, Style};
@@ -9,13 +10,17 @@ use crate::layout::{Book, Draft, Placed};
 use crate::outline;
 use crate::scene::{Eyes, Role, Shape};
 use crate::solve::{self, SolvedFeature, SolvedForm};
-use crate::units::Mm;
+use crate::units::plain;
 
 use super::marks::{Mark, figure};
 use super::{columns, opening, section, words};
 
 /// Height of the picture on portrait and on wide pages, mm.
 const PICTURE: [f64; 2] = [66.0, 50.0];
+
+/// The longer side of a mark, and the least space between two of them, mm.
+const SIZE: f64 = 36.0;
+const CLEAR: f64 = 2.0;
 
 const ALT: &str =
     "Left eye: a flat bar and a ring. Right eye: a ring and a wedge. Both eyes together: bar, ring and wedge.";
@@ -29,9 +34,12 @@ pub(crate) fn drafts(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>) 
     // Portrait pages show the picture over both columns; wide pages over the left one.
     let width = if grid.beside { areas[0].width() } else { grid.safe.width() };
     let height = PICTURE[usize::from(grid.beside)];
-    let marks = marks(width, height);
-    let mut picture = figure(width, height, ALT, &marks);
-    picture.stack(names(composer, width), 1.0);
+    let ride = Ride::of(&book.set.viewer);
+    let marks = marks(width, height, ride);
+    let alt = format!("{ALT}{}", base::sentence(book.set.viewer.base));
+    let mut picture = figure(width, height, &alt, &marks, ride);
+    picture.stack(names(composer, width, &marks), 1.0);
+    fits(composer, &marks, ride);
     let below = top + picture.height + 5.0;
     nodes.extend(picture.moved(grid.safe.x0, top).nodes);
     let [left, right] = areas;
@@ -44,7 +52,7 @@ pub(crate) fn drafts(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>) 
     Draft {
         id: "glasses-check".to_owned(),
         title: "Check your glasses".to_owned(),
-        description: ALT.to_owned(),
+        description: alt,
         outline_level: 0,
         inks: None,
         note: String::new(),
@@ -55,26 +63,44 @@ pub(crate) fn drafts(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>) 
     .into_one()
 }
 
-fn marks(width: f64, height: f64) -> [Mark; 3] {
+/// Three marks in a row; on a base they stand closer, so that the pictures of both eyes stay inside.
+fn marks(width: f64, height: f64, ride: Ride) -> [Mark; 3] {
     let y = height / 2.0;
-    let step = width / 3.0;
-    let mark = |id, shape, eyes, column, weight| Mark { id, shape, eyes, at: (step * column, y), size: 36.0, weight };
+    let aside = ride.parallax.abs() / 2.0;
+    let step = (width - 2.0 * aside) / 3.0;
+    let at = |column: f64| (aside + step * column, y);
+    let mark = |id, shape, eyes, column, weight| Mark { id, shape, eyes, at: at(column), size: SIZE, weight };
     [
-        mark("left-bar", Shape::Bar, Eyes::Left, 0.5, 36.0),
+        mark("left-bar", Shape::Bar, Eyes::Left, 0.5, SIZE),
         mark("ring", Shape::Ring, Eyes::Both, 1.5, 4.0),
-        mark("right-wedge", Shape::Wedge, Eyes::Right, 2.5, 36.0),
+        mark("right-wedge", Shape::Wedge, Eyes::Right, 2.5, SIZE),
     ]
 }
 
+/// A problem where a base leaves the marks no room: they would run into one another, or out of their picture.
+fn fits(composer: &mut Composer<'_>, marks: &[Mark; 3], ride: Ride) {
+    let short = SIZE + CLEAR - (marks[1].at.0 - marks[0].at.0);
+    let low = ride.rise.abs() / 2.0 + SIZE / 2.0 - marks[0].at.1;
+    if 0.0 < short.max(low) {
+        let message = format!(
+            "a base of `{}` mm across and `{}` mm up leaves its marks no room: `{}` mm are missing",
+            plain(ride.parallax.abs(), 1),
+            plain(ride.rise.abs(), 1),
+            plain(short.max(low), 1)
+        );
+        composer.problem(message, "set a smaller `base`, or a shorter `distance`");
+    }
+}
+
 /// What the shapes are called and whose they are, below the picture.
-fn names(composer: &mut Composer<'_>, width: f64) -> Piece {
+fn names(composer: &mut Composer<'_>, width: f64, marks: &[Mark; 3]) -> Piece {
     let style = Style { align: Align::Center, ..CAPTION };
     let step = width / 3.0;
     let mut names = Piece::default();
-    for (name, index) in ["bar: left eye", "ring: both eyes", "wedge: right eye"].into_iter().zip(0_u32..) {
+    for (name, mark) in ["bar: left eye", "ring: both eyes", "wedge: right eye"].into_iter().zip(marks) {
         let name = composer.lines(name, &style, step);
         names.height = name.height;
-        names.nodes.extend(name.moved(f64::from(index) * step, 0.0).nodes);
+        names.nodes.extend(name.moved(mark.at.0 - step / 2.0, 0.0).nodes);
     }
     names.role(crate::layout::sheet::Role::Paragraph)
 }
@@ -112,10 +138,10 @@ fn text(composer: &mut Composer<'_>, book: &Book<'_>, width: f64) -> Vec<Piece> 
     sections
 }
 
-/// A mark at page depth, as the report lists it.
+/// A mark at the depth of the page, as the report lists it.
 fn placed(mark: &Mark, origin: Point, book: &Book<'_>) -> Option<Placed> {
     let extent = outline::extent(&mark.shape, mark.size);
-    let stand = solve::stand(Mm(0.0), &book.set.viewer)?;
+    let stand = solve::stand(book.set.viewer.base_parallax(), &book.set.viewer)?;
     let at = origin + Vec2::from(mark.at);
     let form = SolvedForm::Shape { shape: mark.shape.clone(), size: mark.size, extent, weight: mark.weight };
     let feature = SolvedFeature {

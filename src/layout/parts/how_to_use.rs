@@ -1,5 +1,6 @@
 //! How to use the book: what is needed, how a page works, when to move on.
 
+use crate::layout::base::Ride;
 use crate::layout::compose::{Composer, flow};
 use crate::layout::grid::Grid;
 use crate::layout::{Book, Draft};
@@ -47,6 +48,7 @@ pub(crate) fn drafts(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>) 
         you or away from you. A frame rides with a shape and helps your eyes to stay on it.";
     let marks =
         "The flat bar is only for your left eye, the wedge only for your right. If you see both, both eyes take part.";
+    let grade = "The grade at the head of a page, 1 to 10, tells how much the page asks. It is no mark for you.";
     let picture = figure(
         width,
         22.0,
@@ -64,8 +66,10 @@ pub(crate) fn drafts(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>) 
                 weight: 4.2,
             },
         ],
+        Ride::of(&book.set.viewer),
     );
-    let body = [composer.paragraph(works, width), picture, composer.paragraph(marks, width)];
+    let body =
+        [composer.paragraph(works, width), picture, composer.paragraph(marks, width), composer.paragraph(grade, width)];
     sections.push(section(heading, body));
     let heading = composer.heading("Move on when", width);
     sections.push(section(heading, [composer.bullets(&move_on, width)]));

@@ -46,7 +46,8 @@ impl Reading {
     }
 }
 
-/// What a page tells of its target; nothing where it tells nothing.
+/// What a page tells of its target; nothing where it tells nothing. Pages of a set with a base tell nothing of this kind:
+/// they are refused before, see `bundle::prepare`.
 ///
 /// The print fixes the parallax, so the same parallax is asked of every distance.
 /// Source: `[Woods1993]`, similar triangles.
@@ -97,7 +98,8 @@ fn table(composer: &mut Composer<'_>, readings: &[Reading], viewer: &Viewer, wid
         std::iter::once(name.to_owned()).chain(readings.iter().map(cell)).collect()
     };
     let place = |reading: &Reading| alt::place(&reading.stand, &Viewer { distance: reading.distance, ..*viewer });
-    let rows = [row("Demand", &|reading| reading.stand.demand_words()), row("Eyes to shape", &place)];
+    let rows =
+        [row("Demand", &|reading| reading.stand.demand_words(viewer.base.horizontal)), row("Eyes to shape", &place)];
     let share = (width - HEAD) / readings.len() as f64;
     let widths: Vec<f64> = std::iter::once(HEAD).chain(readings.iter().map(|_| share)).collect();
     composer.table(&head, &rows, &widths, &CAPTION)

@@ -5,6 +5,7 @@ use kurbo::{Rect, Shape as _};
 use crate::colour::judge::IMBALANCE_WARN;
 use crate::colour::srgb::encode;
 use crate::colour::{Cmyk, EyeReport, Ghost, InkPlan, Inks, Srgb8, View};
+use crate::layout::base::Ride;
 use crate::layout::compose::{Column, Composer, Piece, RULE, outline_box};
 use crate::layout::grid::{BODY, CAPTION, Grid, LEADING};
 use crate::layout::sheet::{Face, Node, Patch, Role};
@@ -74,7 +75,7 @@ fn marks(width: f64) -> Piece {
         mark("right-ring", Shape::Ring, Eyes::Right, width * 0.5 + 8.0),
         mark("wedge", Shape::Wedge, Eyes::Right, width * 0.84),
     ];
-    figure(width, PICTURE, alt, &marks)
+    figure(width, PICTURE, alt, &marks, Ride::NONE)
 }
 
 /// The inks in the order of [`COLUMNS`].

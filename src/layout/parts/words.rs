@@ -18,6 +18,11 @@ pub(crate) fn distance(set: &SetSpec) -> String {
     format!("{} cm", plain(set.viewer.distance.0 / 10.0, 1))
 }
 
+/// Why a check page does not ride on the base; empty where there is none.
+pub(crate) fn off_base(set: &SetSpec, why: &str) -> String {
+    if set.viewer.base.is_none() { String::new() } else { format!(" This page does not ride on the base: {why}.") }
+}
+
 /// Whether its colours are printed, and not shown on a screen. Where nothing is said, a sheet of paper is printed.
 pub(crate) fn printed(edition: &Edition) -> bool {
     match edition.colour.source {

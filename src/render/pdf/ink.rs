@@ -90,7 +90,8 @@ impl<'a, 'b> Ink<'a, 'b> {
                 self.fill(path, self.solid(ink)?)?;
             }
         }
-        art.dots.iter().try_for_each(|dots| self.dots(dots))
+        art.dots.iter().try_for_each(|dots| self.dots(dots))?;
+        art.over.iter().try_for_each(|path| self.fill(path, self.solid(both)?))
     }
 
     fn fill(&mut self, path: &BezPath, colour: Color) -> Result<(), &'static str> {

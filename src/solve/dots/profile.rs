@@ -38,7 +38,7 @@ impl Area {
     }
 }
 
-/// The parallax over a box; beyond the box it stays as at its edge.
+/// The parallax over a box, counted from the base; beyond the box it stays as at its edge.
 #[derive(Debug)]
 pub(super) struct Profile<'a> {
     area: Area,
@@ -57,7 +57,7 @@ impl<'a> Profile<'a> {
             Relief::Between { from, to, share } if is_known(share) => (from, to, Some(share)),
             Relief::Between { .. } => return Err(ProblemKind::NotFinite),
         };
-        let ends = (solver.parallax(from)?.0, solver.parallax(to)?.0);
+        let ends = (solver.intended(from)?.0, solver.intended(to)?.0);
         let mut bends: Vec<f64> = share.map(bends).unwrap_or_default();
         bends.retain(|u| (0.0..=1.0).contains(u));
         bends.iter_mut().for_each(|u| *u = area.left + *u * area.width);

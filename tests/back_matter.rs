@@ -51,7 +51,7 @@ fn books(format: PageFormat) -> [Set; 2] {
         page.page.effort.cue = Some(number % 4);
     }
     large.pages[3].page.balance = Some(Balance { stronger: Eye::Right, share: 0.605 });
-    large.spec.gate = Some("Dr. Wilhelmina Fischer-Brandenburg, the eye clinic beside the old lighthouse".to_owned());
+    large.spec.gate = Some("Dr. Wilhelmina Fischer, harbour clinic".to_owned());
     let own =
         Reserve { blur: Some(PrismDioptre(17.25)), breaks: PrismDioptre(21.25), recovery: Some(PrismDioptre(11.25)) };
     large.spec.known = Known {
@@ -272,6 +272,7 @@ fn the_professional_reads_what_is_known_and_where_it_came_from() {
         "set by Dr. Wilhelmina",
         "60.5 % right eye",
         "by kind",
+        "Demand and disparity are counted from the base; no place is told",
     ] {
         assert!(text.contains(fact), "{fact}: {text}");
     }

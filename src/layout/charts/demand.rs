@@ -1,7 +1,6 @@
 //! The lower chart of the ladder: the demand of each page as a bar, over the viewer's range and the zone of comfort.
 //!
-//! Demands are prism dioptres against the page, toward up. Range, zone and reserves count from the base of the viewer,
-//! where a professional set one.
+//! Demands are prism dioptres against the page, toward up. Where a professional set a base, all demands count from it.
 
 use kurbo::{Point, Rect};
 
@@ -51,7 +50,6 @@ pub(super) struct Scale {
     /// Least and most, pd.
     ends: (f64, f64),
     step: f64,
-    base: f64,
     zone: Option<Zone>,
     comfort: Option<(f64, f64)>,
     pub(super) levels: Vec<Level>,
@@ -64,31 +62,29 @@ impl Scale {
     /// The scale that holds all pages and what is known of the viewer.
     pub(super) fn of(set: &SetSpec, rungs: &[Rung]) -> Self {
         let viewer = &set.viewer;
-        let base = viewer.base.horizontal.0;
         let zone = viewer.zone.map(|zone| Zone {
-            away: base - zone.away.0,
-            toward: base + zone.toward.0,
+            away: 0.0 - zone.away.0,
+            toward: zone.toward.0,
             bounds: [zone.away_bound, zone.toward_bound],
         });
-        let comfort = viewer.viewing().and_then(|viewing| comfort_zone(&viewing, base));
-        let mut levels = reserves(set, base);
+        let comfort = viewer.viewing().and_then(|viewing| comfort_zone(&viewing));
+        let mut levels = reserves(set);
         let known = rungs.iter().filter_map(|rung| rung.demand).flat_map(|(low, high)| [low, high]);
         let zones = zone.iter().flat_map(|zone| [zone.away, zone.toward]);
         let comforts = comfort.iter().flat_map(|&(low, high)| [low, high]);
-        let all = known.chain(zones).chain(comforts).chain(levels.iter().map(|level| level.at)).chain([0.0, base]);
+        let all = known.chain(zones).chain(comforts).chain(levels.iter().map(|level| level.at));
         let (low, high) = all.fold((0.0_f64, 0.0_f64), |(low, high), pd| (low.min(pd), high.max(pd)));
         let step = step(high - low, 10.0);
         let ends = ((low / step - 0.25).floor() * step, (high / step + 0.25).ceil() * step);
         let smallest_ipd = viewer.ipd_range.0;
         let parallel = viewer.viewing().and_then(|viewing| viewing.demand_of_parallax(smallest_ipd));
-        if let Some(pd) = parallel.filter(|pd| ends.0 <= pd.0) {
-            levels.push(Level { at: pd.0, name: "parallel", line: Line::DashDotted });
-        }
-        if base != 0.0 {
-            levels.push(Level { at: base, name: "base", line: Line::Sparse });
+        // Eyes are parallel at what is drawn, the base included.
+        let parallel = parallel.map(|pd| pd.0 - viewer.base.horizontal.0);
+        if let Some(pd) = parallel.filter(|pd| ends.0 <= *pd) {
+            levels.push(Level { at: pd, name: "parallel", line: Line::DashDotted });
         }
         let source = set.known.reserves().map(|_| source(set));
-        Self { ends, step, base, zone, comfort, levels, source, smallest_ipd: smallest_ipd.0 }
+        Self { ends, step, zone, comfort, levels, source, smallest_ipd: smallest_ipd.0 }
     }
 
     /// Where a demand lies in a frame, mm down the page.
@@ -127,9 +123,6 @@ impl Scale {
         if self.levels.iter().any(|level| level.name == "parallel") {
             let words = format!("parallel eyes for an ipd of {} mm", plain(self.smallest_ipd, 1));
             entries.push((vec![stroke(Line::DashDotted)], words));
-        }
-        if self.base != 0.0 {
-            entries.push((vec![stroke(Line::Sparse)], format!("base, {}", side(self.base))));
         }
         super::legend(composer, entries, width)
     }
@@ -193,7 +186,7 @@ impl Scale {
         nodes
     }
 
-    /// The lines of reserves, parallel eyes and base, with their names at the right end.
+    /// The lines of reserves and of parallel eyes, with their names at the right end.
     fn lines(&self, composer: &mut Composer<'_>, frame: Rect) -> Vec<Node> {
         let mut levels: Vec<&Level> = self.levels.iter().collect();
         levels.sort_by(|a, b| b.at.total_cmp(&a.at));
@@ -213,23 +206,23 @@ impl Scale {
 /// Width of the lines of reserves, mm.
 const LINE: f64 = 0.22;
 
-/// Demands of 1 degree of disparity on either side, around the base.
+/// Demands of 1 degree of disparity on either side.
 /// Source: `[Lambooij2009]`.
-fn comfort_zone(viewing: &Viewing, base: f64) -> Option<(f64, f64)> {
+fn comfort_zone(viewing: &Viewing) -> Option<(f64, f64)> {
     let demand = |degrees: f64| {
         let parallax: Mm = viewing.parallax_of_disparity(Angle::from_degrees(degrees))?;
-        Some(base + viewing.demand_of_parallax(parallax)?.0)
+        viewing.demand_of_parallax(parallax).map(|pd| pd.0)
     };
     let limit = comfort().to_degrees();
     Some((demand(-limit)?, demand(limit)?))
 }
 
 /// The blurs and breaks that are known.
-fn reserves(set: &SetSpec, base: f64) -> Vec<Level> {
+fn reserves(set: &SetSpec) -> Vec<Level> {
     let Some(reserves) = set.known.reserves() else { return Vec::new() };
     let levels = |reserve: Reserve, sign: f64| {
-        let blur = reserve.blur.map(|pd| Level { at: base + sign * pd.0, name: "blur", line: Line::Dashed });
-        let breaks = Level { at: base + sign * reserve.breaks.0, name: "break", line: Line::Dashed };
+        let blur = reserve.blur.map(|pd| Level { at: sign * pd.0, name: "blur", line: Line::Dashed });
+        let breaks = Level { at: sign * reserve.breaks.0, name: "break", line: Line::Dashed };
         blur.into_iter().chain([breaks])
     };
     levels(reserves.away, -1.0).chain(levels(reserves.toward, 1.0)).collect()

@@ -306,9 +306,9 @@ fn shown<'a>(spots: &'a [Spot], plan: &Plan) -> Option<&'a Spot> {
 /// The nearest and the farthest place within the range of the viewer, mm from the eyes. Past parallel eyes there is no
 /// place: then the far end is infinite.
 fn range(viewer: &Viewer) -> Option<(f64, f64)> {
-    let (zone, viewing, base) = (viewer.zone?, viewer.viewing()?, viewer.base.horizontal.0);
+    let (zone, viewing) = (viewer.zone?, viewer.viewing()?);
     let place = |pd: f64| viewing.place_of_parallax(viewing.parallax_of_demand(PrismDioptre(pd))?);
-    Some((place(base + zone.toward.0)?.0, place(base - zone.away.0).map_or(f64::INFINITY, |mm| mm.0)))
+    Some((place(zone.toward.0)?.0, place(0.0 - zone.away.0).map_or(f64::INFINITY, |mm| mm.0)))
 }
 
 /// An arrowhead with its tip at a point.

@@ -174,16 +174,17 @@ fn bars_end_at_their_demands_and_the_shade_at_the_zone() {
     assert_eq!(levels, [-13.0, -21.0, 17.0, 21.0, -12.5], "blurs, breaks, and parallel eyes 50 mm apart at 400 mm");
 }
 
-/// A base for an eye turn carries zone, comfort and reserves with it.
+/// Depths and demands count from a base for an eye turn; eyes are parallel at what is drawn, which holds the base.
 #[test]
-fn the_zone_counts_from_the_base() {
+fn everything_counts_from_the_base() {
     let prepared = harbour();
     let mut set = with_norms(prepared.set.as_ref().unwrap());
     set.viewer.base = Base { horizontal: PrismDioptre(4.0), vertical: PrismDioptre(0.0) };
-    let (scale, slots) = scale(&set, &[(0.0, 0.0)]);
-    let band = scale.band(slots.frame).unwrap();
-    let ends = [scale.y(slots.frame, 11.0), scale.y(slots.frame, 1.0)];
-    assert!((band.y0 - ends[0]).abs() < 1e-9 && (band.y1 - ends[1]).abs() < 1e-9);
+    let (scale, _) = scale(&set, &[(0.0, 0.0)]);
+    assert_eq!(scale.levels.last().unwrap().at, -12.5 - 4.0);
+    // 4 pd at 400 mm are 16 mm of parallax.
+    let spots = spots(&[ring("a", 0.0, -16.0 - 9.0)], &set.viewer).unwrap();
+    assert!((spots[0].middle.1 - 350.0).abs() < 1e-6 && (spots[0].parallax.0 + 9.0).abs() < 1e-9);
 }
 
 /// The ends of the comfort zone stand where the eyes turn by 1 degree more or less than to the page, by the definition of

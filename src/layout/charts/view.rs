@@ -1,4 +1,6 @@
 //! What of a page a plan shows: each thing that is looked at, as points straight across and straight ahead.
+//!
+//! A base for an eye turn is taken off again: it makes up for the turn, and depths count from it.
 
 use crate::optics::Viewer;
 use crate::optics::geometry::{HalfImages, Viewing};
@@ -18,7 +20,7 @@ pub struct Spot {
     pub eyes: Eyes,
     /// What it is seen from above.
     pub form: Seen,
-    /// Nearest and farthest parallax, mm.
+    /// Nearest and farthest parallax, mm, counted from the base.
     pub parallax: (f64, f64),
     /// Where a label points to, and eyes that look at it: its middle, or of a line that changes its depth the point
     /// farthest from the page.
@@ -53,16 +55,16 @@ impl Spot {
 pub fn spots(features: &[SolvedFeature], viewer: &Viewer) -> Option<Vec<Spot>> {
     let viewing = viewer.viewing()?;
     let looked = features.iter().filter(|feature| is_looked_at(feature));
-    Some(looked.flat_map(|feature| of_feature(feature, &viewing)).collect())
+    Some(looked.flat_map(|feature| of_feature(feature, &viewing, viewer.base_parallax().0)).collect())
 }
 
-fn of_feature(feature: &SolvedFeature, viewing: &Viewing) -> Vec<Spot> {
+fn of_feature(feature: &SolvedFeature, viewing: &Viewing, base: f64) -> Vec<Spot> {
     let spot = |id: &str, form: Option<Seen>, parallax| {
         let middle = middle(form.as_ref()?, viewing.distance().0);
         Some(Spot { id: id.to_owned(), eyes: feature.eyes, form: form?, parallax, middle })
     };
     let own = |form, parallax| spot(&feature.id, form, parallax).into_iter().collect();
-    let p = feature.stand.parallax.0;
+    let p = feature.stand.parallax.0 - base;
     let ends = |low: f64, high: f64| Some(Seen::Across(place(viewing, low, p)?, place(viewing, high, p)?));
     match &feature.form {
         SolvedForm::Shape { extent, .. } => {
@@ -74,14 +76,14 @@ fn of_feature(feature: &SolvedFeature, viewing: &Viewing) -> Vec<Spot> {
         }
         SolvedForm::Path { points, closed, .. } => {
             let first = points.first().filter(|_| *closed);
-            let places = points.iter().chain(first).map(|point| place(viewing, point.x, point.parallax));
-            own(places.collect::<Option<_>>().map(Seen::Line), span(points.iter().map(|point| point.parallax)))
+            let places = points.iter().chain(first).map(|point| place(viewing, point.x, point.parallax - base));
+            own(places.collect::<Option<_>>().map(Seen::Line), span(points.iter().map(|point| point.parallax - base)))
         }
         SolvedForm::Dots(dots) => {
-            let ground = dots.ground.map(|stand| stand.parallax.0);
+            let ground = dots.ground.map(|stand| stand.parallax.0 - base);
             let field = spot(&feature.id, strip(viewing, feature.at.0, dots.extent.0, ground), ground.into());
             let figures = dots.figures.iter().filter_map(|figure| {
-                let depths = figure.stands.map(|stand| stand.parallax.0);
+                let depths = figure.stands.map(|stand| stand.parallax.0 - base);
                 spot(&figure.id, strip(viewing, figure.at.0, figure.extent.0, depths), depths.into())
             });
             field.into_iter().chain(figures).collect()

@@ -26,6 +26,9 @@ const COLUMNS: &str = "Grade: how hard a page is beside the others, 1 to 10; it 
     the largest thing that is looked at. Cue: 0 is dots alone, 3 an outline and more. Parts: seen by the left eye alone, the right eye alone, \
     both. Balance: what the stronger eye keeps.";
 
+/// What is told besides, where the whole page rides on a base.
+const ON_BASE: &str = " Demand and disparity are counted from the base; no place is told, since the eyes are turned.";
+
 /// The sections of the first sheet.
 pub(super) fn sections(composer: &mut Composer<'_>, book: &Book<'_>, width: f64) -> Vec<Piece> {
     let viewer = facts(composer, &viewer(book), width);
@@ -33,12 +36,14 @@ pub(super) fn sections(composer: &mut Composer<'_>, book: &Book<'_>, width: f64)
     let text = |composer: &mut Composer<'_>, text: &str| {
         composer.lines(text, &CAPTION, width).role(crate::layout::sheet::Role::Paragraph)
     };
+    let on_base = if book.set.viewer.base.is_none() { "" } else { ON_BASE };
+    let columns = format!("{COLUMNS}{on_base}");
     let bodies = [
         ("What this book is", text(composer, WHAT)),
         ("What we ask you", text(composer, PLEASE)),
         ("What it was computed for", viewer),
         ("Glasses and inks", glasses),
-        ("What the table tells", text(composer, COLUMNS)),
+        ("What the table tells", text(composer, &columns)),
     ];
     bodies.into_iter().map(|(heading, body)| section(composer.heading(heading, width), [body])).collect()
 }

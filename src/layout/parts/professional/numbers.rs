@@ -45,6 +45,7 @@ pub(super) fn tables(composer: &mut Composer<'_>, book: &Book<'_>, (width, room)
 
 /// The cells of a page, without its id.
 fn texts(&BookPage { page, solved, grade, .. }: &BookPage<'_>, viewer: &Viewer) -> [String; 10] {
+    // Counted from the base, where there is one, and so is the disparity.
     let (high, low) = alt::demand_range(solved, viewer);
     let at = |demand: f64| stand(Mm(0.0 - demand * viewer.distance.0 / 100.0), viewer);
     let ends = [at(low), at(high)];
@@ -54,7 +55,8 @@ fn texts(&BookPage { page, solved, grade, .. }: &BookPage<'_>, viewer: &Viewer) 
         grade.map_or_else(none, |grade| grade.to_string()),
         range(demand(low), &demand(high)),
         arcsec(&ends),
-        places(&ends),
+        // Before turned eyes nobody can promise a place.
+        if viewer.base.is_none() { places(&ends) } else { none() },
         angles(solved, viewer),
         page.effort.cue.map_or_else(none, |cue| cue.to_string()),
         balance(page),

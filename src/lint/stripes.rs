@@ -94,12 +94,6 @@ impl Bar {
         let straight = LONG <= dx.max(dy) && dx.min(dy) <= lean;
         straight.then_some(Self { upright, across, ends: (a.min(b), a.max(b)), place })
     }
-
-    /// How far two marks run side by side, as a share of the shorter.
-    fn beside(&self, other: &Self) -> f64 {
-        let common = self.ends.1.min(other.ends.1) - self.ends.0.max(other.ends.0);
-        common / (self.ends.1 - self.ends.0).min(other.ends.1 - other.ends.0)
-    }
 }
 
 /// The straight marks of a feature, at its cyclopean place.
@@ -128,7 +122,7 @@ struct Panel {
     pairs: usize,
     /// Mean distance from mark to mark, mm.
     period: f64,
-    /// Length of the shortest mark, mm.
+    /// Length over which all marks stand side by side, mm.
     length: f64,
     place: Option<Place>,
 }
@@ -143,18 +137,20 @@ fn widest_panel(bars: &[Bar], upright: bool) -> Option<Panel> {
 /// The run that begins with a mark.
 fn run_from(row: &[&Bar], first: usize) -> Option<Panel> {
     let (start, mut last, mut space) = (row.get(first)?, row.get(first)?, None);
-    let (mut pairs, mut length) = (0, start.ends.1 - start.ends.0);
+    // Where all marks of the run stand side by side.
+    let (mut pairs, mut common) = (0, start.ends);
     for bar in &row[first + 1..] {
         let gap = bar.across - last.across;
-        if gap < 0.5 || bar.beside(start) < 0.5 {
+        let both = (common.0.max(bar.ends.0), common.1.min(bar.ends.1));
+        if gap < 0.5 || both.1 - both.0 < LONG {
             continue;
         }
         if space.is_some_and(|space: f64| EVEN * space < (gap - space).abs()) {
             break;
         }
-        (space, last, pairs) = (Some(gap), bar, pairs + 1);
-        length = length.min(bar.ends.1 - bar.ends.0);
+        (space, last, pairs, common) = (Some(gap), bar, pairs + 1, both);
     }
+    let length = common.1 - common.0;
     let period = (last.across - start.across) / pairs.max(1) as f64;
     (0 < pairs).then_some(Panel { pairs, period, length, place: start.place })
 }

@@ -105,6 +105,8 @@ weight = { values = ["2 mm", "1.4 mm", "1 mm"] }
 const ROOM: Point = (172.0, 112.0);
 /// The largest cell, mm.
 const LARGEST: f64 = 26.0;
+/// How much wider than the mean every other cell is, as a share: even walls would be stripes.
+const UNEVEN: f64 = 0.13;
 /// The width of a mark against its cell, and of its lines against the mark.
 const MARK: f64 = 0.42;
 const MARK_WEIGHT: f64 = 0.16;
@@ -168,16 +170,21 @@ impl Shared {
         }
     }
 
-    /// The side of a cell, mm.
+    /// The mean side of a cell, mm.
     fn cell(&self) -> f64 {
-        (ROOM.0 / f64::from(self.columns)).min(ROOM.1 / f64::from(self.rows)).min(LARGEST)
+        (ROOM.0 / uneven(f64::from(self.columns))).min(ROOM.1 / uneven(f64::from(self.rows))).min(LARGEST)
     }
 
     /// A place in cells from the upper left corner, as a point; turned round where the route runs from right to left.
     fn at(&self, x: f64, y: f64) -> Point {
         let cell = self.cell();
-        let across = (x - f64::from(self.columns) / 2.0) * cell;
-        (if self.left_handed { -across } else { across }, (y - f64::from(self.rows) / 2.0) * cell)
+        let across = (uneven(x) - uneven(f64::from(self.columns)) / 2.0) * cell;
+        (if self.left_handed { -across } else { across }, (uneven(y) - uneven(f64::from(self.rows)) / 2.0) * cell)
+    }
+
+    /// Half the width of so many cells, mm.
+    fn far_end(&self, cells: u32) -> f64 {
+        uneven(f64::from(cells)) / 2.0 * self.cell()
     }
 
     fn middle(&self, (column, row): Cell) -> Point {
@@ -192,8 +199,8 @@ impl Shared {
         };
         let weight = self.weight.at(rung.level).0;
         let part = |id: String, eyes| Part::target(id, eyes, &Depth::Page, self.place);
-        let (size, cell) = (self.cell() * MARK, self.cell());
-        let (half_width, half_height) = (cell * f64::from(self.columns) / 2.0, cell * f64::from(self.rows) / 2.0);
+        let size = self.cell() * MARK;
+        let (half_width, half_height) = (self.far_end(self.columns), self.far_end(self.rows));
         let edge = parts::rectangle((0.0, 0.0), half_width, half_height, weight);
         let mark =
             |id: String, shape, at: Cell| part(id, marks_eye).shape(shape, self.middle(at), size, size * MARK_WEIGHT);
@@ -256,6 +263,13 @@ impl Shared {
             ]),
         }
     }
+}
+
+/// Where a place counted in cells lies when every other border between cells is moved on by [`UNEVEN`].
+fn uneven(place: f64) -> f64 {
+    let border = |k: f64| if k % 2.0 == 0.0 { k } else { k + UNEVEN };
+    let below = place.floor();
+    border(below) + (place - below) * (border(below + 1.0) - border(below))
 }
 
 #[cfg(test)]

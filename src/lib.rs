@@ -25,6 +25,7 @@ pub mod layout;
 pub mod lint;
 pub mod optics;
 pub mod outline;
+pub mod plan;
 pub mod render;
 pub mod scene;
 pub mod solve;

@@ -77,6 +77,8 @@ impl Set {
             free_order: false,
             viewer: VIEWER,
             gate: None,
+            plan: None,
+            back: Vec::new(),
             editions: vec![edition],
         };
         let pages = pages.iter().zip(0..).map(|(&(count, style), index)| asking(index, count, STYLES[style]));
@@ -87,7 +89,7 @@ impl Set {
         Book { set: &self.spec, pages: &self.pages, defaults: &[] }
     }
 
-    fn lay_out(&self) -> LaidOut {
+    pub fn lay_out(&self) -> LaidOut {
         let edition = &self.spec.editions[0];
         let laid = self.book().lay_out(edition, &Inked::of(edition));
         laid.unwrap_or_else(|problems| panic!("{problems:?}"))
@@ -154,6 +156,7 @@ fn asking(index: u32, count: usize, choices: &[&str]) -> SolvedPage {
         effort: depthpress::scene::Effort::default(),
         scene,
         words,
+        time: 120,
         balance: None,
     };
     SolvedPage::graded(page, features, &VIEWER)
@@ -169,13 +172,13 @@ fn every_run<'a>(nodes: &'a [Node], runs: &mut Vec<&'a TextRun>) {
     }
 }
 
-fn runs(sheet: &Sheet) -> Vec<&TextRun> {
+pub fn runs(sheet: &Sheet) -> Vec<&TextRun> {
     let mut runs = Vec::new();
     every_run(&sheet.nodes, &mut runs);
     runs
 }
 
-fn fills(nodes: &[Node], areas: &mut Vec<Rect>) {
+pub fn fills(nodes: &[Node], areas: &mut Vec<Rect>) {
     for node in nodes {
         match node {
             Node::Group(_, inner) => fills(inner, areas),
@@ -186,7 +189,7 @@ fn fills(nodes: &[Node], areas: &mut Vec<Rect>) {
 }
 
 /// The area of a run from the top of its capitals to the foot of its descenders, a little less on all sides.
-fn area(run: &TextRun) -> Rect {
+pub fn area(run: &TextRun) -> Rect {
     let seen = run.text.trim_end().len();
     let width: f64 = run.glyphs.iter().filter(|glyph| glyph.range.start < seen).map(|glyph| glyph.advance).sum();
     let turn = if run.turned { -1.0 } else { 1.0 };
@@ -194,11 +197,11 @@ fn area(run: &TextRun) -> Rect {
     Rect::from_points((run.origin.x, top), (run.origin.x + turn * width, foot)).inset(-0.1)
 }
 
-fn apart(a: Rect, b: Rect) -> bool {
+pub fn apart(a: Rect, b: Rect) -> bool {
     a.x1 <= b.x0 || b.x1 <= a.x0 || a.y1 <= b.y0 || b.y1 <= a.y0
 }
 
-fn within(inner: Rect, outer: Rect) -> bool {
+pub fn within(inner: Rect, outer: Rect) -> bool {
     let outer = outer.inflate(0.3, 0.3);
     outer.union(inner) == outer
 }

@@ -9,13 +9,15 @@ const ALLOWED: &[(&str, &[&str])] = &[
     ("units", &[]),
     // Named draws, and what luck alone can do.
     ("chance", &[]),
+    // Which pages come on which day: places in the book and seconds, nothing else.
+    ("plan", &[]),
     ("optics", &["units"]),
     ("colour", &["units"]),
     ("diagnostics", &[]),
     // Features keep the place in the spec that asked for them.
     ("scene", &["units", "diagnostics"]),
     // Checked values of the spec are those of the rooms that use them.
-    ("spec", &["units", "diagnostics", "scene", "colour", "optics"]),
+    ("spec", &["units", "diagnostics", "scene", "colour", "optics", "plan"]),
     // Outlines of shapes and glyphs, about their own middle: the solver and the layout need the same extents.
     ("outline", &["scene"]),
     // The author's own pictures as outlines and grids; a picture is refused in the words of the spec.
@@ -24,7 +26,7 @@ const ALLOWED: &[(&str, &[&str])] = &[
     ("exercise", &["spec", "scene", "outline", "chance", "units", "diagnostics"]),
     ("solve", &["scene", "outline", "optics", "chance", "units", "diagnostics"]),
     ("lint", &["solve", "scene", "optics", "colour", "units", "diagnostics"]),
-    ("layout", &["spec", "exercise", "scene", "solve", "outline", "optics", "colour", "units", "diagnostics"]),
+    ("layout", &["spec", "exercise", "plan", "scene", "solve", "outline", "optics", "colour", "units", "diagnostics"]),
     ("render", &["layout", "outline", "colour", "units"]),
     (
         "bundle",
@@ -32,6 +34,7 @@ const ALLOWED: &[(&str, &[&str])] = &[
             "artwork",
             "spec",
             "exercise",
+            "plan",
             "scene",
             "solve",
             "lint",
@@ -88,11 +91,13 @@ const LIBRARIES: &[(&[&str], &[&str])] = &[
         &["serde"],
         &[
             "bundle/report.rs",
+            "bundle/chart_report.rs",
             "bundle/colour_report.rs",
+            "bundle/planned.rs",
             "bundle/entry.rs",
-            "bundle/summary.rs",
-            "bundle/shard.rs",
             "bundle/grade_report.rs",
+            "bundle/shard.rs",
+            "bundle/summary.rs",
             "bundle/json.rs",
             "cli/",
             "diagnostics/render.rs",
@@ -100,7 +105,15 @@ const LIBRARIES: &[(&[&str], &[&str])] = &[
     ),
     (
         &["serde_json"],
-        &["bundle/report.rs", "bundle/summary.rs", "bundle/shard.rs", "bundle/json.rs", "bundle/error.rs", "cli/"],
+        &[
+            "bundle/report.rs",
+            "bundle/chart_report.rs",
+            "bundle/summary.rs",
+            "bundle/shard.rs",
+            "bundle/json.rs",
+            "bundle/error.rs",
+            "cli/",
+        ],
     ),
     (&["rayon"], &["bundle/run.rs", "bundle/readers.rs"]),
     (&["std", "fs"], &["bundle/load.rs", "bundle/pictures.rs", "bundle/write.rs"]),

@@ -58,6 +58,8 @@ impl Set {
             viewer: VIEWER,
             reader: None,
             gate: None,
+            plan: None,
+            back: Vec::new(),
             editions: vec![
                 edition("a4", PageFormat::A4, Ground::White),
                 edition("screen", PageFormat::Wide, Ground::Black),
@@ -127,6 +129,7 @@ fn page(id: &str, level: u32, parallax: f64) -> SolvedPage {
         seed: None,
         quiz: None,
         readings: None,
+        time: 120,
         gated: false,
         strand: depthpress::scene::Strand::Jump,
         effort: depthpress::scene::Effort::default(),

@@ -14,6 +14,7 @@ mod answer_files;
 mod answers;
 mod architecture;
 mod artwork;
+mod back_matter;
 mod bad_specs;
 mod balance;
 mod base;
@@ -30,6 +31,8 @@ mod inks;
 mod kinds;
 mod measure;
 mod oracles;
+mod plans;
+mod plot;
 mod reading;
 
 mod readers;

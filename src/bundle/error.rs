@@ -43,6 +43,17 @@ pub enum Error {
         /// How many pages the book has.
         pages: u32,
     },
+    /// Pages asked for have no exercise.
+    NoExercise {
+        /// Id of the set.
+        set: String,
+        /// What was asked for, in words: "page `3` is no exercise".
+        what: String,
+        /// Numbers of the first and the last page with an exercise, if there is one.
+        span: Option<(u32, u32)>,
+        /// The page id that is nearest to the one asked for.
+        nearest: Option<String>,
+    },
     /// Two sets would be written to the same folder.
     SameSet(String),
     /// A set is asked for its readers and has none.
@@ -133,6 +144,14 @@ impl fmt::Display for Error {
                     format!("pages `{}-{}` are", asked.0, asked.1)
                 }
             ),
+            Self::NoExercise { set, what, span, nearest } => {
+                write!(f, "{what} of set `{set}`")?;
+                match (nearest, span) {
+                    (Some(id), _) => write!(f, "; did you mean `{id}`?"),
+                    (None, Some((first, last))) => write!(f, "; its exercises are on pages `{first}-{last}`"),
+                    (None, None) => write!(f, "; it has none"),
+                }
+            }
             Self::SameSet(id) => {
                 write!(
                     f,

@@ -4,6 +4,8 @@
 //! the rooms that do, in order, and carries their results. Nothing is written while any file of any set has an error,
 //! and what an earlier run wrote survives every failure (see [`mod@write`]).
 
+pub mod chart_report;
+pub mod charts;
 pub mod colour_report;
 pub mod demand;
 mod document;
@@ -15,6 +17,7 @@ pub mod inked;
 pub mod json;
 pub mod load;
 pub mod pictures;
+mod planned;
 pub mod prepare;
 pub mod readers;
 pub mod report;

@@ -18,6 +18,7 @@ use crate::units::{Mm, Ppi, plain};
 
 use super::inked::Inked;
 use super::load::Loaded;
+use super::planned;
 
 /// A set with everything that is known of its pages, and every problem found so far.
 #[derive(Debug)]
@@ -156,6 +157,9 @@ pub(super) fn solve_set(
     let mut pages = solve_pages(pages, set, diagnostics);
     let complete = !diagnostics.has_errors();
     lint_pages(set, exercises, inked, &mut pages, diagnostics);
+    if complete {
+        diagnostics.extend(planned::check(set, &pages));
+    }
     Solved { pages, complete }
 }
 

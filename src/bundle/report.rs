@@ -21,6 +21,7 @@ use super::extent::Extent;
 use super::grade_report::{DifficultyPart, ViewerPart};
 use super::inked::Inked;
 use super::json;
+use super::planned::PlanPart;
 use super::prepare::{Book, SolvedPage};
 
 /// Version of the format: raised when a key changes its meaning or goes away.
@@ -46,6 +47,7 @@ pub fn report(
         defaults: book.defaults.iter().chain(&own).map(Finding::new).collect(),
         pages: pages(book, laid, extent),
         answers: AnswersPart::new(book, edition, laid, extent),
+        plan: PlanPart::new(book),
     })
 }
 
@@ -87,6 +89,9 @@ struct Report<'a> {
     /// Where the answers stand, if any page asks something.
     #[serde(skip_serializing_if = "Option::is_none")]
     answers: Option<AnswersPart>,
+    /// Which pages come on which day, where the set has a plan.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    plan: Option<PlanPart<'a>>,
 }
 
 #[derive(Serialize)]

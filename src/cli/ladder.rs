@@ -171,6 +171,7 @@ mod tests {
                 seed: None,
                 quiz: None,
                 readings: None,
+                time: 120,
                 gated: false,
                 strand: Strand::Hold,
                 effort: Effort::default(),

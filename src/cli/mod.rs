@@ -11,6 +11,7 @@ mod inks;
 mod kinds;
 mod ladder;
 mod options;
+mod plot;
 mod readers;
 mod render;
 
@@ -41,6 +42,7 @@ enum Command {
     Convert(convert::Args),
     Inks(inks::Args),
     Kinds(kinds::Args),
+    Plot(plot::Args),
 }
 
 /// How a command ended, if nothing stopped it.
@@ -79,6 +81,7 @@ pub fn run(args: impl IntoIterator<Item = OsString>) -> ExitCode {
         Command::Convert(args) => convert::run(args, &console),
         Command::Inks(args) => inks::run(args, &console),
         Command::Kinds(args) => kinds::run(args, &console),
+        Command::Plot(args) => plot::run(args, &console),
     };
     match done {
         Ok(Status::Fine) => ExitCode::SUCCESS,

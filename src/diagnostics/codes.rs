@@ -38,5 +38,11 @@ pub const LUCK: &str = "E-LUCK";
 pub const GATE: &str = "E-GATE";
 /// A row of a file of numbers, or such a file as a whole, that cannot be used.
 pub const DATA: &str = "E-DATA";
+/// Pages that do not fit in the `[plan]`.
+pub const PLAN: &str = "E-PLAN";
+/// A page that comes on too few days of the `[plan]`.
+pub const PLAN_DAYS: &str = "W-PLAN-DAYS";
+/// Fewer new pages than the `[plan]` has weeks.
+pub const PLAN_REPEATS: &str = "N-PLAN-REPEATS";
 /// A file of the set that cannot be used.
 pub const FILE: &str = "E-FILE";

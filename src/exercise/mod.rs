@@ -10,6 +10,7 @@ pub mod fusion;
 pub mod gated;
 mod ladder;
 pub mod lines;
+pub mod pace;
 pub mod parts;
 pub mod quiz;
 pub mod ramp;
@@ -28,6 +29,7 @@ use crate::spec::field::{Field, TableForm, TableSpec, Takes};
 use crate::spec::read::{Placed, Word};
 use crate::spec::reader::Reader;
 use crate::spec::table::Table;
+use crate::units::Seconds;
 
 use balance::{Balance, BalanceRamp};
 use quiz::Quiz;
@@ -70,6 +72,11 @@ pub trait Draws {
 
     /// The numbers that depend on the viewer, where its pages show some.
     fn readings(&self) -> Option<Readings> {
+        None
+    }
+
+    /// How long the words of a level ask for, rests within the page included, where it has keys for times or repeats.
+    fn time(&self, _level: u32) -> Option<Seconds> {
         None
     }
 
@@ -394,6 +401,8 @@ pub struct Page {
     pub quiz: Option<Quiz>,
     /// The numbers that depend on the viewer, where it shows some.
     pub readings: Option<Readings>,
+    /// How long it takes, s: an estimate, for the plan of the book.
+    pub time: u32,
     /// Whether its kind needs a `[gate]`.
     pub gated: bool,
     /// What its kind works on.
@@ -457,8 +466,10 @@ impl Exercise {
         let body = self.body.inner();
         let key = format!("{set}/{id}/{}", self.seed);
         let Drawn { scene, words, quiz, effort } = body.draw(&Rung { level, variant, key: &key });
+        let family = self.kind().map_or("", Kind::family);
         Page {
             id,
+            time: pace::page(body.time(level), quiz.as_ref(), family),
             kind: self.body.kind(),
             title: self.title.clone(),
             level,

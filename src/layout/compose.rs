@@ -17,7 +17,7 @@ const LABEL: f64 = 6.5;
 /// Clear space inside a panel, mm.
 const PAD: f64 = 2.6;
 /// Clear space left and right of the text of a table cell, mm.
-const CELL_PAD: f64 = 2.0;
+pub const CELL_PAD: f64 = 2.0;
 /// Thickness of rules and box outlines, mm.
 pub const RULE: f64 = 0.25;
 
@@ -136,36 +136,43 @@ impl<'a> Composer<'a> {
 
     /// A table with a head row; `widths` are the widths of its columns, mm. The first cell of a row heads the row.
     pub fn table(&mut self, head: &[&str], rows: &[Vec<String>], widths: &[f64], style: &Style) -> Piece {
-        let total: f64 = widths.iter().sum();
-        let bold = Style { face: Face::Bold, ..*style };
-        let mut table = Piece::default();
-        let mut rules = Vec::new();
-        let head: Vec<String> = head.iter().map(|&cell| cell.to_owned()).collect();
-        for (index, row) in std::iter::once(&head).chain(rows).enumerate() {
-            let style = if index == 0 { &bold } else { style };
-            let row = self.row(row, widths, style, index == 0);
-            table.stack(row, 0.0);
-            rules.push(rule(Rect::new(0.0, table.height - RULE / 2.0, total, table.height + RULE / 2.0)));
-        }
-        let mut table = table.role(Role::Table);
-        table.nodes.push(Node::Group(Role::Artifact(Furniture::Layout), rules));
-        table
+        let rows = rows.iter().map(|row| self.cells(row, widths, style)).collect();
+        self.tables((head, style), rows, widths, f64::INFINITY).pop().unwrap_or_default()
     }
 
-    fn row(&mut self, cells: &[String], widths: &[f64], style: &Style, is_head: bool) -> Piece {
-        let (mut x, mut height, mut nodes) = (0.0, 0.0_f64, Vec::new());
-        for (column, (cell, width)) in cells.iter().zip(widths).enumerate() {
-            let set = self.lines(cell, style, width - CELL_PAD).moved(x, 0.7);
-            height = height.max(set.height + 1.4);
-            let role = match (is_head, column) {
-                (true, _) => Role::HeadCell(HeadScope::Column),
-                (false, 0) => Role::HeadCell(HeadScope::Row),
-                (false, _) => Role::Cell,
-            };
-            nodes.push(Node::Group(role, set.nodes));
-            x += width;
+    /// The same with the rows set already, as [`cells`](Self::cells), and divided so that no table is higher than `room`,
+    /// mm, unless a single row is; each has the head.
+    pub fn tables(
+        &mut self,
+        (head, style): (&[&str], &Style),
+        rows: Vec<Vec<Piece>>,
+        widths: &[f64],
+        room: f64,
+    ) -> Vec<Piece> {
+        let bold = Style { face: Face::Bold, ..*style };
+        let head: Vec<String> = head.iter().map(|&cell| cell.to_owned()).collect();
+        let total = widths.iter().sum();
+        let mut tables = Vec::new();
+        let mut table = Rows::default().with(self.head(&head, widths, &bold), total);
+        for cells in rows {
+            let row = row(cells, widths, false);
+            if 1 < table.count && room < table.piece.height + row.height {
+                let next = Rows::default().with(self.head(&head, widths, &bold), total);
+                tables.push(std::mem::replace(&mut table, next).finish());
+            }
+            table = table.with(row, total);
         }
-        Piece { height, nodes: vec![Node::Group(Role::Row, nodes)] }
+        tables.push(table.finish());
+        tables
+    }
+
+    fn head(&mut self, head: &[String], widths: &[f64], bold: &Style) -> Piece {
+        row(self.cells(head, widths, bold), widths, true)
+    }
+
+    /// The texts of a row, each set in its column.
+    pub fn cells(&mut self, row: &[String], widths: &[f64], style: &Style) -> Vec<Piece> {
+        row.iter().zip(widths).map(|(cell, width)| self.lines(cell, style, width - CELL_PAD)).collect()
     }
 
     /// A soft panel around a piece that was set [`inside`] a panel of this width.
@@ -177,6 +184,45 @@ impl<'a> Composer<'a> {
         nodes.extend(inner.moved(PAD * 1.4, PAD).nodes);
         Piece { height, nodes }
     }
+}
+
+/// The rows of a table so far.
+#[derive(Default)]
+struct Rows {
+    piece: Piece,
+    count: usize,
+    rules: Vec<Node>,
+}
+
+impl Rows {
+    fn with(mut self, row: Piece, width: f64) -> Self {
+        self.piece.stack(row, 0.0);
+        self.count += 1;
+        self.rules.push(rule(Rect::new(0.0, self.piece.height - RULE / 2.0, width, self.piece.height + RULE / 2.0)));
+        self
+    }
+
+    fn finish(self) -> Piece {
+        let mut table = self.piece.role(Role::Table);
+        table.nodes.push(Node::Group(Role::Artifact(Furniture::Layout), self.rules));
+        table
+    }
+}
+
+/// Cells side by side as a row of a table.
+fn row(cells: Vec<Piece>, widths: &[f64], is_head: bool) -> Piece {
+    let (mut x, mut height, mut nodes) = (0.0, 0.0_f64, Vec::new());
+    for (column, (cell, width)) in cells.into_iter().zip(widths).enumerate() {
+        height = height.max(cell.height + 1.4);
+        let role = match (is_head, column) {
+            (true, _) => Role::HeadCell(HeadScope::Column),
+            (false, 0) => Role::HeadCell(HeadScope::Row),
+            (false, _) => Role::Cell,
+        };
+        nodes.push(Node::Group(role, cell.moved(x, 0.7).nodes));
+        x += width;
+    }
+    Piece { height, nodes: vec![Node::Group(Role::Row, nodes)] }
 }
 
 /// The width for the content of a panel this wide, mm.
@@ -266,10 +312,19 @@ impl Column {
     }
 }
 
+/// Between two sections of a column, mm.
+const BETWEEN: f64 = LEADING * 0.8;
+
+/// Height of sections in two columns of one height, as [`flow`] fills them, mm.
+pub fn flow_height(sections: &[Piece]) -> f64 {
+    let height = |pieces: &[Piece]| pieces.iter().map(|piece| piece.height + BETWEEN).sum::<f64>();
+    let longer = |split: usize| height(&sections[..split]).max(height(&sections[split..]));
+    (0..=sections.len()).map(longer).fold(f64::INFINITY, f64::min)
+}
+
 /// Fills two columns with whole sections, in order, so that the longer column is as short as it can be.
 pub fn flow(composer: &mut Composer<'_>, areas: [Rect; 2], sections: Vec<Piece>) -> Vec<Node> {
-    let gap = LEADING * 0.8;
-    let height = |pieces: &[Piece]| pieces.iter().map(|piece| piece.height + gap).sum::<f64>();
+    let height = |pieces: &[Piece]| pieces.iter().map(|piece| piece.height + BETWEEN).sum::<f64>();
     let longer = |split: usize| {
         let (left, right) = sections.split_at(split);
         // Against the column's own room, since the two may start at different heights.
@@ -279,7 +334,7 @@ pub fn flow(composer: &mut Composer<'_>, areas: [Rect; 2], sections: Vec<Piece>)
     let mut nodes = Vec::new();
     let mut columns = areas.map(Column::new);
     for (index, section) in sections.into_iter().enumerate() {
-        columns[usize::from(split <= index)].add(section, gap);
+        columns[usize::from(split <= index)].add(section, BETWEEN);
     }
     for column in columns {
         nodes.extend(column.finish(composer));

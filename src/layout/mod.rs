@@ -8,6 +8,7 @@ pub mod apart;
 pub mod art;
 pub mod balance;
 pub mod base;
+pub mod charts;
 pub mod compose;
 mod dots;
 pub mod ghost;

@@ -30,11 +30,15 @@ pub enum Line {
     Dashed,
     /// In dots.
     Dotted,
+    /// In long strokes and dots.
+    DashDotted,
+    /// In strokes with wide gaps.
+    Sparse,
 }
 
 impl Line {
     /// All, from the plainest on.
-    pub const ALL: [Line; 3] = [Line::Solid, Line::Dashed, Line::Dotted];
+    pub const ALL: [Line; 5] = [Line::Solid, Line::Dashed, Line::Dotted, Line::DashDotted, Line::Sparse];
 
     /// Lengths of strokes and gaps in turn, mm; none for a whole line.
     const fn pattern(self) -> &'static [f64] {
@@ -42,6 +46,8 @@ impl Line {
             Line::Solid => &[],
             Line::Dashed => &[2.6, 1.5],
             Line::Dotted => &[0.05, 1.1],
+            Line::DashDotted => &[3.2, 1.2, 0.3, 1.2],
+            Line::Sparse => &[1.4, 3.0],
         }
     }
 }
@@ -151,7 +157,8 @@ fn curve_path(spectrum: &Spectrum, frame: Rect) -> BezPath {
     polyline(&kept)
 }
 
-fn polyline(points: &[Point]) -> BezPath {
+/// The open path through points.
+pub(super) fn polyline(points: &[Point]) -> BezPath {
     let mut path = BezPath::new();
     for (point, index) in points.iter().zip(0_usize..) {
         if index == 0 { path.move_to(*point) } else { path.line_to(*point) }
@@ -160,8 +167,8 @@ fn polyline(points: &[Point]) -> BezPath {
 }
 
 /// A line as a filled area.
-fn stroked(path: &BezPath, line: Line, weight: f64) -> BezPath {
-    let cap = if line == Line::Dashed { Cap::Butt } else { Cap::Round };
+pub(super) fn stroked(path: &BezPath, line: Line, weight: f64) -> BezPath {
+    let cap = if matches!(line, Line::Solid | Line::Dotted) { Cap::Round } else { Cap::Butt };
     let weight = if line == Line::Dotted { weight * 1.3 } else { weight };
     let style = Stroke::new(weight).with_caps(cap).with_join(Join::Round);
     let pattern = line.pattern();
@@ -172,6 +179,7 @@ fn stroked(path: &BezPath, line: Line, weight: f64) -> BezPath {
     stroke(&pieces, &style, &StrokeOpts::default(), ACCURACY)
 }
 
-fn fill(path: BezPath, tone: Tone) -> Node {
+/// An area in the text ink.
+pub(super) fn fill(path: BezPath, tone: Tone) -> Node {
     Node::Fill(Fill { path, tone })
 }

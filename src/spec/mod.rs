@@ -11,6 +11,7 @@ pub mod depth;
 pub mod document;
 pub mod field;
 pub mod picture;
+pub mod plan;
 mod quantity;
 pub mod read;
 pub mod reader;
@@ -27,9 +28,11 @@ use std::collections::BTreeMap;
 use crate::colour::{Glasses, Ground};
 use crate::diagnostics::{Diagnostic, Place, codes};
 use crate::optics::Viewer;
+use crate::plan::Practice;
 use crate::units::Ppi;
 
 pub use colours::{Accepted, Colours, MediumSource};
+pub use plan::Back;
 pub use quantity::Share;
 
 /// Everything in `set.toml`, checked.
@@ -59,6 +62,10 @@ pub struct SetSpec {
     pub reader: Option<String>,
     /// The professional who decided what is theirs to decide, if one did.
     pub gate: Option<String>,
+    /// Over how many weeks and days its pages come, if it has a plan.
+    pub plan: Option<read::Placed<Practice>>,
+    /// The parts after its exercises, in the order of the book.
+    pub back: Vec<Back>,
     /// The editions, at least one, with unique ids.
     pub editions: Vec<Edition>,
 }

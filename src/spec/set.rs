@@ -5,12 +5,14 @@ use std::collections::BTreeMap;
 use crate::colour::{Glasses, Ground};
 use crate::diagnostics::{Diagnostic, Place, codes};
 use crate::optics::Viewer;
+use crate::plan::Practice;
 use crate::units::{Mm, Ppi};
 
 use super::colours::{self, GlassesRead, InksRead, read_colours, read_glasses, read_inks};
 use super::data::{DataKind, DataRef};
 use super::document::Document;
 use super::field::{Field, TableForm, TableSpec, Takes};
+use super::plan::{BACK, PLAN, read_back, read_plan};
 use super::read::{Named, Placed, Word};
 use super::reader::{Reader, SeriesPart};
 use super::readers::{FOLDER, READER, ReadersRead};
@@ -64,6 +66,7 @@ pub const SET: TableSpec = TableSpec {
             "Where the answers stand, if any page asks something: `turned` on the last pages, upside down; `file` in \
              files of their own, beside the book; `none` in `report.json` alone.",
         ),
+        BACK,
     ]],
     doc: "The book as a whole.",
 };
@@ -141,7 +144,7 @@ const MOST_EDITIONS: usize = 20;
 
 /// The tables of `set.toml`, in the order of the reference.
 pub const TABLES: &[&TableSpec] =
-    &[&SET, &VIEWER, &colours::GLASSES, &colours::INKS, &GATE, &SERIES, &EDITION, &READER];
+    &[&SET, &VIEWER, &colours::GLASSES, &colours::INKS, &GATE, &PLAN, &SERIES, &EDITION, &READER];
 
 /// What `set.toml` gives: the exercises can be read even where the rest is broken.
 #[derive(Debug, Clone)]
@@ -173,7 +176,10 @@ pub fn read_set(reader: &mut Reader<'_>) -> SetRead {
     let exercises = head.as_ref().map(|t| read_exercises(reader, t)).unwrap_or_default();
     let answers = head.as_ref().and_then(|t| t.one_of(reader, "answers", &PLACES));
     let file = head.as_ref().and_then(|t| read_readers_file(reader, t));
-    let head = head.and_then(|t| read_head(reader, &t));
+    let planned = document.has(PLAN.name);
+    let back = head.as_ref().and_then(|t| read_back(reader, t, planned));
+    let head = head.and_then(|t| read_head(reader, &t)).zip(back);
+    let head = head.map(|(head, back)| SetSpec { back, ..head });
     let gated = document.has(GATE.name);
     let known = document.table(reader, &VIEWER).and_then(|t| read_viewer(reader, t, gated));
     let glasses = document.table(reader, &colours::GLASSES).and_then(|t| read_glasses(reader, t));
@@ -182,12 +188,13 @@ pub fn read_set(reader: &mut Reader<'_>) -> SetRead {
         None => Some(InksRead::default()),
     };
     let gate = read_gate(reader, &document);
+    let plan = read_plan(reader, &document);
     let series = read_series(reader, &document);
     let mut data = Vec::new();
     let shared = Shared { glasses, inks, answers };
     let editions = read_editions(reader, &document, &shared, &mut data);
     let readers = ReadersRead::tables(reader, &document, (known, gated), file, &mut data);
-    let set = assemble(head, known, gate, editions).filter(|_| series.is_some());
+    let set = assemble(head, known, (gate, plan), editions).filter(|_| series.is_some());
     SetRead { set, exercises, series: series.unwrap_or_default(), gated, readers, data }
 }
 
@@ -201,11 +208,11 @@ struct Shared {
 fn assemble(
     head: Option<SetSpec>,
     known: Option<Known>,
-    gate: Option<Option<String>>,
+    (gate, plan): (Option<Option<String>>, Option<Option<Placed<Practice>>>),
     editions: Option<Vec<Edition>>,
 ) -> Option<SetSpec> {
     let known = known?;
-    Some(SetSpec { viewer: known.viewer()?, known, gate: gate?, editions: editions?, ..head? })
+    Some(SetSpec { viewer: known.viewer()?, known, gate: gate?, plan: plan?, editions: editions?, ..head? })
 }
 
 /// The series of the set. `None`: a problem has been pushed.
@@ -291,6 +298,8 @@ fn read_head(reader: &mut Reader<'_>, table: &Table<'_>) -> Option<SetSpec> {
         known: Known::default(),
         reader: None,
         gate: None,
+        plan: None,
+        back: Vec::new(),
         editions: Vec::new(),
     })
 }
@@ -342,7 +351,7 @@ fn read_edition(
     table.check_keys(reader);
     let id: Option<Placed<String>> = table.get(reader, "id");
     let id = id.and_then(|id| super::unique(reader, "edition id", id, names));
-    let id = id.and_then(|id| beside_readers(reader, &table, id));
+    let id = id.and_then(|id| own_folder(reader, &table, id));
     let page = table.one_of(reader, "page", &[PageFormat::A4, PageFormat::Letter, PageFormat::Wide]);
     let ground = table.one_of(reader, "ground", &[Ground::White, Ground::Black]);
     let ppi = table.get(reader, "ppi").map(Ppi);
@@ -361,12 +370,14 @@ fn read_edition(
     Some(Edition { id, page, ground, glasses, colour: colour?, ppi, formats, answers: answers?, place })
 }
 
-/// Keeps the name of an edition, or pushes that it is the folder of the readers.
-fn beside_readers(reader: &mut Reader<'_>, table: &Table<'_>, id: String) -> Option<String> {
-    if id != FOLDER {
-        return Some(id);
-    }
-    let message = format!("an edition cannot be `{FOLDER}`: the sets of the readers have that folder");
+/// The folder of the charts of a set, beside those of its editions.
+pub const PLOT: &str = "plot";
+
+/// Keeps the name of an edition, or pushes that it is the folder of something else.
+fn own_folder(reader: &mut Reader<'_>, table: &Table<'_>, id: String) -> Option<String> {
+    let taken = [(FOLDER, "the sets of the readers have"), (PLOT, "the charts of the set have")];
+    let Some((_, whose)) = taken.into_iter().find(|(folder, _)| *folder == id) else { return Some(id) };
+    let message = format!("an edition cannot be `{id}`: {whose} that folder");
     let problem = Diagnostic::error(codes::DUPLICATE, table.place_of(reader, "id"), message)
         .with_label("taken")
         .with_help("give the edition another name");

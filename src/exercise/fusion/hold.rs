@@ -7,6 +7,7 @@ use crate::spec::reader::Reader;
 use crate::spec::table::Table;
 use crate::units::Seconds;
 
+use crate::exercise::pace;
 use crate::exercise::target::{self, Target};
 use crate::exercise::words::{self, Words};
 use crate::exercise::{Body, COMMON, Drawn, Draws, Kind, Rung};
@@ -74,6 +75,10 @@ depth = { from = "1 pd toward", to = "4 pd toward", levels = 4 }
 impl Draws for Hold {
     fn levels(&self) -> Option<u32> {
         self.target.levels()
+    }
+
+    fn time(&self, _level: u32) -> Option<Seconds> {
+        Some(Seconds(f64::from(self.repeats) * (self.hold.0 + pace::FAR_LOOK)))
     }
 
     fn draw(&self, rung: &Rung<'_>) -> Drawn {

@@ -10,6 +10,7 @@ use crate::spec::reader::Reader;
 use crate::spec::table::Table;
 use crate::units::{Angle, Mm, Seconds};
 
+use crate::exercise::pace;
 use crate::exercise::ramp::Ramp;
 use crate::exercise::words::{self, Words};
 use crate::exercise::{Body, COMMON, Drawn, Draws, Kind, Rung};
@@ -115,6 +116,10 @@ depth = { from = "2 pd toward", to = "0.5 pd toward", levels = 4 }
 impl Draws for Hoop {
     fn levels(&self) -> Option<u32> {
         self.size.levels().or(self.depth.levels())
+    }
+
+    fn time(&self, _level: u32) -> Option<Seconds> {
+        Some(Seconds(self.hold.0 + pace::FAR_LOOK))
     }
 
     fn draw(&self, rung: &Rung<'_>) -> Drawn {

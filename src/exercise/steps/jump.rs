@@ -174,6 +174,16 @@ impl Draws for Jump {
         }
     }
 
+    fn time(&self, level: u32) -> Option<Seconds> {
+        let stops = match &self.stops {
+            Stops::Listed(targets) => targets.len(),
+            Stops::Arranged(arrangement) => {
+                arrangement.route.as_ref().map_or(arrangement.count.at(level) as usize, Vec::len)
+            }
+        };
+        Some(Seconds(f64::from(self.rounds) * stops as f64 * self.stay.0))
+    }
+
     fn draw(&self, rung: &Rung<'_>) -> Drawn {
         Drawn { effort: Effort::held(self.stay), ..Drawn::plain(self.scene(rung.level), self.words(rung.level)) }
     }

@@ -115,6 +115,10 @@ impl Draws for Pairs {
         self.near.levels().or(self.far.levels()).or(self.target.size.levels())
     }
 
+    fn time(&self, _level: u32) -> Option<Seconds> {
+        Some(Seconds(f64::from(self.rounds * self.count * 2) * self.stay.0))
+    }
+
     fn draw(&self, rung: &Rung<'_>) -> Drawn {
         Drawn { effort: Effort::held(self.stay), ..Drawn::plain(self.scene(rung.level), self.words()) }
     }

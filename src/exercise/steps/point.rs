@@ -8,10 +8,12 @@ use crate::spec::field::{Field, TableForm, TableSpec, Takes};
 use crate::spec::reader::Reader;
 use crate::spec::table::Table;
 
+use crate::exercise::pace;
 use crate::exercise::readings::{Readings, ReadingsForm};
 use crate::exercise::target::{self, Target};
 use crate::exercise::words::{self, Words};
 use crate::exercise::{Body, COMMON, Drawn, Draws, Kind, Rung};
+use crate::units::Seconds;
 
 /// The parameters of a `point` exercise.
 #[derive(Debug, Clone, PartialEq)]
@@ -64,6 +66,10 @@ depth = { from = "1 pd toward", to = "4 pd toward", levels = 4 }
 impl Draws for Point {
     fn levels(&self) -> Option<u32> {
         self.target.levels()
+    }
+
+    fn time(&self, _level: u32) -> Option<Seconds> {
+        Some(Seconds(f64::from(self.repeats) * (pace::POINTING + pace::FAR_LOOK)))
     }
 
     fn readings(&self) -> Option<Readings> {

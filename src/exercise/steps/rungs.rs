@@ -117,6 +117,10 @@ impl Draws for Rungs {
         self.from.levels().or(self.to.levels()).or(self.target.size.levels())
     }
 
+    fn time(&self, _level: u32) -> Option<Seconds> {
+        Some(Seconds(f64::from(self.count) * self.stay.0))
+    }
+
     fn draw(&self, rung: &Rung<'_>) -> Drawn {
         Drawn { effort: Effort::held(self.stay), ..Drawn::plain(self.scene(rung.level), self.words()) }
     }

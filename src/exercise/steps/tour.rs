@@ -113,6 +113,10 @@ impl Draws for Tour {
         depths.or(self.width.levels()).or(self.height.levels()).or(self.target.size.levels())
     }
 
+    fn time(&self, _level: u32) -> Option<Seconds> {
+        Some(self.time)
+    }
+
     fn is_seeded(&self) -> bool {
         self.route.is_none()
     }

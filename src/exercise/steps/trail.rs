@@ -9,8 +9,9 @@ use crate::spec::field::{Field, TableForm, TableSpec, Takes, deg, mm};
 use crate::spec::read::Placed;
 use crate::spec::reader::Reader;
 use crate::spec::table::Table;
-use crate::units::Mm;
+use crate::units::{Mm, Seconds};
 
+use crate::exercise::pace;
 use crate::exercise::ramp::{Blend, Ramp};
 use crate::exercise::target::REACH;
 use crate::exercise::words::{self, Words};
@@ -179,6 +180,10 @@ depths = ["1 pd away", "page", "3 pd toward"]
 impl Draws for Trail {
     fn levels(&self) -> Option<u32> {
         self.depths.iter().find_map(Ramp::levels)
+    }
+
+    fn time(&self, _level: u32) -> Option<Seconds> {
+        Some(Seconds(f64::from(self.rounds) * 2.0 * pace::ALONG))
     }
 
     fn draw(&self, rung: &Rung<'_>) -> Drawn {

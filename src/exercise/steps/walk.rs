@@ -87,6 +87,10 @@ impl Draws for Walk {
         self.target.levels()
     }
 
+    fn time(&self, _level: u32) -> Option<Seconds> {
+        Some(Seconds((2.0 * self.distances.len() as f64 - 1.0) * self.stay.0))
+    }
+
     fn readings(&self) -> Option<Readings> {
         let form = ReadingsForm::Distances(self.distances.clone());
         Some(Readings { target: self.target.label.clone(), form })

@@ -4,6 +4,7 @@
 
 mod answers;
 mod asked;
+mod back;
 mod cautions;
 mod contents;
 mod cover;
@@ -13,7 +14,10 @@ mod ghost_check;
 mod glasses_check;
 mod how_to_use;
 mod log;
+mod log_page;
 mod marks;
+mod plan;
+mod professional;
 pub mod readings;
 mod scale_check;
 mod spectra;
@@ -26,6 +30,7 @@ use super::compose::{Column, Composer, Piece};
 use super::grid::Grid;
 use super::sheet::Node;
 use super::{Book, Draft};
+use crate::spec::Back;
 use answers::Key;
 
 /// A part of the book besides the cover, the contents and the exercises.
@@ -36,9 +41,29 @@ type Part = fn(&mut Composer<'_>, &Grid, &Book<'_>) -> Vec<Draft>;
 const FRONT: &[Part] =
     &[cautions::drafts, how_to_use::drafts, glasses_check::drafts, ghost_check::drafts, scale_check::drafts];
 
+/// Back matter, between the exercises and the answer key, as far as the set has it.
+const fn part(back: Back) -> Part {
+    match back {
+        Back::Plan => plan::drafts,
+        Back::Log => log_page::drafts,
+        Back::Professional => professional::drafts,
+    }
+}
+
 /// Names of the book's own sheets. A part that needs more sheets than one numbers them: `contents-2`.
-const OWN: &[&str] =
-    &["cover", "contents", "cautions", "how-to-use", "glasses-check", "ghost-check", "scale-check", "answers"];
+const OWN: &[&str] = &[
+    "cover",
+    "contents",
+    "cautions",
+    "how-to-use",
+    "glasses-check",
+    "ghost-check",
+    "scale-check",
+    "plan",
+    "log",
+    "professional",
+    "answers",
+];
 
 /// Whether a page of this name would clash with a sheet of the book's own.
 pub fn is_own(id: &str) -> bool {
@@ -63,15 +88,17 @@ pub(super) fn all(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>) -> 
     let front: Vec<Draft> = FRONT.iter().flat_map(|part| part(composer, grid, book)).collect();
     let cover = cover::drafts(composer, whole, book);
     let key = Key::new(composer, grid, book);
-    let entries = front.len() + book.pages.len() + key.in_book();
+    let back: Vec<Draft> = book.set.back.iter().flat_map(|&back| part(back)(composer, grid, book)).collect();
+    let entries = front.len() + book.pages.len() + back.len() + key.in_book();
     let first = cover.len() + contents::sheets(composer, grid, entries) + front.len() + 1;
-    let exercises = exercise::drafts(composer, whole, book, |page| key.of_page(page, first + book.pages.len()));
+    let key_at = first + book.pages.len() + back.len();
+    let exercises = exercise::drafts(composer, whole, book, |page| key.of_page(page, key_at));
     let is_bound = 0 < key.in_book();
     let answers = key.drafts(composer, grid, book, first);
-    let (back, answers) = if is_bound { (answers, Vec::new()) } else { (Vec::new(), answers) };
-    let rest: Vec<&Draft> = front.iter().chain(&exercises).chain(&back).collect();
+    let (bound, answers) = if is_bound { (answers, Vec::new()) } else { (Vec::new(), answers) };
+    let rest: Vec<&Draft> = front.iter().chain(&exercises).chain(&back).chain(&bound).collect();
     let contents = contents::drafts(composer, grid, cover.len(), &rest);
-    let pages = cover.into_iter().chain(contents).chain(front).chain(exercises).chain(back).collect();
+    let pages = cover.into_iter().chain(contents).chain(front).chain(exercises).chain(back).chain(bound).collect();
     Drafts { pages, answers }
 }
 

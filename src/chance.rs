@@ -70,7 +70,9 @@ pub struct Weak {
 /// The chance of at least `right` right answers to `of` questions, each answered by a guess that is right with the
 /// chance `p`, 0 to 1: the upper tail of the binomial distribution.
 ///
-///     P(X >= r) = sum over k from r to n of n! / (k! (n - k)!) p^k (1 - p)^(n - k)
+/// ```text
+/// P(X >= r) = sum over k from r to n of n! / (k! (n - k)!) p^k (1 - p)^(n - k)
+/// ```
 ///
 /// The sum is built question by question, so that no factorial overflows and no power vanishes before its time.
 /// Not a number where `p` is no chance. Source: the definition of the distribution; the recurrence is derived.
@@ -84,10 +86,10 @@ pub fn tail(of: u32, right: u32, p: f64) -> f64 {
 
 /// The chance of 0, 1, … `of` right answers.
 fn distribution(of: u32, p: f64) -> Vec<f64> {
-    let mut chances = vec![1.0];
-    for _ in 0..of {
-        chances.push(0.0);
-        for right in (0..chances.len()).rev() {
+    let mut chances = vec![0.0; of as usize + 1];
+    chances[0] = 1.0;
+    for asked in 1..=of as usize {
+        for right in (0..=asked).rev() {
             let one_fewer = if right == 0 { 0.0 } else { chances[right - 1] };
             chances[right] = chances[right] * (1.0 - p) + one_fewer * p;
         }

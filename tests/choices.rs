@@ -247,8 +247,8 @@ fn no_page_is_passed_by_luck() {
         let kinds = (3..=5).map(|c| (format!("kind = \"odd\"\nsize = \"5 mm\"\nchoices = {c}"), c));
         let orders = [(3, 6), (4, 24), (5, 120)];
         let orders = orders.map(|(n, c)| (format!("kind = \"order\"\nsize = \"5 mm\"\nshapes = {n}"), c));
-        let two = (format!("kind = \"side\"\nsize = \"5 mm\""), 2);
-        let five = (format!("kind = \"match\"\nheight = \"5 mm\""), 5);
+        let two = ("kind = \"side\"\nsize = \"5 mm\"".to_owned(), 2);
+        let five = ("kind = \"match\"\nheight = \"5 mm\"".to_owned(), 5);
         for (keys, choices) in kinds.chain(orders).chain([two, five]) {
             let read = read(&format!("{keys}\n{step}questions = {questions}"), 1);
             let choose = |k: u32| (0..k).fold(1_f64, |c, i| c * f64::from(questions - i) / f64::from(i + 1));

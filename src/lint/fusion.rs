@@ -15,7 +15,7 @@ use crate::diagnostics::Severity;
 use crate::optics::reserves::fusion_of_target;
 use crate::optics::{Viewing, limits};
 use crate::scene::{Eyes, Role};
-use crate::solve::{SolvedDots, SolvedFeature, SolvedForm};
+use crate::solve::{SolvedDots, SolvedFeature, SolvedForm, Stand};
 use crate::units::{Angle, Mm, plain};
 
 /// See the module.
@@ -43,12 +43,12 @@ struct Pair<'a> {
 fn check(input: &Input<'_>) -> Vec<Finding> {
     let Some(viewing) = input.viewer.viewing() else { return Vec::new() };
     let depth = input.pages.iter().filter(|page| page.graded.strand == "depth");
-    depth.filter_map(|page| check_page(page, &viewing)).collect()
+    depth.filter_map(|page| check_page(page, &viewing, input.viewer.base_parallax())).collect()
 }
 
 /// The pair of a page that is farthest past its limit.
-fn check_page(page: &Page<'_>, viewing: &Viewing) -> Option<Finding> {
-    let pairs = drawn(page, viewing).into_iter().chain(dots(page, viewing));
+fn check_page(page: &Page<'_>, viewing: &Viewing, base: Mm) -> Option<Finding> {
+    let pairs = drawn(page, viewing).into_iter().chain(dots(page, viewing, base));
     let past = pairs.filter(|pair| pair.limit < pair.difference);
     let worst = past.reduce(|a, b| if a.difference / a.limit < b.difference / b.limit { b } else { a })?;
     let degrees = |arcsec: f64| plain(arcsec / 3600.0, 2);
@@ -89,12 +89,13 @@ fn drawn<'a>(page: &Page<'a>, viewing: &Viewing) -> Vec<Pair<'a>> {
 }
 
 /// Each figure in dots with the ground around it, where no depth is past that of comfort by itself.
-fn dots<'a>(page: &Page<'a>, viewing: &Viewing) -> Vec<Pair<'a>> {
+fn dots<'a>(page: &Page<'a>, viewing: &Viewing, base: Mm) -> Vec<Pair<'a>> {
     let comfort = limits::comfort().to_arcsec();
     let mut pairs = Vec::new();
     for feature in page.features {
         let SolvedForm::Dots(dots) = &feature.form else { continue };
-        let comfortable = dots.stands().all(|stand| stand.disparity.to_arcsec().abs() <= comfort);
+        let from_base = |stand: Stand| viewing.disparity_of_parallax(Mm(stand.parallax.0 - base.0));
+        let comfortable = dots.stands().filter_map(from_base).all(|angle| angle.to_arcsec().abs() <= comfort);
         for figure in dots.figures.iter().filter(|_| comfortable) {
             let Some(limit) = limit(figure.extent.0.max(figure.extent.1), viewing) else { continue };
             let difference = difference(dots, figure.stands.map(|stand| stand.disparity.to_arcsec()));

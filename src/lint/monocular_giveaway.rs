@@ -26,6 +26,8 @@ const FEWEST: usize = 12;
 
 /// From and to, mm.
 type Span = (f64, f64);
+/// What of some runs counts within some spans, and the length of these, mm.
+type Measure = dyn Fn(&[Span], &[Span]) -> (f64, f64);
 
 fn check(input: &Input<'_>) -> Vec<Finding> {
     input.pages.iter().flat_map(|page| check_page(page, input.viewer.base_parallax().0)).collect()
@@ -124,7 +126,7 @@ impl<'a> View<'a> {
         let inner = |row: &Row<'_>| shrunk(&row.figure, dot);
         let covered = |spans: &[Span], runs: &[Span]| (covered(spans, runs), length(spans));
         let starts = |spans: &[Span], runs: &[Span]| (starts(spans, runs), length(spans));
-        let compare = |what, measure: &dyn Fn(&[Span], &[Span]) -> (f64, f64)| {
+        let compare = |what, measure: &Measure| {
             let inside = Mean::of(self.rows.iter().map(|row| measure(&inner(row), row.runs)));
             let outside = Mean::of(self.rows.iter().map(|row| measure(&row.ground, row.runs)));
             self.told(what, inside, outside)

@@ -1,12 +1,12 @@
 //! What: something to look at that stands nearer than the reader's near point.
 //!
-//! Why: nearer than their near point the two eyes of this reader do not hold anything single; the page cannot be done.
+//! Why: nearer than their near point the two eyes of this reader do not hold anything single; the page cannot be done. Places count from the base.
 //!
 //! Limit: `near_point` of `[viewer]`, a professional's finding. Source: `[Howard2012]` for the place of a parallax.
 //!
 //! Way out: ask for less depth toward.
 
-use super::{Finding, Input, Rule, Words, finding, largest_by_place, parallax_range};
+use super::{Finding, Input, Rule, Words, finding, intended_range, largest_by_place};
 use crate::diagnostics::Severity;
 use crate::optics::reserves::is_nearer_than_near_point;
 use crate::solve::is_looked_at;
@@ -26,12 +26,11 @@ const ROUNDING: f64 = 1e-3;
 
 fn check(input: &Input<'_>) -> Vec<Finding> {
     let (Some(viewing), Some(limit)) = (input.viewer.viewing(), input.near_point) else { return Vec::new() };
-    let Some(base) = viewing.parallax_of_demand(input.viewer.base.horizontal) else { return Vec::new() };
     let mut findings = Vec::new();
     for page in input.pages {
         // Larger is nearer, so that the nearest of a place is kept.
         let nearness = |feature: &_| {
-            let place = viewing.place_of_parallax(Mm(parallax_range(feature).0 - base.0))?;
+            let place = viewing.place_of_parallax(Mm(intended_range(feature, input.viewer).0))?;
             let nearer = is_nearer_than_near_point(Mm(place.0 + ROUNDING), limit);
             (nearer && is_looked_at(feature)).then_some(limit.0 - place.0)
         };

@@ -2,7 +2,7 @@
 //! reach; and a jump to a depth past the prisms of a common check of jumps.
 //!
 //! Why: past the range there is strain and then two of everything. Where nothing is known of the reader, silence would
-//! say that any demand will do.
+//! say that any demand will do. Demands count from the base.
 //!
 //! Limit: the zone of `[viewer]`, else the break of the published near reserves (warning) and what half of a large group
 //! fused on a screen (note); jumps count to 12 prism dioptres toward and 3 away (design choice: the prisms with which
@@ -12,11 +12,11 @@
 //!
 //! Way out: ask for less, or write down what is known of the reader.
 
-use super::{Finding, Input, Page, Rule, Words, finding, parallax_range};
+use super::{Finding, Input, Page, Rule, Words, finding, intended_range};
 use crate::diagnostics::Severity;
 use crate::optics::reserves::Norms;
 use crate::optics::vergence::prism_of_angle;
-use crate::optics::{Viewing, Zone, limits};
+use crate::optics::{Viewer, Viewing, Zone, limits};
 use crate::solve::{SolvedFeature, is_looked_at};
 use crate::units::{Mm, plain};
 
@@ -56,15 +56,14 @@ impl Bound {
 
 fn check(input: &Input<'_>) -> Vec<Finding> {
     let Some(viewing) = input.viewer.viewing() else { return Vec::new() };
-    let base = input.viewer.base.horizontal.0;
     let bounds = input.viewer.zone.as_ref().map_or_else(published, |zone| vec![of_zone(zone)]);
     let jumps = jumps();
     let mut findings = Vec::new();
     for page in input.pages {
-        let found = bounds.iter().find_map(|bound| check_page(page, bound, &viewing, base));
+        let found = bounds.iter().find_map(|bound| check_page(page, bound, &viewing, input.viewer));
         findings.extend(found);
         if page.graded.strand == "jump" {
-            findings.extend(check_page(page, &jumps, &viewing, base));
+            findings.extend(check_page(page, &jumps, &viewing, input.viewer));
         }
     }
     findings
@@ -122,12 +121,12 @@ fn jumps() -> Bound {
 }
 
 /// The strongest demand of a page past a bound.
-fn check_page(page: &Page<'_>, bound: &Bound, viewing: &Viewing, base: f64) -> Option<Finding> {
+fn check_page(page: &Page<'_>, bound: &Bound, viewing: &Viewing, viewer: &Viewer) -> Option<Finding> {
     let mut worst: Option<(&SolvedFeature, f64, f64)> = None;
     for feature in page.features.iter().filter(|feature| is_looked_at(feature)) {
-        let (near, far) = parallax_range(feature);
+        let (near, far) = intended_range(feature, viewer);
         for parallax in [near, far] {
-            let demand = viewing.demand_of_parallax(Mm(parallax))?.0 - base;
+            let demand = viewing.demand_of_parallax(Mm(parallax))?.0;
             let past = demand.abs() - bound.beside(demand).0;
             if ROUNDING < past && worst.is_none_or(|(_, _, known)| known < past) {
                 worst = Some((feature, demand, past));
@@ -149,7 +148,6 @@ fn check_page(page: &Page<'_>, bound: &Bound, viewing: &Viewing, base: f64) -> O
         UNKNOWN | MANY => ", or write down what is known of the reader in `[viewer]`",
         _ => "",
     };
-    // A base comes on top of what the reader is asked.
     let most = plain((limit * 100.0).floor() / 100.0, 2);
     let help = format!("ask for at most `{most} pd {side}`{more}");
     Some(finding(page.id, bound.severity, bound.code, feature.place, Words { message, label: bound.label, help }))

@@ -24,7 +24,7 @@ pub fn is_looked_at(feature: &SolvedFeature) -> bool {
 /// What a page of a strand asks of the eyes of a viewer; `None` for a viewer that is none, and where a number is none.
 pub fn asked(features: &[SolvedFeature], effort: Effort, strand: Strand, viewer: &Viewer) -> Option<Asked> {
     let viewing = viewer.viewing()?;
-    let base = viewing.parallax_of_demand(viewer.base.horizontal)?;
+    let base = viewer.base_parallax();
     let looked: Vec<&SolvedFeature> = features.iter().filter(|feature| is_looked_at(feature)).collect();
     let parallaxes: Vec<f64> = looked.iter().flat_map(|feature| parallaxes(feature)).map(|p| p - base.0).collect();
     let demand = |parallax: f64| viewing.demand_of_parallax(Mm(parallax)).map(|pd| pd.0);
@@ -33,9 +33,9 @@ pub fn asked(features: &[SolvedFeature], effort: Effort, strand: Strand, viewer:
     let jump = if strand == Strand::Jump { demand(-largest_step(&looked))? } else { 0.0 };
     Some(Asked {
         toward: PrismDioptre(nearest.max(0.0)),
-        away: PrismDioptre((-farthest).max(0.0)),
+        away: PrismDioptre((0.0 - farthest).max(0.0)),
         jump: PrismDioptre(jump.max(0.0)),
-        finest: if strand == Strand::Depth { finest(&parallaxes, base.0, &viewing) } else { None },
+        finest: if strand == Strand::Depth { finest(&parallaxes, &viewing) } else { None },
         size: smallest(&looked).and_then(|mm| viewing.angle_of_length(Mm(mm))),
         cue: effort.cue,
         correlation: correlation(&looked),
@@ -74,8 +74,8 @@ fn largest_step(looked: &[&SolvedFeature]) -> f64 {
 }
 
 /// The least difference of disparity that is not none, the page itself included; `None` where all stands on the page.
-fn finest(parallaxes: &[f64], base: f64, viewing: &Viewing) -> Option<Angle> {
-    let disparity = |parallax: f64| viewing.disparity_of_parallax(Mm(parallax + base)).map(Angle::to_arcsec);
+fn finest(parallaxes: &[f64], viewing: &Viewing) -> Option<Angle> {
+    let disparity = |parallax: f64| viewing.disparity_of_parallax(Mm(parallax)).map(Angle::to_arcsec);
     let mut all: Vec<f64> = parallaxes.iter().copied().chain([0.0]).map(disparity).collect::<Option<Vec<_>>>()?;
     all.sort_by(f64::total_cmp);
     let steps = all.windows(2).map(|pair| pair[1] - pair[0]).filter(|step| SAME <= *step);
@@ -180,12 +180,15 @@ mod tests {
         assert_eq!(finest(&[Depth::Page, Depth::Page]), None);
     }
 
+    /// The page rides on the base; what is asked stays as written.
     #[test]
-    fn a_base_takes_nothing_from_the_reader() {
+    fn a_base_asks_nothing_of_the_reader() {
         let mut viewer = viewer();
         viewer.base.horizontal = PrismDioptre(3.0);
-        let asked = of(&[pd(4.0, Side::Toward), pd(2.0, Side::Toward)], Strand::Hold, &viewer);
-        assert!((asked.toward.0 - 4.0).abs() < 1e-9 && asked.away.0.abs() < 1e-9, "{asked:?}");
+        let depths = [pd(4.0, Side::Toward), pd(2.0, Side::Away)];
+        let asked = of(&depths, Strand::Jump, &viewer);
+        assert!((asked.toward.0 - 4.0).abs() < 1e-6 && (asked.away.0 - 2.0).abs() < 1e-6, "{asked:?}");
+        assert!((asked.jump.0 - 6.0).abs() < 1e-6, "{asked:?}");
     }
 
     #[test]

@@ -55,7 +55,7 @@ pub enum Back {
 }
 
 impl Back {
-    /// All of them, in the order of [`BACK`] and of a book that names none.
+    /// All of them, in the order of `BACK` and of a book that names none.
     pub const ALL: [Back; 3] = [Back::Plan, Back::Log, Back::Professional];
 }
 

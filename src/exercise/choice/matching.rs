@@ -1,7 +1,7 @@
 //! `match`: a post above five numbered ones of different depth: which of the five stands as deep as the single one?
 //!
 //! Every post is drawn aside by lot as far as its room allows, so that its place tells one eye little: see
-//! [`board::spread`]. The depths stand in no order.
+//! `board::spread`. The depths stand in no order.
 
 use crate::chance::Dice;
 use crate::diagnostics::{Diagnostic, Place, codes};

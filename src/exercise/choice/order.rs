@@ -1,7 +1,7 @@
 //! `order`: rows of a few shapes, each at a depth of its own: put them in order from far to near.
 //!
 //! Each shape is drawn aside by lot as far as its room allows, so that its place tells one eye little: see
-//! [`board::spread`]. Sizes are equal, or drawn by lot whatever the depth, so that size tells nothing at all.
+//! `board::spread`. Sizes are equal, or drawn by lot whatever the depth, so that size tells nothing at all.
 
 use crate::chance::Dice;
 use crate::scene::{Scene, Side, Strand};

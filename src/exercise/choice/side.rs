@@ -2,7 +2,7 @@
 //!
 //! The post is drawn in the inks of the shape: a stroke for both eyes between one for the left eye and one for the right
 //! eye, all in line, so that a shifted print shifts shape and post alike and shows in the post itself. The shape stands
-//! at a drawn distance from the post, so that its sideways place tells one eye little: see [`board::spread`].
+//! at a drawn distance from the post, so that its sideways place tells one eye little: see `board::spread`.
 
 use crate::chance::Dice;
 use crate::scene::{At, Depth, Eyes, Feature, Form, Role, Scene, Side as DepthSide, Strand};

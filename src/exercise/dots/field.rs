@@ -17,7 +17,7 @@ use super::border;
 /// What `[dots]` says of the field itself.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Dots {
-    /// Its width; left out: [`WIDTH`].
+    /// Its width; left out: `WIDTH`.
     pub width: Mm,
     /// Its height, where it is written.
     pub height: Option<Mm>,

@@ -322,3 +322,27 @@ fn a_page_with_a_balance_says_so_and_has_a_frame() {
         assert!(alt(&lamp.nodes).unwrap().contains(WORDS) && lamp.description.contains(WORDS));
     }
 }
+
+/// The balance that a reader can use holds on every page but those about fine depth, and those with one of their own.
+#[test]
+fn the_balance_of_the_reader_holds_where_pages_have_none() {
+    let dir = set("ring", "1 pd toward", "balance = { stronger = \"left\", share = \"80 %\" }");
+    let side = "[exercise]\nkind = \"side\"\ntitle = \"Pile\"\nquestions = 12\nstep = \"800 arcsec toward\"\n";
+    fs::write(dir.path().join("pile.toml"), side).unwrap();
+    let written = fs::read_to_string(dir.path().join("set.toml")).unwrap();
+    let own = "ipd_range = [\"50 mm\", \"75 mm\"]\nbalance = { share = \"60 %\", stronger = \"right\" }";
+    let text = written
+        .replace("ipd_range = [\"50 mm\", \"75 mm\"]", own)
+        .replace("\"rope.toml\"]", "\"rope.toml\", \"pile.toml\"]");
+    fs::write(dir.path().join("set.toml"), &text).unwrap();
+    let found = prepared(dir.path());
+    let balance = |id: &str| found.pages.iter().find(|page| page.page.id == id).unwrap().page.balance;
+    assert_eq!(balance("lamp"), Some(Balance { stronger: Eye::Left, share: 0.8 }));
+    assert_eq!(balance("rope"), Some(Balance { stronger: Eye::Right, share: 0.6 }));
+    assert_eq!(balance("pile"), None);
+    fs::write(dir.path().join("set.toml"), text.replace("[gate]\nset_by = \"Optometrist M. Invented\"\n", "")).unwrap();
+    let loaded = load(dir.path()).unwrap();
+    let messages: Vec<_> = loaded.diagnostics.iter().map(|problem| problem.message.clone()).collect();
+    let refused = "`balance` needs a `[gate]`: it is for an eye-care professional to set";
+    assert!(messages.iter().any(|message| message == refused), "{messages:?}");
+}

@@ -128,14 +128,20 @@ fn prepared(set: &str) -> Prepared {
     prepare(load(&Path::new(env!("CARGO_MANIFEST_DIR")).join("specs").join(set)).unwrap(), None)
 }
 
-/// The demo set is an example of a book that rises: nothing about it is worth a warning.
+/// The demo sets are examples of books that rise: nothing about them is worth a warning.
 #[test]
-fn the_demo_set_rises() {
-    let set = prepared("harbour-lights");
-    let above_note: Vec<_> = set.diagnostics.iter().filter(|d| d.severity != Severity::Note).collect();
-    assert!(above_note.is_empty(), "{above_note:?}");
-    for strand in ["toward", "away", "jump", "smooth", "depth"] {
-        assert!(set.pages.iter().any(|page| page.strand == strand), "no page of the strand `{strand}`");
+fn the_demo_sets_rise() {
+    for (name, least) in [("harbour-lights", 20), ("tide-ladder", 40)] {
+        let set = prepared(name);
+        let above_note: Vec<_> = set.diagnostics.iter().filter(|d| d.severity != Severity::Note).collect();
+        assert!(above_note.is_empty(), "{name}: {above_note:?}");
+        assert!(least <= set.pages.len(), "{name}: {}", set.pages.len());
+        for strand in ["toward", "away", "jump", "smooth", "depth"] {
+            let grades = set.pages.iter().filter(|page| page.strand == strand);
+            let totals: Vec<f64> = grades.map(|page| page.difficulty.as_ref().unwrap().total).collect();
+            assert!(!totals.is_empty(), "{name}: no page of the strand `{strand}`");
+            assert!(totals.windows(2).all(|pair| pair[0] <= pair[1] + 1e-9), "{name}, {strand}: {totals:?}");
+        }
     }
 }
 

@@ -5,6 +5,7 @@
 
 use serde::Serialize;
 
+use crate::exercise::balance::Balance;
 use crate::optics::Viewer;
 use crate::optics::grading::{Difficulty, Term};
 use crate::optics::reserves::{Norms, Reserve};
@@ -28,6 +29,8 @@ pub(super) struct ViewerPart<'a> {
     /// Positive outward (exo), negative inward (eso); null where it is not known.
     phoria_pd: Option<f64>,
     near_point_mm: Option<f64>,
+    /// What the stronger eye keeps on pages without a balance of their own; null where it is not known.
+    balance: Option<EyeBalancePart>,
     /// What the pages ride on; null without.
     base: Option<BasePart<'a>>,
 }
@@ -54,6 +57,13 @@ struct ReservePart {
     blur_pd: Option<f64>,
     break_pd: f64,
     recovery_pd: Option<f64>,
+}
+
+#[derive(Serialize)]
+struct EyeBalancePart {
+    stronger: &'static str,
+    /// Of one.
+    share: f64,
 }
 
 /// What every page rides on. It is part of each parallax and demand of the report: less `horizontal_pd`, a demand is what
@@ -111,6 +121,9 @@ impl<'a> ViewerPart<'a> {
             norms: known.norms.map(Norms::name),
             phoria_pd: known.phoria.map(|phoria| fine(phoria.0.0)),
             near_point_mm: known.near_point.map(|mm| fine(mm.0)),
+            balance: known
+                .balance
+                .map(|(eye, share)| EyeBalancePart { stronger: Balance::from((eye, share)).eye(), share: fine(share) }),
             base: (!base.is_none()).then(|| BasePart {
                 horizontal_pd: fine(base.horizontal.0),
                 vertical_pd: fine(base.vertical.0),

@@ -5,12 +5,14 @@
 use std::sync::Arc;
 
 use crate::diagnostics::{Diagnostic, Diagnostics, Severity, Sources, codes};
+use crate::exercise::balance::Balance;
 use crate::exercise::{self, Exercise, Page};
 use crate::layout::grid::ART_FIELD;
 use crate::layout::{self, BookPage, LaidOut};
 use crate::lint;
 use crate::optics::Viewer;
 use crate::optics::grading::{Asked, Difficulty, difficulty};
+use crate::scene::Strand;
 use crate::solve::{self, SolvedFeature};
 use crate::spec::readers::ReaderSpec;
 use crate::spec::{Edition, MediumSource, SetSpec};
@@ -166,7 +168,8 @@ pub(super) fn solve_set(
 /// Solves every page; those that cannot be solved leave their problems instead.
 fn solve_pages(pages: Vec<Page>, set: &SetSpec, diagnostics: &mut Diagnostics) -> Vec<SolvedPage> {
     let mut solved = Vec::new();
-    for page in pages {
+    for mut page in pages {
+        page.balance = page.balance.or(balance_of_reader(&page, set));
         if let Some(problem) = off_distance(&page, set) {
             push_once(diagnostics, problem);
             continue;
@@ -177,6 +180,13 @@ fn solve_pages(pages: Vec<Page>, set: &SetSpec, diagnostics: &mut Diagnostics) -
         }
     }
     solved
+}
+
+/// The balance that the reader can use, on pages without one of their own. Pages about fine depth keep equal eyes, and kinds
+/// that a professional sets have their own way with them.
+fn balance_of_reader(page: &Page, set: &SetSpec) -> Option<Balance> {
+    let balance = set.known.balance?;
+    (page.strand != Strand::Depth && !page.gated).then(|| balance.into())
 }
 
 /// The problem of a page that tells places, or demands at other distances, in a set with a base: from another distance the

@@ -20,6 +20,12 @@ pub struct Balance {
     pub share: f64,
 }
 
+impl From<(Eye, f64)> for Balance {
+    fn from((stronger, share): (Eye, f64)) -> Self {
+        Self { stronger, share }
+    }
+}
+
 /// A balance that may change from level to level.
 #[derive(Debug, Clone, PartialEq)]
 pub struct BalanceRamp {

@@ -80,8 +80,8 @@ pub const GATE: TableSpec = TableSpec {
         Takes::Text(80),
         "The eye-care professional who decided it; printed on every page it is about.",
     )]],
-    doc: "Opens what is for an eye-care professional to decide: the `balance` of an exercise. Left out: no exercise \
-          has one.",
+    doc: "Opens what is for an eye-care professional to decide: unequal eyes (`balance`), kinds that say so, and in \
+          `[viewer]` the whole zone and a base. Left out: a set that asks for any of these is refused.",
 };
 
 /// `[[edition]]`.

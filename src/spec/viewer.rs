@@ -5,10 +5,11 @@
 use crate::diagnostics::{Diagnostic, Place, codes};
 use crate::optics::reserves::{Norms, Phoria, Reserve, Reserves};
 use crate::optics::{Base, Viewer, Zone};
-use crate::scene::{Depth, Side};
+use crate::scene::{Depth, Eye, Side};
 use crate::units::{Mm, PrismDioptre, Quantity, Unit};
 
-use super::field::{Field, Limits, TableForm, TableSpec, Takes, mm, pd};
+use super::field::{Field, Limits, TableForm, TableSpec, Takes, mm, pd, percent};
+use super::quantity::Share;
 use super::read::Placed;
 use super::reader::Reader;
 use super::table::Table;
@@ -75,6 +76,12 @@ pub(super) const EYES: &[Field] = &[
         Takes::Length(mm(20.0, 400.0)),
         "Nearest place that the reader's two eyes hold single, from the eyes. Nothing is drawn to stand nearer.",
     ),
+    Field::optional(
+        "balance",
+        Takes::Table(&EYE_BALANCE),
+        "The balance between the eyes that the reader can use. It holds on every page without one of its own, but for pages \
+         about fine depth, which unequal eyes would spoil. Only under `[gate]`.",
+    ),
     Field::default(
         "zone",
         Takes::Choice(&["everyday", "whole"]),
@@ -118,6 +125,21 @@ pub const PHORIA: TableSpec = TableSpec {
     doc: "A resting turn of the eyes.",
 };
 
+/// A balance of the reader.
+pub const EYE_BALANCE: TableSpec = TableSpec {
+    name: "balance",
+    form: TableForm::Inline,
+    groups: &[&[
+        Field::required(
+            "share",
+            Takes::Share(percent(20.0, 100.0)),
+            "What the stronger eye keeps, at the most at which both eyes take part.",
+        ),
+        Field::required("stronger", Takes::Choice(&["left", "right"]), "The stronger eye: it gets less."),
+    ]],
+    doc: "What the stronger eye keeps.",
+};
+
 /// A vertical base.
 pub const VERTICAL: TableSpec = TableSpec {
     name: "vertical base",
@@ -148,6 +170,8 @@ pub struct Known {
     pub phoria: Option<Phoria>,
     /// Nearest single place.
     pub near_point: Option<Mm>,
+    /// What the reader's stronger eye keeps, of 1, and which eye that is.
+    pub balance: Option<(Eye, f64)>,
     /// Whether the whole reserves are open.
     pub whole: Option<bool>,
     /// Horizontal base, toward positive.
@@ -174,6 +198,7 @@ impl Known {
             away,
             phoria: self.phoria.or(other.phoria),
             near_point: self.near_point.or(other.near_point),
+            balance: self.balance.or(other.balance),
             whole: self.whole.or(other.whole),
             base: self.base.or(other.base),
             base_vertical: self.base_vertical.or(other.base_vertical),
@@ -263,6 +288,7 @@ fn read_eyes(reader: &mut Reader<'_>, table: &Table<'_>, whole: Option<Option<bo
     let away = read_reserve(reader, table, "away");
     let phoria = read_phoria(reader, table);
     let near_point = table.maybe(reader, "near_point");
+    let balance = read_balance(reader, table);
     let base = read_base(reader, table);
     let base_vertical = read_vertical(reader, table);
     let known = Known {
@@ -271,6 +297,7 @@ fn read_eyes(reader: &mut Reader<'_>, table: &Table<'_>, whole: Option<Option<bo
         away: away?,
         phoria: phoria?,
         near_point: near_point?,
+        balance: balance?,
         whole: whole?,
         base: base?,
         base_vertical: base_vertical?,
@@ -303,6 +330,14 @@ fn read_phoria(reader: &mut Reader<'_>, table: &Table<'_>) -> Option<Option<Phor
     let amount: Option<PrismDioptre> = inner.get(reader, "amount");
     let sign = inner.one_of(reader, "direction", &[1.0, -1.0]);
     Some(Some(Phoria(PrismDioptre(amount?.0 * sign?))))
+}
+
+fn read_balance(reader: &mut Reader<'_>, table: &Table<'_>) -> Option<Option<(Eye, f64)>> {
+    let Some(mut inner) = table.inline_table(reader, "balance")? else { return Some(None) };
+    inner.check_keys(reader);
+    let share: Option<Share> = inner.get(reader, "share");
+    let stronger = inner.one_of(reader, "stronger", &[Eye::Left, Eye::Right]);
+    Some(Some((stronger?, share?.0)))
 }
 
 fn read_vertical(reader: &mut Reader<'_>, table: &Table<'_>) -> Option<Option<PrismDioptre>> {
@@ -372,7 +407,8 @@ fn check_sides(reader: &mut Reader<'_>, table: &Table<'_>, known: &Known) -> Opt
 /// What only a professional may set needs a `[gate]`.
 fn check_gate(reader: &mut Reader<'_>, table: &Table<'_>, whole: Option<Option<bool>>, gated: bool) -> Option<()> {
     let is_whole = whole.flatten() == Some(true);
-    let keys = [("zone", is_whole), ("base", table.has("base")), ("base_vertical", table.has("base_vertical"))];
+    let asks = |key: &'static str| (key, table.has(key));
+    let keys = [("zone", is_whole), asks("base"), asks("base_vertical"), asks("balance")];
     let Some((key, _)) = keys.into_iter().find(|(_, asked)| *asked && !gated) else { return Some(()) };
     let message = format!("`{key}` needs a `[gate]`: it is for an eye-care professional to set");
     let problem = Diagnostic::error(codes::GATE, table.place_of(reader, key), message)

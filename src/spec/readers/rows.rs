@@ -49,6 +49,7 @@ const COLUMNS: &[(&str, Is)] = &[
     ("away_recovery", Is::Part("away", "recovery")),
     ("phoria", Is::Words("amount", "direction")),
     ("near_point", Is::Key),
+    ("balance", Is::Words("share", "stronger")),
     ("zone", Is::Key),
     ("base", Is::Key),
     ("base_vertical", Is::Words("amount", "higher")),

@@ -1,6 +1,7 @@
 //! The facts of the book: what it is, whose eyes it was computed for, and through which glasses it is seen.
 
 use crate::colour::EyeReport;
+use crate::exercise::balance::Balance;
 use crate::layout::Book;
 use crate::layout::compose::{Composer, Piece};
 use crate::layout::grid::CAPTION;
@@ -85,6 +86,8 @@ fn viewer(book: &Book<'_>) -> Vec<[String; 2]> {
         }),
     ));
     rows.push(row("Near point", known.near_point.map_or_else(unknown, mm)));
+    let balance = known.balance.map(|balance| Balance::from(balance).words());
+    rows.push(row("Balance", balance.unwrap_or_else(unknown)));
     rows.push(row("Base", base(viewer)));
     let framed = book.pages.iter().any(|page| page.page.gated || page.page.balance.is_some());
     let decided = known.whole == Some(true) || !viewer.base.is_none();

@@ -304,13 +304,13 @@ pub const COMMON: &[Field] = &[
     ),
 ];
 
+/// The `[exercise]` table of a kind, with these keys.
+pub(crate) const fn exercise_table(groups: &'static [&'static [Field]]) -> TableSpec {
+    TableSpec { name: "exercise", form: TableForm::Single, groups, doc: "What kind of exercise it is, and its words." }
+}
+
 /// `[exercise]` as far as it is the same for every kind.
-const HEAD: TableSpec = TableSpec {
-    name: "exercise",
-    form: TableForm::Single,
-    groups: &[COMMON],
-    doc: "What kind of exercise it is, and its words.",
-};
+const HEAD: TableSpec = exercise_table(&[COMMON]);
 
 /// The series that an exercise file takes part in, each with its levels of it. Problems of the file are left for
 /// [`read_exercise`] to tell.

@@ -19,7 +19,7 @@ use crate::units::Mm;
 use crate::exercise::ramp::Ramp;
 use crate::exercise::target::REACH;
 use crate::exercise::words::{self, Words};
-use crate::exercise::{Body, COMMON, Drawn, Draws, Kind, Rung};
+use crate::exercise::{Body, COMMON, Drawn, Draws, Kind, Rung, exercise_table};
 
 /// The parameters of a `layers` exercise.
 #[derive(Debug, Clone, PartialEq)]
@@ -69,12 +69,7 @@ pub const KIND: Kind = Kind {
     example: EXAMPLE,
 };
 
-const EXERCISE: TableSpec = TableSpec {
-    name: "exercise",
-    form: TableForm::Single,
-    groups: &[COMMON],
-    doc: "What kind of exercise it is, and its words.",
-};
+const EXERCISE: TableSpec = exercise_table(&[COMMON]);
 
 const PICTURE: TableSpec = TableSpec {
     name: "picture",

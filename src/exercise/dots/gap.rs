@@ -5,7 +5,7 @@ use crate::diagnostics::{Diagnostic, codes};
 use crate::exercise::quiz::{Pass, Question, Quiz};
 use crate::exercise::ramp::Ramp;
 use crate::exercise::words::Words;
-use crate::exercise::{Body, COMMON, Drawn, Draws, Kind, Rung};
+use crate::exercise::{Body, COMMON, Drawn, Draws, Kind, Rung, exercise_table};
 use crate::scene::{At, Depth, Direction, Effort, Scene, Shape, Size, Strand};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableForm, TableSpec, Takes, deg, mm};
@@ -53,12 +53,7 @@ pub const KIND: Kind = Kind {
 
 const COUNTS: &[&str] = &["1", "2", "4", "6", "8"];
 
-const EXERCISE: TableSpec = TableSpec {
-    name: "exercise",
-    form: TableForm::Single,
-    groups: &[COMMON, &[field::VARIANTS]],
-    doc: "What kind of exercise it is, and its words.",
-};
+const EXERCISE: TableSpec = exercise_table(&[COMMON, &[field::VARIANTS]]);
 
 const DOTS: TableSpec = TableSpec {
     name: "dots",

@@ -7,7 +7,7 @@ use crate::diagnostics::{Diagnostic, Place, codes};
 use crate::exercise::quiz::{Question, Quiz};
 use crate::exercise::ramp::Ramp;
 use crate::exercise::words::Words;
-use crate::exercise::{Body, COMMON, Drawn, Draws, Kind, Rung};
+use crate::exercise::{Body, COMMON, Drawn, Draws, Kind, Rung, exercise_table};
 use crate::scene::{At, Depth, DotFigure, Effort, Scene, Size, Strand};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableForm, TableSpec, Takes};
@@ -56,12 +56,7 @@ pub const KIND: Kind = Kind {
     example: EXAMPLE,
 };
 
-const EXERCISE: TableSpec = TableSpec {
-    name: "exercise",
-    form: TableForm::Single,
-    groups: &[COMMON, &[field::VARIANTS]],
-    doc: "What kind of exercise it is, and its words.",
-};
+const EXERCISE: TableSpec = exercise_table(&[COMMON, &[field::VARIANTS]]);
 
 const DOTS: TableSpec = TableSpec {
     name: "dots",

@@ -4,7 +4,7 @@ use std::sync::Arc;
 
 use crate::exercise::ramp::Ramp;
 use crate::exercise::words::Words;
-use crate::exercise::{Body, COMMON, Drawn, Draws, Kind, Rung};
+use crate::exercise::{Body, COMMON, Drawn, Draws, Kind, Rung, exercise_table};
 use crate::scene::{Depth, Effort, Grid, Relief as Surfaced, Scene, Strand, Surface};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableForm, TableSpec, Takes};
@@ -39,12 +39,7 @@ pub const KIND: Kind = Kind {
     example: EXAMPLE,
 };
 
-const EXERCISE: TableSpec = TableSpec {
-    name: "exercise",
-    form: TableForm::Single,
-    groups: &[COMMON],
-    doc: "What kind of exercise it is, and its words.",
-};
+const EXERCISE: TableSpec = exercise_table(&[COMMON]);
 
 const DOTS: TableSpec = TableSpec {
     name: "dots",

@@ -2,7 +2,7 @@
 
 use crate::exercise::ramp::Ramp;
 use crate::exercise::words::Words;
-use crate::exercise::{Body, COMMON, Drawn, Draws, Kind, Rung};
+use crate::exercise::{Body, COMMON, Drawn, Draws, Kind, Rung, exercise_table};
 use crate::scene::{Depth, Effort, Relief, Scene, Strand, Surface};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableForm, TableSpec, Takes};
@@ -38,12 +38,7 @@ pub const KIND: Kind = Kind {
     example: EXAMPLE,
 };
 
-const EXERCISE: TableSpec = TableSpec {
-    name: "exercise",
-    form: TableForm::Single,
-    groups: &[COMMON],
-    doc: "What kind of exercise it is, and its words.",
-};
+const EXERCISE: TableSpec = exercise_table(&[COMMON]);
 
 const DOTS: TableSpec = TableSpec {
     name: "dots",

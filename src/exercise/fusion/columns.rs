@@ -13,7 +13,7 @@ use crate::exercise::lines;
 use crate::exercise::parts::{self, Part};
 use crate::exercise::ramp::{Blend, Ramp};
 use crate::exercise::words::{self, Words};
-use crate::exercise::{Body, COMMON, Drawn, Draws, Kind, Rung};
+use crate::exercise::{Body, COMMON, Drawn, Draws, Kind, Rung, exercise_table};
 
 /// The parameters of a `columns` exercise.
 #[derive(Debug, Clone, PartialEq)]
@@ -51,24 +51,19 @@ pub const KIND: Kind = Kind {
     example: EXAMPLE,
 };
 
-const EXERCISE: TableSpec = TableSpec {
-    name: "exercise",
-    form: TableForm::Single,
-    groups: &[
-        COMMON,
-        &[
-            lines::SIZE,
-            lines::LARGE,
-            Field::default(
-                "marks",
-                Takes::Flag,
-                "true",
-                "Whether each column carries watch marks: a bar at its first line, a wedge at its last.",
-            ),
-        ],
+const EXERCISE: TableSpec = exercise_table(&[
+    COMMON,
+    &[
+        lines::SIZE,
+        lines::LARGE,
+        Field::default(
+            "marks",
+            Takes::Flag,
+            "true",
+            "Whether each column carries watch marks: a bar at its first line, a wedge at its last.",
+        ),
     ],
-    doc: "What kind of exercise it is, and its words.",
-};
+]);
 
 const COLUMN: TableSpec = TableSpec {
     name: "column",

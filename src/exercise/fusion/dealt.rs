@@ -8,7 +8,7 @@ use crate::diagnostics::{Diagnostic, Place, codes};
 use crate::outline;
 use crate::scene::{Depth, Eye, Eyes, Feature, Role, Scene, Shape, Strand};
 use crate::spec::document::Document;
-use crate::spec::field::{Field, TableForm, TableSpec, Takes};
+use crate::spec::field::{Field, TableSpec, Takes};
 use crate::spec::read::Placed;
 use crate::spec::reader::Reader;
 use crate::spec::table::Table;
@@ -19,7 +19,7 @@ use crate::exercise::parts::{self, Part, Point};
 use crate::exercise::quiz::{Question, Quiz};
 use crate::exercise::ramp::Ramp;
 use crate::exercise::words::{self, Words};
-use crate::exercise::{Body, COMMON, Drawn, Draws, Kind, Rung};
+use crate::exercise::{Body, COMMON, Drawn, Draws, Kind, Rung, exercise_table};
 
 /// The parameters of a `dealt` exercise.
 #[derive(Debug, Clone, PartialEq)]
@@ -65,42 +65,37 @@ pub const KIND: Kind = Kind {
 /// The fewest letters that can be dealt: one to each eye and one to both.
 const FEWEST: u32 = 3;
 
-const EXERCISE: TableSpec = TableSpec {
-    name: "exercise",
-    form: TableForm::Single,
-    groups: &[
-        COMMON,
-        &[
-            Field::optional(
-                "words",
-                Takes::List { of: &Takes::Text(14), min: 1, max: 8 },
-                "The words, one a row, each of 3 letters or more. Left out: words without a meaning are made by lot.",
-            ),
-            Field::default(
-                "rows",
-                Takes::Count { min: 1, max: 8 },
-                "6",
-                "How many words are made by lot; not beside `words`.",
-            ),
-            Field::default(
-                "letters",
-                Takes::Count { min: FEWEST, max: 9 },
-                "5",
-                "How many letters each word that is made by lot has; not beside `words`.",
-            ),
-            lines::SIZE,
-            lines::LARGE,
-            parts::DEPTH,
-            Field::default(
-                "variants",
-                Takes::Count { min: 1, max: 9 },
-                "1",
-                "How many pages each level has: the same task with other draws.",
-            ),
-        ],
+const EXERCISE: TableSpec = exercise_table(&[
+    COMMON,
+    &[
+        Field::optional(
+            "words",
+            Takes::List { of: &Takes::Text(14), min: 1, max: 8 },
+            "The words, one a row, each of 3 letters or more. Left out: words without a meaning are made by lot.",
+        ),
+        Field::default(
+            "rows",
+            Takes::Count { min: 1, max: 8 },
+            "6",
+            "How many words are made by lot; not beside `words`.",
+        ),
+        Field::default(
+            "letters",
+            Takes::Count { min: FEWEST, max: 9 },
+            "5",
+            "How many letters each word that is made by lot has; not beside `words`.",
+        ),
+        lines::SIZE,
+        lines::LARGE,
+        parts::DEPTH,
+        Field::default(
+            "variants",
+            Takes::Count { min: 1, max: 9 },
+            "1",
+            "How many pages each level has: the same task with other draws.",
+        ),
     ],
-    doc: "What kind of exercise it is, and its words.",
-};
+]);
 
 const EXAMPLE: &str = r#"[exercise]
 kind = "dealt"

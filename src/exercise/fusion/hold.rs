@@ -10,7 +10,7 @@ use crate::units::Seconds;
 use crate::exercise::pace;
 use crate::exercise::target::{self, Target};
 use crate::exercise::words::{self, Words};
-use crate::exercise::{Body, COMMON, Drawn, Draws, Kind, Rung};
+use crate::exercise::{Body, COMMON, Drawn, Draws, Kind, Rung, exercise_table};
 
 /// The parameters of a `hold` exercise.
 #[derive(Debug, Clone, PartialEq)]
@@ -35,23 +35,18 @@ pub const KIND: Kind = Kind {
     example: EXAMPLE,
 };
 
-const EXERCISE: TableSpec = TableSpec {
-    name: "exercise",
-    form: TableForm::Single,
-    groups: &[
-        COMMON,
-        &[
-            Field::default(
-                "hold",
-                Takes::Time(seconds(1.0, 60.0)),
-                r#""10 s""#,
-                "How long to hold the target, for the words.",
-            ),
-            Field::default("repeats", Takes::Count { min: 1, max: 20 }, "5", "How often, for the words."),
-        ],
+const EXERCISE: TableSpec = exercise_table(&[
+    COMMON,
+    &[
+        Field::default(
+            "hold",
+            Takes::Time(seconds(1.0, 60.0)),
+            r#""10 s""#,
+            "How long to hold the target, for the words.",
+        ),
+        Field::default("repeats", Takes::Count { min: 1, max: 20 }, "5", "How often, for the words."),
     ],
-    doc: "What kind of exercise it is, and its words.",
-};
+]);
 
 const TARGET: TableSpec = TableSpec {
     name: "target",

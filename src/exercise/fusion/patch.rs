@@ -4,7 +4,7 @@ use crate::chance::Dice;
 use crate::diagnostics::Place;
 use crate::scene::{Depth, Eyes, Feature, Role, Scene, Shape, Side, Strand};
 use crate::spec::document::Document;
-use crate::spec::field::{Field, TableForm, TableSpec, Takes, mm};
+use crate::spec::field::{Field, TableSpec, Takes, mm};
 use crate::spec::reader::Reader;
 use crate::spec::table::Table;
 use crate::units::Mm;
@@ -12,7 +12,7 @@ use crate::units::Mm;
 use crate::exercise::parts::{self, Part, Point};
 use crate::exercise::ramp::Ramp;
 use crate::exercise::words::{self, Words};
-use crate::exercise::{Body, COMMON, Drawn, Draws, Kind, Rung};
+use crate::exercise::{Body, COMMON, Drawn, Draws, Kind, Rung, exercise_table};
 
 /// The parameters of a `patch` exercise.
 #[derive(Debug, Clone, PartialEq)]
@@ -39,23 +39,18 @@ pub const KIND: Kind = Kind {
     example: EXAMPLE,
 };
 
-const EXERCISE: TableSpec = TableSpec {
-    name: "exercise",
-    form: TableForm::Single,
-    groups: &[
-        COMMON,
-        &[
-            Field::required(
-                "size",
-                Takes::Ramp(&Takes::Length(mm(10.0, 70.0))),
-                "The width of the disc. At 40 cm 7 mm are a degree.",
-            ),
-            parts::DEPTH,
-            Field::default("border", Takes::Length(mm(5.0, 20.0)), r#""13 mm""#, "The width of the border."),
-        ],
+const EXERCISE: TableSpec = exercise_table(&[
+    COMMON,
+    &[
+        Field::required(
+            "size",
+            Takes::Ramp(&Takes::Length(mm(10.0, 70.0))),
+            "The width of the disc. At 40 cm 7 mm are a degree.",
+        ),
+        parts::DEPTH,
+        Field::default("border", Takes::Length(mm(5.0, 20.0)), r#""13 mm""#, "The width of the border."),
     ],
-    doc: "What kind of exercise it is, and its words.",
-};
+]);
 
 const EXAMPLE: &str = r#"[exercise]
 kind = "patch"

@@ -3,7 +3,7 @@
 use crate::diagnostics::Place;
 use crate::scene::{Depth, Eyes, Role, Scene, Side, Strand};
 use crate::spec::document::Document;
-use crate::spec::field::{Field, TableForm, TableSpec, Takes};
+use crate::spec::field::{Field, TableSpec, Takes};
 use crate::spec::read::Placed;
 use crate::spec::reader::Reader;
 use crate::spec::table::Table;
@@ -13,7 +13,7 @@ use crate::exercise::lines;
 use crate::exercise::parts::{self, Part};
 use crate::exercise::ramp::Ramp;
 use crate::exercise::words::{self, Words};
-use crate::exercise::{Body, COMMON, Drawn, Draws, Kind, Rung};
+use crate::exercise::{Body, COMMON, Drawn, Draws, Kind, Rung, exercise_table};
 
 /// The parameters of a `words` exercise.
 #[derive(Debug, Clone, PartialEq)]
@@ -43,22 +43,17 @@ pub const KIND: Kind = Kind {
     example: EXAMPLE,
 };
 
-const EXERCISE: TableSpec = TableSpec {
-    name: "exercise",
-    form: TableForm::Single,
-    groups: &[
-        COMMON,
-        &[
-            Field::required("lines", Takes::List { of: &Takes::Text(40), min: 1, max: 8 }, "The lines, from the top."),
-            lines::SIZE,
-            lines::LARGE,
-            Field::required("depth", Takes::Ramp(&Takes::Depth), "How deep they stand."),
-            Field::default("marks", Takes::Flag, "true", "Whether watch marks ride with them, one for each eye."),
-            Field::default("lock", Takes::Flag, "true", "Whether a lock frame rides with them."),
-        ],
+const EXERCISE: TableSpec = exercise_table(&[
+    COMMON,
+    &[
+        Field::required("lines", Takes::List { of: &Takes::Text(40), min: 1, max: 8 }, "The lines, from the top."),
+        lines::SIZE,
+        lines::LARGE,
+        Field::required("depth", Takes::Ramp(&Takes::Depth), "How deep they stand."),
+        Field::default("marks", Takes::Flag, "true", "Whether watch marks ride with them, one for each eye."),
+        Field::default("lock", Takes::Flag, "true", "Whether a lock frame rides with them."),
     ],
-    doc: "What kind of exercise it is, and its words.",
-};
+]);
 
 const EXAMPLE: &str = r#"[exercise]
 kind = "words"

@@ -7,14 +7,14 @@ use crate::diagnostics::{Diagnostic, Place, codes};
 use crate::scene::{Depth, Eye, Eyes, Feature, Role, Scene, Shape, Strand};
 use crate::spec::Share;
 use crate::spec::document::Document;
-use crate::spec::field::{Field, TableForm, TableSpec, Takes, mm, percent};
+use crate::spec::field::{Field, TableSpec, Takes, mm, percent};
 use crate::spec::reader::Reader;
 use crate::spec::table::Table;
 use crate::units::Mm;
 
 use crate::exercise::parts::{Part, Point};
 use crate::exercise::words::{self, Words};
-use crate::exercise::{Body, COMMON, Drawn, Draws, Kind, Rung};
+use crate::exercise::{Body, COMMON, Drawn, Draws, Kind, Rung, exercise_table};
 
 /// The parameters of a `contrast` exercise.
 #[derive(Debug, Clone, PartialEq)]
@@ -43,26 +43,21 @@ pub const KIND: Kind = Kind {
     example: EXAMPLE,
 };
 
-const EXERCISE: TableSpec = TableSpec {
-    name: "exercise",
-    form: TableForm::Single,
-    groups: &[
-        COMMON,
-        &[
-            Field::required("stronger", Takes::Choice(&["left", "right"]), "The stronger eye: its marks lose weight."),
-            Field::default(
-                "share",
-                Takes::Share(percent(10.0, 100.0)),
-                r#""20 %""#,
-                "What the lines of its mark keep of their width in the last row. The first row keeps all, those between \
+const EXERCISE: TableSpec = exercise_table(&[
+    COMMON,
+    &[
+        Field::required("stronger", Takes::Choice(&["left", "right"]), "The stronger eye: its marks lose weight."),
+        Field::default(
+            "share",
+            Takes::Share(percent(10.0, 100.0)),
+            r#""20 %""#,
+            "What the lines of its mark keep of their width in the last row. The first row keeps all, those between \
                  step evenly.",
-            ),
-            Field::default("rows", Takes::Count { min: 3, max: 10 }, "8", "How many rows."),
-            Field::default("size", Takes::Length(mm(5.0, 12.0)), r#""9 mm""#, "The width of a mark."),
-        ],
+        ),
+        Field::default("rows", Takes::Count { min: 3, max: 10 }, "8", "How many rows."),
+        Field::default("size", Takes::Length(mm(5.0, 12.0)), r#""9 mm""#, "The width of a mark."),
     ],
-    doc: "What kind of exercise it is, and its words.",
-};
+]);
 
 const EXAMPLE: &str = r#"[exercise]
 kind = "contrast"

@@ -5,7 +5,7 @@ use crate::chance::Dice;
 use crate::diagnostics::{Diagnostic, Place, codes};
 use crate::scene::{Depth, Eye, Eyes, Role, Scene, Shape, Strand};
 use crate::spec::document::Document;
-use crate::spec::field::{Field, TableForm, TableSpec, Takes, mm};
+use crate::spec::field::{Field, TableSpec, Takes, mm};
 use crate::spec::reader::Reader;
 use crate::spec::table::Table;
 use crate::units::Mm;
@@ -13,7 +13,7 @@ use crate::units::Mm;
 use crate::exercise::parts::{self, Part, Point};
 use crate::exercise::ramp::Ramp;
 use crate::exercise::words::{self, Words};
-use crate::exercise::{Body, COMMON, Drawn, Draws, Kind, Rung};
+use crate::exercise::{Body, COMMON, Drawn, Draws, Kind, Rung, exercise_table};
 
 mod maze;
 
@@ -52,47 +52,42 @@ pub const KIND: Kind = Kind {
     example: EXAMPLE,
 };
 
-const EXERCISE: TableSpec = TableSpec {
-    name: "exercise",
-    form: TableForm::Single,
-    groups: &[
-        COMMON,
-        &[
-            Field::default(
-                "walls",
-                Takes::Choice(&["left", "right"]),
-                r#""left""#,
-                "The eye that sees the walls; the other eye sees start, goal and hazards.",
-            ),
-            Field::default("columns", Takes::Count { min: 3, max: 12 }, "7", "Cells in a row."),
-            Field::default("rows", Takes::Count { min: 3, max: 8 }, "5", "Rows of cells."),
-            Field::default(
-                "hazards",
-                Takes::Count { min: 0, max: 8 },
-                "3",
-                "How many hazards stand beside the route, in cells that it does not need.",
-            ),
-            Field::optional(
-                "weight",
-                Takes::Ramp(&Takes::Length(mm(0.5, 4.0))),
-                "The width of the walls. Left out: 1.6 mm.",
-            ),
-            Field::default(
-                "left_handed",
-                Takes::Flag,
-                "false",
-                "Whether the route runs from right to left, so that a left hand does not cover what comes next.",
-            ),
-            Field::default(
-                "variants",
-                Takes::Count { min: 1, max: 9 },
-                "1",
-                "How many pages each level has: the same task with other draws.",
-            ),
-        ],
+const EXERCISE: TableSpec = exercise_table(&[
+    COMMON,
+    &[
+        Field::default(
+            "walls",
+            Takes::Choice(&["left", "right"]),
+            r#""left""#,
+            "The eye that sees the walls; the other eye sees start, goal and hazards.",
+        ),
+        Field::default("columns", Takes::Count { min: 3, max: 12 }, "7", "Cells in a row."),
+        Field::default("rows", Takes::Count { min: 3, max: 8 }, "5", "Rows of cells."),
+        Field::default(
+            "hazards",
+            Takes::Count { min: 0, max: 8 },
+            "3",
+            "How many hazards stand beside the route, in cells that it does not need.",
+        ),
+        Field::optional(
+            "weight",
+            Takes::Ramp(&Takes::Length(mm(0.5, 4.0))),
+            "The width of the walls. Left out: 1.6 mm.",
+        ),
+        Field::default(
+            "left_handed",
+            Takes::Flag,
+            "false",
+            "Whether the route runs from right to left, so that a left hand does not cover what comes next.",
+        ),
+        Field::default(
+            "variants",
+            Takes::Count { min: 1, max: 9 },
+            "1",
+            "How many pages each level has: the same task with other draws.",
+        ),
     ],
-    doc: "What kind of exercise it is, and its words.",
-};
+]);
 
 const EXAMPLE: &str = r#"[exercise]
 kind = "shared"

@@ -4,7 +4,7 @@
 use crate::diagnostics::{Diagnostic, Place, codes};
 use crate::scene::{Depth, Eyes, Feature, Scene, Shape, Strand};
 use crate::spec::document::Document;
-use crate::spec::field::{Field, TableForm, TableSpec, Takes, mm};
+use crate::spec::field::{Field, TableSpec, Takes, mm};
 use crate::spec::reader::Reader;
 use crate::spec::table::Table;
 use crate::units::{Mm, plain};
@@ -12,7 +12,7 @@ use crate::units::{Mm, plain};
 use crate::exercise::parts::{self, Part, Point};
 use crate::exercise::ramp::Ramp;
 use crate::exercise::words::{self, Words};
-use crate::exercise::{Body, COMMON, Drawn, Draws, Kind, Rung};
+use crate::exercise::{Body, COMMON, Drawn, Draws, Kind, Rung, exercise_table};
 
 /// The parameters of a `halves` exercise.
 #[derive(Debug, Clone, PartialEq)]
@@ -65,41 +65,32 @@ pub const KIND: Kind = Kind {
     example: EXAMPLE,
 };
 
-const EXERCISE: TableSpec = TableSpec {
-    name: "exercise",
-    form: TableForm::Single,
-    groups: &[
-        COMMON,
-        &[
-            Field::default(
-                "shape",
-                Takes::Choice(&["ring", "square", "diamond"]),
-                r#""ring""#,
-                "The outline that is parted.",
-            ),
-            Field::required(
-                "size",
-                Takes::Ramp(&Takes::Length(mm(14.0, 100.0))),
-                "Its width. At 40 cm 7 mm are a degree.",
-            ),
-            Field::required(
-                "gap",
-                Takes::Ramp(&Takes::Length(mm(0.0, 40.0))),
-                "Clear space between neighbouring parts, along the outline.",
-            ),
-            Field::default("parts", PARTS, "2", "How many parts; an even number."),
-            Field::default(
-                "deal",
-                Takes::Choice(&["sides", "turns"]),
-                r#""sides""#,
-                "`sides`: the left eye gets the parts on the left, the right eye those on the right. `turns`: they get \
+const EXERCISE: TableSpec = exercise_table(&[
+    COMMON,
+    &[
+        Field::default(
+            "shape",
+            Takes::Choice(&["ring", "square", "diamond"]),
+            r#""ring""#,
+            "The outline that is parted.",
+        ),
+        Field::required("size", Takes::Ramp(&Takes::Length(mm(14.0, 100.0))), "Its width. At 40 cm 7 mm are a degree."),
+        Field::required(
+            "gap",
+            Takes::Ramp(&Takes::Length(mm(0.0, 40.0))),
+            "Clear space between neighbouring parts, along the outline.",
+        ),
+        Field::default("parts", PARTS, "2", "How many parts; an even number."),
+        Field::default(
+            "deal",
+            Takes::Choice(&["sides", "turns"]),
+            r#""sides""#,
+            "`sides`: the left eye gets the parts on the left, the right eye those on the right. `turns`: they get \
                  the parts by turns.",
-            ),
-            parts::DEPTH,
-        ],
+        ),
+        parts::DEPTH,
     ],
-    doc: "What kind of exercise it is, and its words.",
-};
+]);
 
 const PARTS: Takes = Takes::Count { min: 2, max: 16 };
 

@@ -3,7 +3,7 @@
 use crate::diagnostics::Place;
 use crate::scene::{Depth, Eyes, Role, Scene, Shape, Strand};
 use crate::spec::document::Document;
-use crate::spec::field::{Field, TableForm, TableSpec, Takes, mm};
+use crate::spec::field::{Field, TableSpec, Takes, mm};
 use crate::spec::reader::Reader;
 use crate::spec::table::Table;
 use crate::units::Mm;
@@ -11,7 +11,7 @@ use crate::units::Mm;
 use crate::exercise::parts::{self, Part, Point};
 use crate::exercise::ramp::Ramp;
 use crate::exercise::words::{self, Words};
-use crate::exercise::{Body, COMMON, Drawn, Draws, Kind, Rung};
+use crate::exercise::{Body, COMMON, Drawn, Draws, Kind, Rung, exercise_table};
 
 /// The parameters of an `inset` exercise.
 #[derive(Debug, Clone, PartialEq)]
@@ -36,22 +36,17 @@ pub const KIND: Kind = Kind {
     example: EXAMPLE,
 };
 
-const EXERCISE: TableSpec = TableSpec {
-    name: "exercise",
-    form: TableForm::Single,
-    groups: &[
-        COMMON,
-        &[
-            Field::required(
-                "size",
-                Takes::Ramp(&Takes::Length(mm(7.0, 70.0))),
-                "The side of the frame. The dot is a third of it. At 40 cm 7 mm are a degree.",
-            ),
-            parts::DEPTH,
-        ],
+const EXERCISE: TableSpec = exercise_table(&[
+    COMMON,
+    &[
+        Field::required(
+            "size",
+            Takes::Ramp(&Takes::Length(mm(7.0, 70.0))),
+            "The side of the frame. The dot is a third of it. At 40 cm 7 mm are a degree.",
+        ),
+        parts::DEPTH,
     ],
-    doc: "What kind of exercise it is, and its words.",
-};
+]);
 
 const EXAMPLE: &str = r#"[exercise]
 kind = "inset"

@@ -5,7 +5,7 @@
 use crate::diagnostics::Place;
 use crate::scene::{Companions, Depth, Eyes, Feature, Form, Role, Scale, Scaling, Scene, Strand};
 use crate::spec::document::Document;
-use crate::spec::field::{Field, TableForm, TableSpec, Takes, mm};
+use crate::spec::field::{Field, TableSpec, Takes, mm};
 use crate::spec::reader::Reader;
 use crate::spec::table::Table;
 use crate::units::Mm;
@@ -13,7 +13,7 @@ use crate::units::Mm;
 use crate::exercise::parts::{Part, Point, place};
 use crate::exercise::ramp::Ramp;
 use crate::exercise::words::{self, Words};
-use crate::exercise::{Body, COMMON, Drawn, Draws, Kind, Rung};
+use crate::exercise::{Body, COMMON, Drawn, Draws, Kind, Rung, exercise_table};
 
 /// The parameters of a `nonius` exercise.
 #[derive(Debug, Clone, PartialEq)]
@@ -50,35 +50,30 @@ pub const KIND: Kind = Kind {
     example: EXAMPLE,
 };
 
-const EXERCISE: TableSpec = TableSpec {
-    name: "exercise",
-    form: TableForm::Single,
-    groups: &[
-        COMMON,
-        &[
-            Field::default(
-                "form",
-                Takes::Choice(&["upright", "level"]),
-                r#""upright""#,
-                "Which way the line runs. `upright`: its upper half is for the left eye, and the scale shows how far \
+const EXERCISE: TableSpec = exercise_table(&[
+    COMMON,
+    &[
+        Field::default(
+            "form",
+            Takes::Choice(&["upright", "level"]),
+            r#""upright""#,
+            "Which way the line runs. `upright`: its upper half is for the left eye, and the scale shows how far \
                  apart the halves stand sideways. `level`: its left half is for the left eye, and the scale shows it in \
                  height.",
-            ),
-            Field::required(
-                "step",
-                Takes::Ramp(&Takes::Length(mm(1.0, 10.0))),
-                "From tick to tick of the scale. At 40 cm 4 mm are a prism dioptre.",
-            ),
-            Field::default(
-                "ticks",
-                Takes::Count { min: 4, max: 40 },
-                "10",
-                "How many ticks stand on each side of the zero.",
-            ),
-        ],
+        ),
+        Field::required(
+            "step",
+            Takes::Ramp(&Takes::Length(mm(1.0, 10.0))),
+            "From tick to tick of the scale. At 40 cm 4 mm are a prism dioptre.",
+        ),
+        Field::default(
+            "ticks",
+            Takes::Count { min: 4, max: 40 },
+            "10",
+            "How many ticks stand on each side of the zero.",
+        ),
     ],
-    doc: "What kind of exercise it is, and its words.",
-};
+]);
 
 const EXAMPLE: &str = r#"[exercise]
 kind = "nonius"

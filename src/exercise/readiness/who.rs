@@ -3,7 +3,7 @@
 use crate::diagnostics::Place;
 use crate::scene::{Depth, Eyes, Feature, Scene, Shape, Strand};
 use crate::spec::document::Document;
-use crate::spec::field::{Field, TableForm, TableSpec, Takes, mm};
+use crate::spec::field::{Field, TableSpec, Takes, mm};
 use crate::spec::reader::Reader;
 use crate::spec::table::Table;
 use crate::units::Mm;
@@ -11,7 +11,7 @@ use crate::units::Mm;
 use crate::exercise::parts::{Part, Point};
 use crate::exercise::ramp::Ramp;
 use crate::exercise::words::{self, Words};
-use crate::exercise::{Body, COMMON, Drawn, Draws, Kind, Rung};
+use crate::exercise::{Body, COMMON, Drawn, Draws, Kind, Rung, exercise_table};
 
 /// The parameters of a `who` exercise.
 #[derive(Debug, Clone, PartialEq)]
@@ -34,20 +34,15 @@ pub const KIND: Kind = Kind {
     example: EXAMPLE,
 };
 
-const EXERCISE: TableSpec = TableSpec {
-    name: "exercise",
-    form: TableForm::Single,
-    groups: &[
-        COMMON,
-        &[Field::required(
-            "size",
-            Takes::Ramp(&Takes::Length(mm(8.0, 32.0))),
-            "The side of the largest square and the width of the largest ring and cross. Those of the middle size are \
+const EXERCISE: TableSpec = exercise_table(&[
+    COMMON,
+    &[Field::required(
+        "size",
+        Takes::Ramp(&Takes::Length(mm(8.0, 32.0))),
+        "The side of the largest square and the width of the largest ring and cross. Those of the middle size are \
              half as large, the smallest a quarter. At 40 cm 7 mm are a degree.",
-        )],
-    ],
-    doc: "What kind of exercise it is, and its words.",
-};
+    )],
+]);
 
 const EXAMPLE: &str = r#"[exercise]
 kind = "who"

@@ -13,7 +13,7 @@ use crate::units::{Angle, Mm, Seconds};
 use crate::exercise::pace;
 use crate::exercise::ramp::Ramp;
 use crate::exercise::words::{self, Words};
-use crate::exercise::{Body, COMMON, Drawn, Draws, Kind, Rung};
+use crate::exercise::{Body, COMMON, Drawn, Draws, Kind, Rung, exercise_table};
 
 /// The parameters of a `hoop` exercise.
 #[derive(Debug, Clone, PartialEq)]
@@ -64,15 +64,10 @@ pub const KIND: Kind = Kind {
     example: EXAMPLE,
 };
 
-const EXERCISE: TableSpec = TableSpec {
-    name: "exercise",
-    form: TableForm::Single,
-    groups: &[
-        COMMON,
-        &[Field::default("hold", Takes::Time(seconds(1.0, 60.0)), r#""15 s""#, "How long to look, for the words.")],
-    ],
-    doc: "What kind of exercise it is, and its words.",
-};
+const EXERCISE: TableSpec = exercise_table(&[
+    COMMON,
+    &[Field::default("hold", Takes::Time(seconds(1.0, 60.0)), r#""15 s""#, "How long to look, for the words.")],
+]);
 
 const HOOP: TableSpec = TableSpec {
     name: "hoop",

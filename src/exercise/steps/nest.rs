@@ -13,7 +13,7 @@ use crate::exercise::ramp::Ramp;
 use crate::exercise::solids::{Solid, SolidForm, Watch};
 use crate::exercise::target::{self, Target};
 use crate::exercise::words::{self, Words};
-use crate::exercise::{Body, COMMON, Drawn, Draws, Kind, Rung};
+use crate::exercise::{Body, COMMON, Drawn, Draws, Kind, Rung, exercise_table};
 
 /// The parameters of a `nest` exercise.
 #[derive(Debug, Clone, PartialEq)]
@@ -69,12 +69,7 @@ pub const KIND: Kind = Kind {
     example: EXAMPLE,
 };
 
-const EXERCISE: TableSpec = TableSpec {
-    name: "exercise",
-    form: TableForm::Single,
-    groups: &[COMMON],
-    doc: "What kind of exercise it is, and its words.",
-};
+const EXERCISE: TableSpec = exercise_table(&[COMMON]);
 
 const ROOM: TableSpec = TableSpec {
     name: "room",

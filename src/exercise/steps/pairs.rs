@@ -11,7 +11,7 @@ use crate::units::{Mm, Seconds};
 use crate::exercise::ramp::Ramp;
 use crate::exercise::target::{self, Target};
 use crate::exercise::words::{self, Words};
-use crate::exercise::{Body, COMMON, Drawn, Draws, Kind, Rung};
+use crate::exercise::{Body, COMMON, Drawn, Draws, Kind, Rung, exercise_table};
 
 /// The parameters of a `pairs` exercise.
 #[derive(Debug, Clone, PartialEq)]
@@ -57,23 +57,13 @@ pub const KIND: Kind = Kind {
     example: EXAMPLE,
 };
 
-const EXERCISE: TableSpec = TableSpec {
-    name: "exercise",
-    form: TableForm::Single,
-    groups: &[
-        COMMON,
-        &[
-            Field::default(
-                "stay",
-                Takes::Time(seconds(0.5, 60.0)),
-                r#""3 s""#,
-                "How long to stay at each, for the words.",
-            ),
-            Field::default("rounds", Takes::Count { min: 1, max: 50 }, "5", "How many rounds, for the words."),
-        ],
+const EXERCISE: TableSpec = exercise_table(&[
+    COMMON,
+    &[
+        Field::default("stay", Takes::Time(seconds(0.5, 60.0)), r#""3 s""#, "How long to stay at each, for the words."),
+        Field::default("rounds", Takes::Count { min: 1, max: 50 }, "5", "How many rounds, for the words."),
     ],
-    doc: "What kind of exercise it is, and its words.",
-};
+]);
 
 const PAIRS: TableSpec = TableSpec {
     name: "pairs",

@@ -12,7 +12,7 @@ use crate::exercise::pace;
 use crate::exercise::readings::{Readings, ReadingsForm};
 use crate::exercise::target::{self, Target};
 use crate::exercise::words::{self, Words};
-use crate::exercise::{Body, COMMON, Drawn, Draws, Kind, Rung};
+use crate::exercise::{Body, COMMON, Drawn, Draws, Kind, Rung, exercise_table};
 use crate::units::Seconds;
 
 /// The parameters of a `point` exercise.
@@ -36,12 +36,10 @@ pub const KIND: Kind = Kind {
     example: EXAMPLE,
 };
 
-const EXERCISE: TableSpec = TableSpec {
-    name: "exercise",
-    form: TableForm::Single,
-    groups: &[COMMON, &[Field::default("repeats", Takes::Count { min: 1, max: 20 }, "5", "How often, for the words.")]],
-    doc: "What kind of exercise it is, and its words.",
-};
+const EXERCISE: TableSpec = exercise_table(&[
+    COMMON,
+    &[Field::default("repeats", Takes::Count { min: 1, max: 20 }, "5", "How often, for the words.")],
+]);
 
 const TARGET: TableSpec = TableSpec {
     name: "target",

@@ -12,7 +12,7 @@ use crate::units::{Mm, Seconds};
 use crate::exercise::ramp::{Blend, Ramp};
 use crate::exercise::target::{self, Target};
 use crate::exercise::words::{self, Words};
-use crate::exercise::{Body, COMMON, Drawn, Draws, Kind, Rung};
+use crate::exercise::{Body, COMMON, Drawn, Draws, Kind, Rung, exercise_table};
 
 /// The parameters of a `rungs` exercise.
 #[derive(Debug, Clone, PartialEq)]
@@ -52,20 +52,15 @@ pub const KIND: Kind = Kind {
     example: EXAMPLE,
 };
 
-const EXERCISE: TableSpec = TableSpec {
-    name: "exercise",
-    form: TableForm::Single,
-    groups: &[
-        COMMON,
-        &[Field::default(
-            "stay",
-            Takes::Time(seconds(1.0, 60.0)),
-            r#""5 s""#,
-            "How long to stay on each rung, for the words.",
-        )],
-    ],
-    doc: "What kind of exercise it is, and its words.",
-};
+const EXERCISE: TableSpec = exercise_table(&[
+    COMMON,
+    &[Field::default(
+        "stay",
+        Takes::Time(seconds(1.0, 60.0)),
+        r#""5 s""#,
+        "How long to stay on each rung, for the words.",
+    )],
+]);
 
 const RUNGS: TableSpec = TableSpec {
     name: "rungs",

@@ -10,7 +10,7 @@ use crate::units::Mm;
 
 use crate::exercise::ramp::{Blend, Ramp};
 use crate::exercise::words::{self, Words};
-use crate::exercise::{Body, COMMON, Drawn, Draws, Kind, Rung};
+use crate::exercise::{Body, COMMON, Drawn, Draws, Kind, Rung, exercise_table};
 
 /// The parameters of a `tiles` exercise.
 #[derive(Debug, Clone, PartialEq)]
@@ -44,12 +44,7 @@ pub const KIND: Kind = Kind {
     example: EXAMPLE,
 };
 
-const EXERCISE: TableSpec = TableSpec {
-    name: "exercise",
-    form: TableForm::Single,
-    groups: &[COMMON],
-    doc: "What kind of exercise it is, and its words.",
-};
+const EXERCISE: TableSpec = exercise_table(&[COMMON]);
 
 const SIZE: Takes = Takes::Ramp(&Takes::Size { length: mm(10.0, 120.0), angle: deg(1.0, 17.0) });
 

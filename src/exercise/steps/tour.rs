@@ -14,7 +14,7 @@ use crate::units::{Mm, Seconds};
 use crate::exercise::ramp::Ramp;
 use crate::exercise::target::{self, Target};
 use crate::exercise::words::{self, Words};
-use crate::exercise::{Body, COMMON, Drawn, Draws, Kind, Rung};
+use crate::exercise::{Body, COMMON, Drawn, Draws, Kind, Rung, exercise_table};
 
 /// The parameters of a `tour` exercise.
 #[derive(Debug, Clone, PartialEq)]
@@ -52,20 +52,10 @@ pub const KIND: Kind = Kind {
     example: EXAMPLE,
 };
 
-const EXERCISE: TableSpec = TableSpec {
-    name: "exercise",
-    form: TableForm::Single,
-    groups: &[
-        COMMON,
-        &[Field::default(
-            "time",
-            Takes::Time(seconds(10.0, 300.0)),
-            r#""60 s""#,
-            "How long to go round, for the words.",
-        )],
-    ],
-    doc: "What kind of exercise it is, and its words.",
-};
+const EXERCISE: TableSpec = exercise_table(&[
+    COMMON,
+    &[Field::default("time", Takes::Time(seconds(10.0, 300.0)), r#""60 s""#, "How long to go round, for the words.")],
+]);
 
 const SPREAD: Takes = Takes::Ramp(&Takes::Length(mm(20.0, 170.0)));
 

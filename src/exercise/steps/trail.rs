@@ -15,7 +15,7 @@ use crate::exercise::pace;
 use crate::exercise::ramp::{Blend, Ramp};
 use crate::exercise::target::REACH;
 use crate::exercise::words::{self, Words};
-use crate::exercise::{Body, COMMON, Drawn, Draws, Kind, Rung};
+use crate::exercise::{Body, COMMON, Drawn, Draws, Kind, Rung, exercise_table};
 use track::Track;
 
 /// The parameters of a `trail` exercise.
@@ -95,20 +95,15 @@ pub const KIND: Kind = Kind {
     example: EXAMPLE,
 };
 
-const EXERCISE: TableSpec = TableSpec {
-    name: "exercise",
-    form: TableForm::Single,
-    groups: &[
-        COMMON,
-        &[Field::default(
-            "rounds",
-            Takes::Count { min: 1, max: 50 },
-            "3",
-            "How many times to follow the path, for the words.",
-        )],
-    ],
-    doc: "What kind of exercise it is, and its words.",
-};
+const EXERCISE: TableSpec = exercise_table(&[
+    COMMON,
+    &[Field::default(
+        "rounds",
+        Takes::Count { min: 1, max: 50 },
+        "3",
+        "How many times to follow the path, for the words.",
+    )],
+]);
 
 const FORMS: &[&str] = &["line", "wave", "spiral", "loop", "polyline"];
 

@@ -13,7 +13,7 @@ use crate::units::{Mm, Seconds, plain};
 use crate::exercise::readings::{Readings, ReadingsForm};
 use crate::exercise::target::{self, Target};
 use crate::exercise::words::{self, Words};
-use crate::exercise::{Body, COMMON, Drawn, Draws, Kind, Rung};
+use crate::exercise::{Body, COMMON, Drawn, Draws, Kind, Rung, exercise_table};
 
 /// The parameters of a `walk` exercise.
 #[derive(Debug, Clone, PartialEq)]
@@ -40,27 +40,22 @@ pub const KIND: Kind = Kind {
     example: EXAMPLE,
 };
 
-const EXERCISE: TableSpec = TableSpec {
-    name: "exercise",
-    form: TableForm::Single,
-    groups: &[
-        COMMON,
-        &[
-            Field::required(
-                "distances",
-                Takes::List { of: &Takes::Length(mm(200.0, 4000.0)), min: 2, max: 5 },
-                "From where the page is looked at, rising: `[\"30 cm\", \"40 cm\", \"60 cm\", \"1 m\"]`.",
-            ),
-            Field::default(
-                "stay",
-                Takes::Time(seconds(1.0, 60.0)),
-                r#""10 s""#,
-                "How long to stay at each distance, for the words.",
-            ),
-        ],
+const EXERCISE: TableSpec = exercise_table(&[
+    COMMON,
+    &[
+        Field::required(
+            "distances",
+            Takes::List { of: &Takes::Length(mm(200.0, 4000.0)), min: 2, max: 5 },
+            "From where the page is looked at, rising: `[\"30 cm\", \"40 cm\", \"60 cm\", \"1 m\"]`.",
+        ),
+        Field::default(
+            "stay",
+            Takes::Time(seconds(1.0, 60.0)),
+            r#""10 s""#,
+            "How long to stay at each distance, for the words.",
+        ),
     ],
-    doc: "What kind of exercise it is, and its words.",
-};
+]);
 
 const TARGET: TableSpec = TableSpec {
     name: "target",

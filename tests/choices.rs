@@ -98,40 +98,54 @@ fn the_key_is_what_the_depths_say() {
     }
 }
 
-/// The same through the program: files in, `report.json` out, for both editions of the gallery.
+/// The same through the program, from `report.json` alone: a hundred pages of each kind, in variants of four seeds.
 #[test]
 fn the_key_is_what_the_report_says() {
+    const KINDS: [(&str, &str); 4] = [
+        ("odd", "1600 arcsec toward"),
+        ("side", "800 arcsec toward"),
+        ("order", "1200 arcsec toward"),
+        ("match", "800 arcsec toward"),
+    ];
     let dir = TempDir::new().unwrap();
-    let set = std::path::Path::new(env!("CARGO_MANIFEST_DIR")).join("specs/gallery");
-    let prepared = prepare(load(&set).unwrap(), None);
-    let book = prepared.book().unwrap();
-    let jobs = NonZeroUsize::new(2).unwrap();
-    let none = depthpress::spec::Formats { pdf: false, svg: true, png: false };
-    let request = Request { out: dir.path(), editions: &[], formats: Some(none), pages: None, jobs, sharded: None };
-    run(&[book], &request, &|_| ()).unwrap();
-    let mut seen = 0;
-    for edition in ["a4", "screen"] {
-        let path = dir.path().join("gallery").join(edition).join("report.json");
-        let report: Value = serde_json::from_slice(&std::fs::read(path).unwrap()).unwrap();
-        for page in book.pages.iter().filter(|page| ["odd", "side", "order", "match"].contains(&page.page.kind)) {
-            let part = report["pages"].as_array().unwrap().iter().find(|p| p["id"] == page.page.id.as_str()).unwrap();
-            let entries = ["targets", "marks"].into_iter().flat_map(|list| part[list].as_array().unwrap());
-            let parallax: BTreeMap<&str, f64> =
-                entries.map(|e| (e["id"].as_str().unwrap(), e["parallax_mm"].as_f64().unwrap())).collect();
-            for question in questions(&page.page) {
-                let parallaxes: Vec<f64> = question.features.iter().map(|id| parallax[id.as_str()]).collect();
-                assert_eq!(
-                    question.answer,
-                    seen_answer(page.page.kind, &parallaxes),
-                    "{} {}",
-                    page.page.id,
-                    question.id
-                );
-                seen += 1;
-            }
-        }
+    let mut files = Vec::new();
+    for ((kind, step), seed) in KINDS.into_iter().flat_map(|kind| (1..=4).map(move |seed| (kind, seed))) {
+        let name = format!("{kind}-of-seed-{seed}.toml");
+        let text =
+            format!("[exercise]\nkind = \"{kind}\"\ntitle = \"T\"\nseed = {seed}\nvariants = 25\nstep = \"{step}\"\n");
+        std::fs::write(dir.path().join(&name), text).unwrap();
+        files.push(format!("\"{name}\""));
     }
-    assert_eq!(seen, 2 * (10 + 12 + 6 + 6));
+    let head = format!(
+        "[set]\nid = \"quay\"\ntitle = \"Quay\"\nversion = \"1.0.0\"\ndate = \"2026-05-04\"\nlanguage = \"en\"\n\
+         order = \"free\"\nexercises = [{}]\n[viewer]\ndistance = \"40 cm\"\nipd = \"63 mm\"\n\
+         ipd_range = [\"50 mm\", \"75 mm\"]\n[glasses]\nleft = \"cyan\"\nright = \"red\"\n\
+         [[edition]]\nid = \"a4\"\npage = \"A4\"\nground = \"white\"\nppi = 300\nformats = [\"svg\"]\n",
+        files.join(", ")
+    );
+    std::fs::write(dir.path().join("set.toml"), head).unwrap();
+    let prepared = prepare(load(dir.path()).unwrap(), None);
+    let out = dir.path().join("out");
+    let jobs = NonZeroUsize::new(2).unwrap();
+    // The report tells of all pages, also where one alone is drawn.
+    let request = Request { out: &out, editions: &[], formats: None, pages: Some(1..=1), jobs, sharded: None };
+    run(&[prepared.book().unwrap()], &request, &|_| ()).unwrap();
+    let report: Value = serde_json::from_slice(&std::fs::read(out.join("quay/a4/report.json")).unwrap()).unwrap();
+    let mut pages = BTreeMap::new();
+    for page in report["pages"].as_array().unwrap().iter().filter(|page| page.get("questions").is_some()) {
+        let kind = page["kind"].as_str().unwrap();
+        *pages.entry(kind).or_insert(0) += 1;
+        let entries = ["targets", "marks"].into_iter().flat_map(|list| page[list].as_array().unwrap());
+        let parallax: BTreeMap<&str, f64> =
+            entries.map(|e| (e["id"].as_str().unwrap(), e["parallax_mm"].as_f64().unwrap())).collect();
+        for question in page["questions"].as_array().unwrap() {
+            let features = question["features"].as_array().unwrap().iter();
+            let parallaxes: Vec<f64> = features.map(|id| parallax[id.as_str().unwrap()]).collect();
+            assert_eq!(question["answer"], seen_answer(kind, &parallaxes), "{} {}", page["id"], question["id"]);
+        }
+        assert!(page["pass"]["luck"].as_f64().unwrap() <= MOST_LUCK);
+    }
+    assert_eq!(pages, BTreeMap::from(KINDS.map(|(kind, _)| (kind, 100))));
 }
 
 /// Each answer comes as often as the count allows on every page; and over the seeds each question has each answer as

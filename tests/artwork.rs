@@ -430,3 +430,30 @@ fn letters_hidden_in_dots_are_letters() {
     let shapes: Vec<_> = figures.flat_map(|dots| &dots.figures).map(|figure| &figure.shape).collect();
     assert_eq!(shapes, [&Shape::Text("K".into())]);
 }
+
+/// A field of dots lies under the targets of a scene, and keeps its names to itself.
+#[test]
+fn a_scene_may_have_a_field_of_dots() {
+    let spec = |label: &str| {
+        format!(
+            "[exercise]\nkind = \"scene\"\ntitle = \"T\"\ngoal = \"G\"\ndo = [\"D\"]\nsee = \"S\"\n\n\
+             [dots]\nground = \"300 arcsec away\"\n\n\
+             [[target]]\nlabel = \"{label}\"\nshape = \"ring\"\nsize = \"30 mm\"\ndepth = \"1 pd toward\"\n"
+        )
+    };
+    let read = |text: &str| {
+        let (mut sources, mut problems) = (Sources::default(), Diagnostics::new());
+        let file = sources.add("case.toml", text);
+        let read = read_exercise(&mut Reader::new(&sources, file, &mut problems), "case");
+        (read, problems.iter().map(|problem| problem.message.clone()).collect::<Vec<_>>())
+    };
+    let (exercise, problems) = read(&spec("buoy"));
+    assert_eq!(problems, [] as [&str; 0]);
+    let page = pages(&[exercise.unwrap()], "quay").remove(0);
+    let ids: Vec<&str> = page.scene.features.iter().map(|feature| feature.id.as_str()).collect();
+    assert_eq!(ids, ["dots", "border-left", "border-right", "border-corners", "buoy"]);
+    assert_eq!(page.seed, Some(1));
+    let (exercise, problems) = read(&spec("border-left"));
+    assert!(exercise.is_none());
+    assert_eq!(problems, ["`border-left` is a part of the field of dots"]);
+}

@@ -132,13 +132,7 @@ pub fn figure(features: &[SolvedFeature], viewer: &Viewer) -> String {
             n => format!(" and {n} {name}s"),
         }
     };
-    let together: Vec<String> = looked_at(features)
-        .take(12)
-        .map(|f| {
-            let name = format!("{} {}", f.id.replace('-', " "), f.stand.demand_words(viewer.base.horizontal));
-            if viewer.base.is_none() { format!("{name}, {} from the eyes", place(&f.stand, viewer)) } else { name }
-        })
-        .collect();
+    let together = together(features, viewer);
     let moved = if demand_words(features, viewer) == "the page" { "" } else { " moved sideways by their depth" };
     format!(
         "Left eye: {things}{}. Right eye: the same shapes{moved}{}. Both eyes together: {}.",
@@ -152,13 +146,26 @@ pub fn figure(features: &[SolvedFeature], viewer: &Viewer) -> String {
     )
 }
 
-/// The same for a field of random dots: what is hidden in it stays hidden.
+/// Where the first twelve targets stand.
+fn together(features: &[SolvedFeature], viewer: &Viewer) -> Vec<String> {
+    let stands = |f: &SolvedFeature| {
+        let name = format!("{} {}", f.id.replace('-', " "), f.stand.demand_words(viewer.base.horizontal));
+        if viewer.base.is_none() { format!("{name}, {} from the eyes", place(&f.stand, viewer)) } else { name }
+    };
+    looked_at(features).take(12).map(stands).collect()
+}
+
+/// The same for a field of random dots: what is hidden in it stays hidden, what is drawn on it is told.
 fn dots(features: &[SolvedFeature], viewer: &Viewer) -> String {
     let lines =
         if features.iter().any(|f| f.role == Role::Guide) { " Drawn lines show where depth changes." } else { "" };
+    let drawn = match together(features, viewer) {
+        all if all.is_empty() => String::new(),
+        all => format!(" Among them: {}.", all.join("; ")),
+    };
     format!(
         "Left eye: random dots inside a frame, every second dash of it. Right eye: the same dots, moved sideways by their \
-         depth, and the other dashes. Both eyes together: dots that stand {}, in a whole frame.{lines}",
+         depth, and the other dashes. Both eyes together: dots that stand {}, in a whole frame.{lines}{drawn}",
         demand_words(features, viewer)
     )
 }

@@ -1,9 +1,9 @@
-//! `scene`: a composition of the author's own: targets and lines at any depths, with the author's own words.
+//! `scene`: a composition of the author's own: targets, lines and a field of dots at any depths, with the author's own words.
 
 use std::collections::BTreeMap;
 
 use crate::diagnostics::{Diagnostic, Place, codes};
-use crate::scene::{At, Companions, Depth, Eyes, Feature, Form, Role, Scaling, Scene, Strand, Vertex};
+use crate::scene::{At, Companions, Depth, Eyes, Feature, Form, Relief, Role, Scaling, Scene, Strand, Vertex};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableForm, TableSpec, Takes, mm};
 use crate::spec::read::Placed;
@@ -11,6 +11,7 @@ use crate::spec::reader::Reader;
 use crate::spec::table::Table;
 use crate::units::Mm;
 
+use crate::exercise::dots::field::{self, Dots};
 use crate::exercise::ramp::Ramp;
 use crate::exercise::target::{self, REACH, Target};
 use crate::exercise::words::{self, Words};
@@ -23,6 +24,8 @@ pub struct Stage {
     pub targets: Vec<Target>,
     /// Lines around them.
     pub lines: Vec<Line>,
+    /// A field of random dots around all of it, with the depth it lies at.
+    pub dots: Option<(Dots, Ramp<Depth>)>,
     /// Whether targets hide what stands behind them.
     pub solid: bool,
 }
@@ -46,6 +49,8 @@ pub struct Line {
     pub place: Place,
 }
 
+/// What a field of dots calls its own parts.
+const OWN_IDS: [&str; 4] = ["dots", "border-left", "border-right", "border-corners"];
 /// The most lines. Design choice.
 const MOST_LINES: usize = 20;
 /// The most points of a line. Design choice.
@@ -56,9 +61,9 @@ pub const KIND: Kind = Kind {
     id: "scene",
     gated: false,
     strand: Strand::Depth,
-    doc: "Targets and lines stand where the author sets them. The kind cannot know what they are for: `goal`, `do` and \
-          `see` must be written. Fields of dots have kinds of their own.",
-    tables: &[&EXERCISE, &TARGET, &LINE],
+    doc: "Targets, lines and a field of random dots stand where the author sets them. The kind cannot know what they are for: \
+          `goal`, `do` and `see` must be written.",
+    tables: &[&EXERCISE, &TARGET, &LINE, &DOTS],
     read,
     example: EXAMPLE,
 };
@@ -102,6 +107,14 @@ const LINE: TableSpec = TableSpec {
     doc: "A line around the targets, at most twenty.",
 };
 
+const DOTS: TableSpec = TableSpec {
+    name: "dots",
+    form: TableForm::Single,
+    groups: &[field::KEYS, &[field::GROUND]],
+    doc: "A flat field of random dots about the middle of the art field, with a border. Targets and lines stand clear in it. \
+          Left out: there is none.",
+};
+
 const EXAMPLE: &str = r#"[exercise]
 kind = "scene"
 title = "A gull over the wires"
@@ -123,11 +136,16 @@ depths = ["page", "2 pd away"]
 impl Draws for Stage {
     fn levels(&self) -> Option<u32> {
         let lines = || self.lines.iter().flat_map(|line| &line.depths).find_map(Ramp::levels);
-        self.targets.iter().find_map(Target::levels).or_else(lines)
+        let dots = || self.dots.as_ref().and_then(|(dots, ground)| ground.levels().or(dots.levels()));
+        self.targets.iter().find_map(Target::levels).or_else(lines).or_else(dots)
+    }
+
+    fn is_seeded(&self) -> bool {
+        self.dots.is_some()
     }
 
     fn draw(&self, rung: &Rung<'_>) -> Drawn {
-        Drawn::plain(self.scene(rung.level), self.words())
+        Drawn::plain(self.scene(rung), self.words())
     }
 }
 
@@ -136,8 +154,25 @@ fn read(reader: &mut Reader<'_>, document: &Document<'_>, exercise: &Table<'_>) 
     let solid = exercise.get(reader, "solid");
     let targets = target::read_all(reader, document, &TARGET, KIND.id, (1, 12));
     let lines = read_lines(reader, document, targets.as_deref().unwrap_or_default());
-    let stage = Stage { targets: targets?, lines: lines?, solid: solid? };
-    said.iter().all(|said| *said).then_some(Body::Stage(stage))
+    let dots = read_dots(reader, document);
+    let stage = Stage { targets: targets?, lines: lines?, dots: dots?, solid: solid? };
+    let named = check_labels(reader, &stage);
+    (named && said.iter().all(|said| *said)).then_some(Body::Stage(stage))
+}
+
+/// Pushes the labels that a field of dots gives to its own parts.
+fn check_labels(reader: &mut Reader<'_>, stage: &Stage) -> bool {
+    let targets = stage.targets.iter().map(|target| (&target.label, target.place));
+    let labels = targets.chain(stage.lines.iter().map(|line| (&line.label, line.place)));
+    let taken: Vec<_> = labels.filter(|(label, _)| OWN_IDS.contains(&label.as_str())).collect();
+    let taken = if stage.dots.is_some() { taken } else { Vec::new() };
+    for (label, place) in &taken {
+        let problem = Diagnostic::error(codes::DUPLICATE, *place, format!("`{label}` is a part of the field of dots"))
+            .with_label("the same name again")
+            .with_help("give it another `label`");
+        reader.push(problem);
+    }
+    taken.is_empty()
 }
 
 /// Pushes that words are missing which the kind cannot find by itself.
@@ -152,6 +187,17 @@ fn check_said(reader: &mut Reader<'_>, exercise: &Table<'_>, key: &'static str) 
         .with_help(format!("add `{key}`: {takes}"));
     reader.push(problem);
     false
+}
+
+/// The field of dots, where there is one. `None`: a problem has been pushed.
+fn read_dots(reader: &mut Reader<'_>, document: &Document<'_>) -> Option<Option<(Dots, Ramp<Depth>)>> {
+    if !document.has(DOTS.name) {
+        return Some(None);
+    }
+    let mut table = document.optional_table(reader, &DOTS)?;
+    table.check_keys(reader);
+    let (dots, ground) = (Dots::read(reader, &table), table.get(reader, "ground"));
+    Some(Some((dots?, ground?)))
 }
 
 fn read_lines(reader: &mut Reader<'_>, document: &Document<'_>, targets: &[Target]) -> Option<Vec<Line>> {
@@ -230,11 +276,14 @@ fn check_points(
 }
 
 impl Stage {
-    /// The art of one level: the lines, then the targets.
-    fn scene(&self, level: u32) -> Scene {
+    /// The art of one level: the dots, the lines, then the targets.
+    fn scene(&self, rung: &Rung<'_>) -> Scene {
+        let level = rung.level;
+        let dots = self.dots.iter().flat_map(|(dots, ground)| dots.with_relief(rung, Relief::Flat(ground.at(level))));
         let targets = self.targets.iter();
         let targets = targets.map(|target| Feature { solid: self.solid, ..target.feature(level) });
-        Scene { features: self.lines.iter().map(|line| line.feature(level)).chain(targets).collect() }
+        let lines = self.lines.iter().map(|line| line.feature(level));
+        Scene { features: dots.chain(lines).chain(targets).collect() }
     }
 
     /// The rows of what one eye alone sees; the other words are the author's.

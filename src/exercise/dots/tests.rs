@@ -132,7 +132,7 @@ fn orders_of_planes_come_evenly_and_the_key_goes_from_near_to_far() {
 /// Every page has watch marks for each eye, seen by that eye alone, though nothing else on it belongs to one eye.
 #[test]
 fn every_page_of_dots_has_watch_marks_in_its_border() {
-    let dots = KINDS.iter().filter(|kind| kind.tables.iter().any(|table| table.name == "dots"));
+    let dots = KINDS.iter().filter(|kind| kind.family() == "dots");
     let mut count = 0;
     for kind in dots {
         for page in pages(&[read(kind.example)], "set") {

@@ -59,7 +59,7 @@ fn books(format: PageFormat) -> [Set; 2] {
         toward: Some(own),
         away: None,
         phoria: Some(Phoria(PrismDioptre(2.5))),
-        balance: None,
+        balance: Some((Eye::Right, 0.605)),
         near_point: Some(Mm(87.5)),
         base: Some(PrismDioptre(1.5)),
         base_vertical: Some(PrismDioptre(-0.5)),

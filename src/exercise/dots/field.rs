@@ -25,7 +25,7 @@ pub struct Dots {
     pub dot: Ramp<Size>,
     /// The share of the field that dots cover.
     pub density: Ramp<Share>,
-    /// The share of the dots that is alike for both eyes.
+    /// The correlation between what the two eyes get.
     pub correlation: Ramp<Share>,
     /// How much a drawn line helps, 0 to 3.
     pub cue: Ramp<u32>,
@@ -73,7 +73,8 @@ pub const KEYS: &[Field] = &[
         "correlation",
         Takes::Ramp(&Takes::Share(percent(10.0, 100.0))),
         r#""100 %""#,
-        "The share of the dots that both eyes get alike; the others are drawn anew for each eye. Less is harder.",
+        "The correlation between what the two eyes get: at `100 %` both get the same dots, below it some are drawn anew for each \
+         eye. Less is harder.",
     ),
 ];
 

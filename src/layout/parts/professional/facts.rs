@@ -33,6 +33,7 @@ const ON_BASE: &str = " Demand and disparity are counted from the base; no place
 /// The sections of the first sheet.
 pub(super) fn sections(composer: &mut Composer<'_>, book: &Book<'_>, width: f64) -> Vec<Piece> {
     let viewer = facts(composer, &viewer(book), width);
+    let findings = facts(composer, &findings(book), width);
     let glasses = facts(composer, &glasses(book), width);
     let text = |composer: &mut Composer<'_>, text: &str| {
         composer.lines(text, &CAPTION, width).role(crate::layout::sheet::Role::Paragraph)
@@ -43,6 +44,7 @@ pub(super) fn sections(composer: &mut Composer<'_>, book: &Book<'_>, width: f64)
         ("What this book is", text(composer, WHAT)),
         ("What we ask you", text(composer, PLEASE)),
         ("What it was computed for", viewer),
+        ("What else is known of the eyes", findings),
         ("Glasses and inks", glasses),
         ("What the table tells", text(composer, &columns)),
     ];
@@ -66,10 +68,14 @@ fn pd(PrismDioptre(amount): PrismDioptre) -> String {
     format!("{} pd", plain(amount.abs(), 2))
 }
 
-/// Whose eyes, as far as the author said; what is not known is said to be not known.
+/// What is said of what nobody found.
+fn unknown() -> String {
+    "not known; none is guessed".to_owned()
+}
+
+/// Whose eyes, as far as the author said.
 fn viewer(book: &Book<'_>) -> Vec<[String; 2]> {
     let (viewer, known) = (&book.set.viewer, &book.set.known);
-    let unknown = || "not known; none is guessed".to_owned();
     let (low, high) = viewer.ipd_range;
     let mut rows: Vec<_> = book.set.reader.iter().map(|reader| row("Reader", reader.clone())).collect();
     rows.extend([
@@ -79,16 +85,20 @@ fn viewer(book: &Book<'_>) -> Vec<[String; 2]> {
         row("Reserve away", known.reserves().map_or_else(unknown, |r| reserve(&r.away, known.away, known))),
         row("Asked at most", viewer.zone.as_ref().map_or_else(unknown, |zone| self::zone(zone, known))),
     ]);
-    rows.push(row(
-        "Phoria",
-        known.phoria.map_or_else(unknown, |phoria| {
-            format!("{} {}", pd(phoria.0), if phoria.0.0 < 0.0 { "eso" } else { "exo" })
-        }),
-    ));
-    rows.push(row("Near point", known.near_point.map_or_else(unknown, mm)));
+    rows
+}
+
+/// A professional's findings, and what follows from them.
+fn findings(book: &Book<'_>) -> Vec<[String; 2]> {
+    let (viewer, known) = (&book.set.viewer, &book.set.known);
+    let phoria = known.phoria.map(|turn| format!("{} {}", pd(turn.0), if turn.0.0 < 0.0 { "eso" } else { "exo" }));
     let balance = known.balance.map(|balance| Balance::from(balance).words());
-    rows.push(row("Balance", balance.unwrap_or_else(unknown)));
-    rows.push(row("Base", base(viewer)));
+    let mut rows = vec![
+        row("Phoria", phoria.unwrap_or_else(unknown)),
+        row("Near point", known.near_point.map_or_else(unknown, mm)),
+        row("Balance", balance.unwrap_or_else(unknown)),
+        row("Base", base(viewer)),
+    ];
     let framed = book.pages.iter().any(|page| page.page.gated || page.page.balance.is_some());
     let decided = known.whole == Some(true) || !viewer.base.is_none();
     if let Some(set_by) = book.set.gate.as_ref().filter(|_| framed || decided) {

@@ -21,6 +21,7 @@ pub mod cli;
 pub mod colour;
 pub mod diagnostics;
 pub mod exercise;
+pub mod language;
 pub mod layout;
 pub mod lint;
 pub mod optics;

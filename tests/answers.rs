@@ -10,6 +10,7 @@ use depthpress::diagnostics::{FileId, Place};
 use depthpress::exercise::Page;
 use depthpress::exercise::quiz::{Pass, Question, Quiz};
 use depthpress::exercise::words::{Words, one_part};
+use depthpress::language::Language;
 use depthpress::layout::LaidOut;
 use depthpress::layout::grid::Grid;
 use depthpress::layout::sheet::{Node, Role, Sheet, TextRun, words as words_of};
@@ -19,7 +20,7 @@ use depthpress::render::png::{Scratch, png};
 use depthpress::render::svg::svg;
 use depthpress::scene::{At, Companions, Depth, Eyes, Feature, Form, Scaling, Scene, Shape, Side, Size};
 use depthpress::solve::solve;
-use depthpress::spec::{Answers, Colours, Edition, Formats, Language, PageFormat, SetSpec};
+use depthpress::spec::{Answers, Colours, Edition, Formats, Hand, PageFormat, SetSpec, TextSize};
 use depthpress::units::{Mm, Ppi};
 use kurbo::{Rect, Shape as _};
 
@@ -62,6 +63,9 @@ impl Set {
             ppi: Ppi(72),
             formats: Formats { pdf: true, svg: true, png: true },
             answers,
+            language: Language::En,
+            text: TextSize::Standard,
+            hand: Hand::Right,
             place: Place::start_of(FileId(0)),
         };
         let spec = SetSpec {

@@ -17,16 +17,33 @@ const ALLOWED: &[(&str, &[&str])] = &[
     // Features keep the place in the spec that asked for them.
     ("scene", &["units", "diagnostics"]),
     // Checked values of the spec are those of the rooms that use them.
-    ("spec", &["units", "diagnostics", "scene", "colour", "optics", "plan"]),
+    // Messages of each language; numbers are written as `units` writes them, with the decimal mark changed.
+    ("language", &["units"]),
+    ("spec", &["units", "diagnostics", "scene", "colour", "optics", "plan", "language"]),
     // Outlines of shapes and glyphs, about their own middle: the solver and the layout need the same extents.
     ("outline", &["scene"]),
     // The author's own pictures as outlines and grids; a picture is refused in the words of the spec.
     ("artwork", &["scene", "spec"]),
     // A kind that sets letters one by one needs to know how wide they are; it still knows no offset.
-    ("exercise", &["spec", "scene", "outline", "chance", "units", "diagnostics"]),
+    ("exercise", &["spec", "scene", "outline", "chance", "language", "units", "diagnostics"]),
     ("solve", &["scene", "outline", "optics", "chance", "units", "diagnostics"]),
     ("lint", &["solve", "scene", "optics", "colour", "units", "diagnostics"]),
-    ("layout", &["spec", "exercise", "plan", "scene", "solve", "outline", "optics", "colour", "units", "diagnostics"]),
+    (
+        "layout",
+        &[
+            "spec",
+            "exercise",
+            "plan",
+            "scene",
+            "solve",
+            "outline",
+            "optics",
+            "colour",
+            "language",
+            "units",
+            "diagnostics",
+        ],
+    ),
     ("render", &["layout", "outline", "colour", "units"]),
     (
         "bundle",
@@ -42,6 +59,7 @@ const ALLOWED: &[(&str, &[&str])] = &[
             "render",
             "optics",
             "colour",
+            "language",
             "units",
             "diagnostics",
         ],
@@ -84,6 +102,9 @@ const LIBRARIES: &[(&[&str], &[&str])] = &[
     // The layout cuts areas where they meet; an author's paths become one outline before they are a shape at all.
     (&["i_overlay"], &["artwork/", "layout/"]),
     (&["usvg"], &["artwork/"]),
+    (&["fluent_bundle"], &["language/"]),
+    (&["unic_langid"], &["language/"]),
+    (&["zip"], &["bundle/"]),
     (&["png"], &["artwork/grey.rs", "render/png"]),
     (&["annotate_snippets"], &["diagnostics/"]),
     (&["toml"], &["spec/", "exercise/mod.rs"]),

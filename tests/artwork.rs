@@ -10,6 +10,7 @@ use depthpress::bundle::load::load;
 use depthpress::bundle::pictures::Folder;
 use depthpress::diagnostics::{Diagnostics, Sources};
 use depthpress::exercise::{Page, pages, read_exercise};
+use depthpress::language::{Language, Tongue};
 use depthpress::scene::{Eyes, Form, Role, Shape, Size};
 use depthpress::spec::picture::Pictures;
 use depthpress::spec::reader::Reader;
@@ -375,7 +376,7 @@ fn page_of(text: &str) -> Page {
     let pictures = gallery();
     let read = read_exercise(&mut Reader::new(&sources, file, &mut problems).with_pictures(&pictures), "case");
     assert_eq!(problems.iter().map(|p| &p.message).collect::<Vec<_>>(), Vec::<&String>::new(), "{text}");
-    pages(&[read.unwrap()], "set").remove(0)
+    pages(&[read.unwrap()], "set", Tongue::of(Language::En)).remove(0)
 }
 
 #[test]
@@ -449,7 +450,7 @@ fn a_scene_may_have_a_field_of_dots() {
     };
     let (exercise, problems) = read(&spec("buoy"));
     assert_eq!(problems, [] as [&str; 0]);
-    let page = pages(&[exercise.unwrap()], "quay").remove(0);
+    let page = pages(&[exercise.unwrap()], "quay", Tongue::of(Language::En)).remove(0);
     let ids: Vec<&str> = page.scene.features.iter().map(|feature| feature.id.as_str()).collect();
     assert_eq!(ids, ["dots", "border-left", "border-right", "border-corners", "buoy"]);
     assert_eq!(page.seed, Some(1));

@@ -13,11 +13,12 @@ use depthpress::colour::{Filter, Glasses, Ground};
 use depthpress::diagnostics::{FileId, Place};
 use depthpress::exercise::Page;
 use depthpress::exercise::words::Words;
+use depthpress::language::Language;
 use depthpress::optics::Viewer;
 use depthpress::scene::{At, Companions, Depth, Eyes, Feature, Form, Role, Scaling, Scene, Shape, Side, Size, Vertex};
 use depthpress::solve::solve;
 use depthpress::spec::viewer::Known;
-use depthpress::spec::{Answers, Colours, Edition, Formats, Language, PageFormat, SetSpec};
+use depthpress::spec::{Answers, Colours, Edition, Formats, Hand, PageFormat, SetSpec, TextSize};
 use depthpress::units::{Mm, Ppi};
 use serde_json::Value;
 use tempfile::TempDir;
@@ -43,6 +44,9 @@ impl Set {
             ppi: Ppi(72),
             formats: ALL,
             answers: Answers::Turned,
+            language: Language::En,
+            text: TextSize::Standard,
+            hand: Hand::Right,
             place: Place::start_of(FileId(0)),
         };
         let spec = SetSpec {

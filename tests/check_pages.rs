@@ -7,6 +7,7 @@ use depthpress::colour::{
     solve_inks,
 };
 use depthpress::diagnostics::{Diagnostics, Sources};
+use depthpress::language::Tongue;
 use depthpress::layout::grid::Grid;
 use depthpress::layout::sheet::{Node, Role, Sheet, TextRun, words as words_of};
 use depthpress::layout::{self, Book, LaidOut, swatch};
@@ -74,7 +75,14 @@ impl Case {
     }
 
     fn book(&self) -> Book<'_> {
-        Book { set: &self.set, edition: &self.edition, plan: &self.plan, views: &self.views, pages: &[] }
+        Book {
+            set: &self.set,
+            edition: &self.edition,
+            plan: &self.plan,
+            views: &self.views,
+            pages: &[],
+            tongue: Tongue::of(self.edition.language),
+        }
     }
 
     fn name(&self) -> String {

@@ -10,6 +10,7 @@ use depthpress::chance::{MOST_LUCK, tail};
 use depthpress::diagnostics::{Diagnostics, Sources};
 use depthpress::exercise::quiz::Question;
 use depthpress::exercise::{Exercise, Page, pages, read_exercise};
+use depthpress::language::{Language, Tongue};
 use depthpress::optics::Viewer;
 use depthpress::scene::{Eye, Eyes, Role};
 use depthpress::solve::{SolvedFeature, half_x, solve};
@@ -46,7 +47,7 @@ fn read(keys: &str, seed: u32) -> Result<Exercise, Vec<String>> {
 
 /// The first page of a spec with this seed, with its solved features by id.
 fn drawn(keys: &str, seed: u32) -> (Page, BTreeMap<String, SolvedFeature>) {
-    let page = pages(&[read(keys, seed).unwrap()], "quay").remove(0);
+    let page = pages(&[read(keys, seed).unwrap()], "quay", Tongue::of(Language::En)).remove(0);
     let solved = solve(&page.scene, &VIEWER).unwrap();
     let count = solved.len();
     let by_id: BTreeMap<_, _> = solved.into_iter().map(|f| (f.id.clone(), f)).collect();
@@ -271,7 +272,8 @@ fn no_page_is_passed_by_luck() {
                 |right: u32| (right..=questions).map(ways).sum::<f64>() / f64::from(choices).powi(questions as i32);
             match read {
                 Ok(exercise) => {
-                    let pass = pages(&[exercise], "quay")[0].quiz.as_ref().unwrap().pass.unwrap();
+                    let pass =
+                        pages(&[exercise], "quay", Tongue::of(Language::En))[0].quiz.as_ref().unwrap().pass.unwrap();
                     assert!((pass.luck - luck(pass.right)).abs() < 1e-12, "{keys} {questions}: {pass:?}");
                     assert!(pass.luck <= MOST_LUCK && pass.of == questions && pass.right < questions, "{pass:?}");
                     assert!(MOST_LUCK < luck(pass.right - 1), "{keys} {questions}: {pass:?}");
@@ -290,7 +292,7 @@ fn no_page_is_passed_by_luck() {
 #[test]
 fn variants_and_levels_ask_the_same_with_other_answers() {
     let keys = "kind = \"odd\"\nvariants = 3\nstep = { values = [\"1600 arcsec toward\", \"800 arcsec toward\"] }";
-    let pages = pages(&[read(keys, 1).unwrap()], "quay");
+    let pages = pages(&[read(keys, 1).unwrap()], "quay", Tongue::of(Language::En));
     let ids: Vec<&str> = pages.iter().map(|page| page.id.as_str()).collect();
     assert_eq!(ids, ["case-1-a", "case-1-b", "case-1-c", "case-2-a", "case-2-b", "case-2-c"]);
     assert!(pages.iter().all(|page| page.seed == Some(1)));

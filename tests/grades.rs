@@ -10,6 +10,7 @@ use depthpress::bundle::run::{Request, run};
 use depthpress::diagnostics::{Diagnostics, Severity, Sources};
 use depthpress::exercise::fusion::hold::Hold;
 use depthpress::exercise::{Body, read_exercise};
+use depthpress::language::{Language, Tongue};
 use depthpress::layout::sheet::{Node, Role};
 use depthpress::optics::reserves::{Norms, Phoria, Reserve, Reserves, Zone};
 use depthpress::optics::{Viewer, limits};
@@ -275,7 +276,7 @@ fn arranged_stops_change_in_number_and_spacing() {
     let (mut sources, mut problems) = (Sources::default(), Diagnostics::new());
     let file = sources.add("case.toml", text);
     let read = read_exercise(&mut Reader::new(&sources, file, &mut problems), "case").unwrap();
-    let places: Vec<Vec<f64>> = depthpress::exercise::pages(&[read], "set")
+    let places: Vec<Vec<f64>> = depthpress::exercise::pages(&[read], "set", Tongue::of(Language::En))
         .iter()
         .map(|page| page.scene.features.iter().map(x_of).collect())
         .collect();

@@ -29,6 +29,7 @@ mod gate;
 mod grades;
 mod inks;
 mod kinds;
+mod language;
 mod measure;
 mod oracles;
 mod plans;

@@ -5,7 +5,7 @@ use std::collections::{BTreeMap, BTreeSet};
 use crate::colour::{Cmyk, Filter, InkPlan, Srgb8};
 use crate::layout::sheet::{Node, Role, Sheet};
 use crate::render::pdf::{PdfBook, pdf};
-use crate::spec::{Edition, Language, SetSpec};
+use crate::spec::{Edition, SetSpec};
 
 use super::error::Error;
 
@@ -56,9 +56,7 @@ fn about(set: &SetSpec, edition: &Edition) -> Option<PdfBook> {
         author: set.author.clone(),
         subject: subject.unwrap_or_else(|| format!("Practice pages for two eyes and {glasses}.")),
         keywords: vec!["practice pages".to_owned(), "anaglyph".to_owned(), glasses],
-        language: match set.language {
-            Language::En => "en".to_owned(),
-        },
+        language: edition.language.tag().to_owned(),
         date: date(&set.date)?,
         id: match &set.reader {
             Some(reader) => format!("{}/{}/{reader}/{}", set.id, set.version, edition.id),

@@ -110,6 +110,9 @@ mod tests {
             ppi: Ppi(300),
             formats,
             answers: Answers::Turned,
+            language: crate::language::Language::En,
+            text: crate::spec::TextSize::Standard,
+            hand: crate::spec::Hand::Right,
             place: Place::start_of(FileId(0)),
         }
     }

@@ -7,6 +7,7 @@ use std::sync::Arc;
 use crate::diagnostics::{Diagnostic, Diagnostics, Severity, Sources, codes};
 use crate::exercise::balance::Balance;
 use crate::exercise::{self, Exercise, Page};
+use crate::language::Tongue;
 use crate::layout::grid::ART_FIELD;
 use crate::layout::{self, BookPage, LaidOut};
 use crate::lint;
@@ -107,7 +108,14 @@ impl Book<'_> {
     pub fn lay_out(&self, edition: &Edition, inked: &Inked) -> Result<LaidOut, Vec<Diagnostic>> {
         let pages: Vec<_> = self.pages.iter().map(SolvedPage::in_book).collect();
         let Inked { plan, views } = inked;
-        let laid = layout::lay_out(&layout::Book { set: self.set, edition, plan, views, pages: &pages });
+        let laid = layout::lay_out(&layout::Book {
+            set: self.set,
+            edition,
+            plan,
+            views,
+            pages: &pages,
+            tongue: Tongue::of(edition.language),
+        });
         laid.map_err(|problems| problems.into_iter().map(|problem| in_edition(problem, edition)).collect())
     }
 }
@@ -133,7 +141,7 @@ pub fn prepare(loaded: Loaded, ppi: Option<Ppi>) -> Prepared {
     let mut prepared = gather(loaded, ppi);
     if let Some(set) = &prepared.set {
         let inked: Vec<Arc<Inked>> = set.editions.iter().map(|edition| Arc::new(Inked::of(edition))).collect();
-        let pages = exercise::pages(&prepared.exercises, &set.id);
+        let pages = exercise::pages(&prepared.exercises, &set.id, Tongue::of(set.language));
         let Solved { pages, complete } =
             solve_set(set, (&prepared.exercises, pages), &inked, &mut prepared.diagnostics);
         (prepared.pages, prepared.complete) = (pages, complete);

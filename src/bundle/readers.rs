@@ -12,6 +12,7 @@ use rayon::prelude::*;
 
 use crate::diagnostics::{Diagnostic, Diagnostics, Place, Severity};
 use crate::exercise::{self, Exercise, Page};
+use crate::language::Tongue;
 use crate::spec::readers::{FOLDER, ReaderSpec};
 use crate::spec::suggest::nearest;
 use crate::spec::{Edition, SetSpec};
@@ -148,7 +149,7 @@ impl<'a> Group<'a> {
         let (exercises, defaults) = (&prepared.exercises, &prepared.defaults);
         let editions = choose(set, request.editions)?;
         let readers = chosen(set, &prepared.readers, whom.ids)?;
-        let pages = exercise::pages(exercises, &set.id);
+        let pages = exercise::pages(exercises, &set.id, Tongue::of(set.language));
         Ok(Self { set, readers, editions, exercises, pages, defaults, inks: Mutex::default() })
     }
 

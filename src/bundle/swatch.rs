@@ -6,6 +6,7 @@
 use std::path::{Path, PathBuf};
 
 use crate::diagnostics::Diagnostic;
+use crate::language::Tongue;
 use crate::layout::{self, LaidOut, swatch};
 use crate::render::png::{Scratch, png};
 use crate::render::svg::svg;
@@ -52,7 +53,14 @@ pub fn write(out: &Path, index: usize, set: &SetSpec, swatches: &[Swatch<'_>]) -
 
 fn lay_out(set: &SetSpec, one: &Swatch<'_>) -> Result<LaidOut, Vec<Diagnostic>> {
     let Inked { plan, views } = &one.inked;
-    swatch::lay_out(&layout::Book { set, edition: one.edition, plan, views, pages: &[] })
+    swatch::lay_out(&layout::Book {
+        set,
+        edition: one.edition,
+        plan,
+        views,
+        pages: &[],
+        tongue: Tongue::of(one.edition.language),
+    })
 }
 
 fn files(set: &SetSpec, one: &Swatch<'_>, laid: &LaidOut, stage: &Stage) -> Result<(), Error> {

@@ -23,6 +23,7 @@ pub mod target;
 pub mod words;
 
 use crate::diagnostics::Place;
+use crate::language::Tongue;
 use crate::scene::{Effort, Scene, Strand};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableForm, TableSpec, Takes};
@@ -85,7 +86,7 @@ pub trait Draws {
 }
 
 /// Which page of an exercise is drawn.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[derive(Debug, Clone, Copy)]
 pub struct Rung<'a> {
     /// The level, from 1.
     pub level: u32,
@@ -93,6 +94,8 @@ pub struct Rung<'a> {
     pub variant: u32,
     /// Names the page for [`crate::chance::Dice`]: set, page and seed. Pages of the same name get the same draws.
     pub key: &'a str,
+    /// The language of its words.
+    pub tongue: &'a Tongue,
 }
 
 /// What a kind makes of one page.
@@ -430,10 +433,10 @@ impl Page {
     }
 }
 
-/// Every page of the exercises, one a level and variant, in the order of the book. `set` is the id of the set: it goes
-/// into every draw.
-pub fn pages(exercises: &[Exercise], set: &str) -> Vec<Page> {
-    exercises.iter().flat_map(|exercise| exercise.rungs().map(|(l, v)| exercise.page(l, v, set))).collect()
+/// Every page of the exercises, one a level and variant, in the order of the book, in the words of a language. `set` is
+/// the id of the set: it goes into every draw.
+pub fn pages(exercises: &[Exercise], set: &str, tongue: &Tongue) -> Vec<Page> {
+    exercises.iter().flat_map(|exercise| exercise.rungs().map(|(l, v)| exercise.page((l, v), set, tongue))).collect()
 }
 
 impl Exercise {
@@ -461,11 +464,11 @@ impl Exercise {
         (1 < self.variants()).then_some(letter)
     }
 
-    fn page(&self, level: u32, variant: u32, set: &str) -> Page {
+    fn page(&self, (level, variant): (u32, u32), set: &str, tongue: &Tongue) -> Page {
         let id = self.page_id(level, variant);
         let body = self.body.inner();
         let key = format!("{set}/{id}/{}", self.seed);
-        let Drawn { scene, words, quiz, effort } = body.draw(&Rung { level, variant, key: &key });
+        let Drawn { scene, words, quiz, effort } = body.draw(&Rung { level, variant, key: &key, tongue });
         let family = self.kind().map_or("", Kind::family);
         Page {
             id,

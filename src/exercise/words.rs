@@ -1,5 +1,6 @@
 //! The words of an exercise page: what to do, what should be seen, and what it means when one eye's part is missing.
 
+use crate::language::{Noun, Tongue};
 use crate::scene::Shape;
 use crate::units::{Seconds, plain};
 
@@ -69,6 +70,35 @@ pub fn shape_name(shape: &Shape) -> &str {
         Shape::Text(text) if text.contains(' ') => "line of words",
         Shape::Text(_) => "word",
     }
+}
+
+/// A shape as a noun of a language. Only the shape's kind is named: what an author's drawing shows, nobody but the author
+/// knows.
+pub fn shape_noun(shape: &Shape, tongue: &Tongue) -> Noun {
+    let id = match shape {
+        Shape::Ring => "shape-ring",
+        Shape::Disc => "shape-disc",
+        Shape::Square => "shape-square",
+        Shape::Diamond => "shape-diamond",
+        Shape::Star => "shape-star",
+        Shape::Cross => "shape-cross",
+        Shape::Triangle => "shape-triangle",
+        Shape::Bar => "shape-bar",
+        Shape::Wedge => "shape-wedge",
+        Shape::Brackets => "shape-frame",
+        Shape::OpenRing(_) => "shape-open-ring",
+        Shape::Polygon(3) => "shape-solid-triangle",
+        Shape::Polygon(4) => "shape-solid-square",
+        Shape::Polygon(6) => "shape-hexagon",
+        Shape::Polygon(8) => "shape-octagon",
+        Shape::Polygon(_) => "shape-polygon",
+        Shape::Drawing(_) => "shape-drawing",
+        Shape::Outline(inner) => return shape_noun(inner, tongue),
+        Shape::Text(text) if text.chars().count() == 1 => "shape-letter",
+        Shape::Text(text) if text.contains(' ') => "shape-line-of-words",
+        Shape::Text(_) => "shape-word",
+    };
+    tongue.noun(id)
 }
 
 /// What a brief check says at its end.

@@ -6,9 +6,11 @@
 use kurbo::{Affine, Point, Rect, RoundedRect, Shape as _};
 
 use crate::diagnostics::{Diagnostic, Severity};
+use crate::language::{Arg, Tongue};
+use crate::spec::TextSize;
 use crate::units::Mm;
 
-use super::grid::{BODY, HEADING, LEADING, TITLE};
+use super::grid::{BODY, HEADING, LEADING, TITLE, scaled};
 use super::sheet::{Face, Fill, Furniture, HeadScope, Node, Role, Tone};
 use super::text::{Span, Style, Typesetter};
 
@@ -33,6 +35,10 @@ pub struct Piece {
 /// Sets pieces and collects what does not fit.
 pub struct Composer<'a> {
     setter: &'a mut Typesetter,
+    /// The language of the words.
+    pub tongue: &'a Tongue,
+    /// How large the words are; styles are given as for standard text.
+    pub text: TextSize,
     /// The sheet that is being composed, for messages.
     pub sheet: String,
     /// What went wrong so far.
@@ -40,9 +46,24 @@ pub struct Composer<'a> {
 }
 
 impl<'a> Composer<'a> {
-    /// A composer that sets its text with `setter`.
-    pub fn new(setter: &'a mut Typesetter) -> Self {
-        Self { setter, sheet: String::new(), problems: Vec::new() }
+    /// A composer that sets its text with `setter`, in this language and size.
+    pub fn new(setter: &'a mut Typesetter, tongue: &'a Tongue, text: TextSize) -> Self {
+        Self { setter, tongue, text, sheet: String::new(), problems: Vec::new() }
+    }
+
+    /// The words of a message.
+    pub fn say(&self, id: &str) -> String {
+        self.tongue.say(id)
+    }
+
+    /// The words of a message with these variables.
+    pub fn tell(&self, id: &str, args: &[(&str, Arg<'_>)]) -> String {
+        self.tongue.tell(id, args)
+    }
+
+    /// Distance between the baselines of a style in this size of text, mm.
+    pub fn leading(&self, style: &Style) -> f64 {
+        scaled(style, self.text).leading.0
     }
 
     /// Lines of text without a role.
@@ -52,7 +73,7 @@ impl<'a> Composer<'a> {
 
     /// Lines of text in which some words are in another face.
     pub fn spans(&mut self, spans: &[Span<'_>], style: &Style, width: f64) -> Piece {
-        match self.setter.paragraph_of(spans, style, Mm(width)) {
+        match self.setter.paragraph_of(spans, &scaled(style, self.text), Mm(width)) {
             Ok(paragraph) => {
                 if paragraph.overflow {
                     let words: String = spans.iter().map(|span| span.text).collect();
@@ -72,7 +93,7 @@ impl<'a> Composer<'a> {
 
     /// How wide a line of text is, mm; 0 where a glyph is missing.
     pub fn width_of(&mut self, text: &str, style: &Style) -> f64 {
-        self.setter.width_of(text, style).map_or(0.0, |width| width.0)
+        self.setter.width_of(text, &scaled(style, self.text)).map_or(0.0, |width| width.0)
     }
 
     /// Notes a problem of the current sheet.

@@ -5,7 +5,7 @@
 
 use kurbo::{Point, Rect, Size, Vec2};
 
-use crate::spec::PageFormat;
+use crate::spec::{PageFormat, TextSize};
 use crate::units::{Mm, Pt};
 
 use super::sheet::{Face, Tone};
@@ -87,3 +87,15 @@ pub const BODY: Style = style(Face::Regular, 12.0, LEADING, Tone::FULL);
 pub const CAPTION: Style = style(Face::Regular, 10.0, 4.4, Tone::FULL);
 /// The footer and the line above a title.
 pub const SMALL: Style = style(Face::Regular, 8.5, 3.7, Tone::QUIET);
+
+/// A style as it is set in this size of text. Large print: body text of 18 pt; words that are small in standard print grow
+/// to 16 pt, and titles, large already, grow less. Source: design choice, after the clear print sizes that are common
+/// practice (12 pt, and 16 pt or more for large print).
+pub fn scaled(style: &Style, text: TextSize) -> Style {
+    let factor = match text {
+        TextSize::Standard => return *style,
+        TextSize::Large if HEADING.size.0 < style.size.0 => 1.2,
+        TextSize::Large => (1.5_f64).max(16.0 / style.size.0),
+    };
+    Style { size: Pt(style.size.0 * factor), leading: Mm(style.leading.0 * factor), ..*style }
+}

@@ -11,6 +11,7 @@ pub mod base;
 pub mod charts;
 pub mod compose;
 mod dots;
+pub mod flow;
 pub mod ghost;
 pub mod grid;
 pub mod parts;
@@ -28,6 +29,7 @@ pub use crate::outline::fonts;
 use crate::colour::{InkPlan, Inks, Views};
 use crate::diagnostics::Diagnostic;
 use crate::exercise;
+use crate::language::Tongue;
 use crate::solve::SolvedFeature;
 pub use ghost::GhostPatch;
 
@@ -52,6 +54,8 @@ pub struct Book<'a> {
     pub views: &'a Views,
     /// Its exercise pages in the order of the book.
     pub pages: &'a [BookPage<'a>],
+    /// The language of its words.
+    pub tongue: &'a Tongue,
 }
 
 /// An exercise page with its solved art.
@@ -128,7 +132,7 @@ thread_local! {
 /// Lays out every sheet of an edition. Errors name the page and what does not fit.
 pub fn lay_out(book: &Book<'_>) -> Result<LaidOut, Vec<Diagnostic>> {
     TYPESETTER.with_borrow_mut(|setter| {
-        let mut composer = Composer::new(setter);
+        let mut composer = Composer::new(setter, book.tongue, book.edition.text);
         let grid = Grid::of(book.edition.page);
         let Drafts { pages, answers } = parts::all(&mut composer, &grid, book);
         let mut laid_out = finish(&mut composer, &grid, book, pages);

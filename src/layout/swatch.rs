@@ -4,6 +4,7 @@ use super::compose::Composer;
 use super::grid::Grid;
 use super::{Book, LaidOut, TYPESETTER, finish, parts};
 use crate::diagnostics::Diagnostic;
+use crate::spec::TextSize;
 
 /// Lays out the sheets `ink-swatches` and `ink-spectra`; the book needs no pages.
 ///
@@ -11,7 +12,7 @@ use crate::diagnostics::Diagnostic;
 /// What does not fit, with the sheet.
 pub fn lay_out(book: &Book<'_>) -> Result<LaidOut, Vec<Diagnostic>> {
     TYPESETTER.with_borrow_mut(|setter| {
-        let mut composer = Composer::new(setter);
+        let mut composer = Composer::new(setter, book.tongue, TextSize::Standard);
         let grid = Grid::of(book.edition.page);
         let drafts = parts::of_inks(&mut composer, &grid, book);
         let laid_out = finish(&mut composer, &grid, book, drafts);

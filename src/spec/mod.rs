@@ -27,6 +27,7 @@ use std::collections::BTreeMap;
 
 use crate::colour::{Glasses, Ground};
 use crate::diagnostics::{Diagnostic, Place, codes};
+use crate::language::Language;
 use crate::optics::Viewer;
 use crate::plan::Practice;
 use crate::units::Ppi;
@@ -70,13 +71,6 @@ pub struct SetSpec {
     pub editions: Vec<Edition>,
 }
 
-/// A language of the built-in words.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Language {
-    /// English.
-    En,
-}
-
 /// One edition of the set.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Edition {
@@ -96,6 +90,12 @@ pub struct Edition {
     pub formats: Formats,
     /// Where its answers stand; the set's own place unless the edition says otherwise.
     pub answers: Answers,
+    /// The language of its words; the set's own unless the edition says otherwise.
+    pub language: Language,
+    /// How large its words are.
+    pub text: TextSize,
+    /// The hand that the reader writes with.
+    pub hand: Hand,
     /// Its `[[edition]]` header.
     pub place: Place,
 }
@@ -119,6 +119,50 @@ impl PageFormat {
             PageFormat::Letter => "Letter",
             PageFormat::Wide => "16:9",
         }
+    }
+}
+
+/// How large the words of an edition are. Art never grows: its size is its depth.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+pub enum TextSize {
+    /// Body text of 12 pt.
+    #[default]
+    Standard,
+    /// Large print: body text of 18 pt, the words of an exercise on a sheet of their own.
+    Large,
+}
+
+impl TextSize {
+    /// All of them, in the order of [`TextSize::NAMES`].
+    pub const ALL: [TextSize; 2] = [TextSize::Standard, TextSize::Large];
+    /// As specs and reports write them.
+    pub const NAMES: [&str; 2] = ["standard", "large"];
+
+    /// As specs and reports write it.
+    pub const fn name(self) -> &'static str {
+        Self::NAMES[self as usize]
+    }
+}
+
+/// The hand that the reader of an edition writes with.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+pub enum Hand {
+    /// Boxes and tables for writing are laid out for the right hand.
+    #[default]
+    Right,
+    /// The same mirrored, so that the left hand covers nothing. Art is never mirrored.
+    Left,
+}
+
+impl Hand {
+    /// All of them, in the order of [`Hand::NAMES`].
+    pub const ALL: [Hand; 2] = [Hand::Right, Hand::Left];
+    /// As specs and reports write them.
+    pub const NAMES: [&str; 2] = ["right", "left"];
+
+    /// As specs and reports write it.
+    pub const fn name(self) -> &'static str {
+        Self::NAMES[self as usize]
     }
 }
 

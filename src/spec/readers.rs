@@ -17,7 +17,8 @@ use super::read::Placed;
 use super::reader::Reader;
 use super::table::Table;
 use super::viewer::{EYES, Known, PLACE, read_known};
-use super::{Edition, Language, SetSpec};
+use super::{Edition, SetSpec};
+use crate::language::Language;
 
 /// The largest file of readers that is read, in bytes (8 MiB). Design choice: several times what the most readers need.
 pub const MOST_BYTES: u64 = 8 << 20;
@@ -50,7 +51,11 @@ const OWN: &[Field] = &[
          either way round. Inks change sides with the filters; the art is never mirrored. Left out: those of each \
          edition.",
     ),
-    Field::optional("language", Takes::Choice(&["en"]), "Language of the built-in words. Left out: that of the set."),
+    Field::optional(
+        "language",
+        Takes::Choice(&Language::TAGS),
+        "Language of the built-in words. Left out: that of the set.",
+    ),
 ];
 
 /// Keys that are required elsewhere, here free to be left out.
@@ -123,7 +128,7 @@ impl ReadersRead {
             other => other.map(|_| None),
         };
         let language = match table.has("language") {
-            true => table.one_of(reader, "language", &[Language::En]).map(Some),
+            true => table.one_of(reader, "language", &Language::ALL).map(Some),
             false => Some(None),
         };
         self.check_count(reader, table.place());

@@ -4,6 +4,7 @@ use std::collections::BTreeMap;
 
 use crate::colour::{Glasses, Ground};
 use crate::diagnostics::{Diagnostic, Place, codes};
+use crate::language::Language;
 use crate::optics::Viewer;
 use crate::plan::Practice;
 use crate::units::{Mm, Ppi};
@@ -18,7 +19,7 @@ use super::reader::{Reader, SeriesPart};
 use super::readers::{FOLDER, READER, ReadersRead};
 use super::table::Table;
 use super::viewer::{Known, VIEWER, read_viewer};
-use super::{Answers, Edition, Formats, Language, PageFormat, SetSpec};
+use super::{Answers, Edition, Formats, Hand, PageFormat, SetSpec, TextSize};
 
 /// Where the answers stand, in the order of [`PLACES`].
 const ANSWERS: Takes = Takes::Choice(&["turned", "file", "none"]);
@@ -35,7 +36,7 @@ pub const SET: TableSpec = TableSpec {
         Field::optional("author", Takes::Text(120), "Who made the set, for the cover."),
         Field::required("version", Takes::Version, "Version of the set, printed on every page."),
         Field::required("date", Takes::Date, "The only date that is ever printed. It must exist in the calendar."),
-        Field::required("language", Takes::Choice(&["en"]), "Language of the built-in words."),
+        Field::required("language", Takes::Choice(&Language::TAGS), "Language of the built-in words."),
         Field::required(
             "exercises",
             Takes::List { of: &Takes::File, min: 1, max: 300 },
@@ -118,6 +119,24 @@ const EDITION_KEYS: &[Field] = &[
         "What is written.",
     ),
     Field::optional("answers", ANSWERS, "Where the answers of this edition stand. Left out: as `[set]` says."),
+    Field::optional(
+        "language",
+        Takes::Choice(&Language::TAGS),
+        "The language of the words of this edition. Left out: that of the set.",
+    ),
+    Field::default(
+        "text",
+        Takes::Choice(&TextSize::NAMES),
+        r#""standard""#,
+        "How large the words are: `standard`, 12 pt, or `large`, 18 pt, with the words of an exercise on a sheet of their \
+         own. The art keeps its size, since its size is its depth.",
+    ),
+    Field::default(
+        "hand",
+        Takes::Choice(&Hand::NAMES),
+        r#""right""#,
+        "The hand that the reader writes with: for `left`, what is written into is mirrored. The art never is.",
+    ),
 ];
 
 /// `[[series]]`.
@@ -191,7 +210,8 @@ pub fn read_set(reader: &mut Reader<'_>) -> SetRead {
     let plan = read_plan(reader, &document);
     let series = read_series(reader, &document);
     let mut data = Vec::new();
-    let shared = Shared { glasses, inks, answers };
+    let language = head.as_ref().map(|head| head.language);
+    let shared = Shared { glasses, inks, answers, language };
     let editions = read_editions(reader, &document, &shared, &mut data);
     let readers = ReadersRead::tables(reader, &document, (known, gated), file, &mut data);
     let set = assemble(head, known, (gate, plan), editions).filter(|_| series.is_some());
@@ -203,6 +223,7 @@ struct Shared {
     glasses: Option<GlassesRead>,
     inks: Option<InksRead>,
     answers: Option<Answers>,
+    language: Option<Language>,
 }
 
 fn assemble(
@@ -283,7 +304,7 @@ fn read_head(reader: &mut Reader<'_>, table: &Table<'_>) -> Option<SetSpec> {
     let author = table.maybe(reader, "author");
     let version = table.get(reader, "version");
     let date = table.get(reader, "date");
-    let language = table.one_of(reader, "language", &[Language::En]);
+    let language = table.one_of(reader, "language", &Language::ALL);
     let free_order = table.one_of(reader, "order", &[false, true]);
     Some(SetSpec {
         id: id?,
@@ -364,10 +385,17 @@ fn read_edition(
     let colour = read_colours(reader, &table, inks.clone().unwrap_or_default(), index, data);
     let formats = read_formats(reader, &table);
     let answers = if table.has("answers") { table.one_of(reader, "answers", &PLACES) } else { shared.answers };
+    let language = match table.has("language") {
+        true => table.one_of(reader, "language", &Language::ALL),
+        false => shared.language,
+    };
+    let text = table.one_of(reader, "text", &TextSize::ALL);
+    let hand = table.one_of(reader, "hand", &Hand::ALL);
     let (id, page, ground, ppi) = (id?, page?, ground?, ppi?);
     let (glasses, formats, place) = (glasses?, formats?, table.place());
     inks?;
-    Some(Edition { id, page, ground, glasses, colour: colour?, ppi, formats, answers: answers?, place })
+    let (language, text, hand, answers) = (language?, text?, hand?, answers?);
+    Some(Edition { id, page, ground, glasses, colour: colour?, ppi, formats, answers, language, text, hand, place })
 }
 
 /// The folder of the charts of a set, beside those of its editions.

@@ -6,6 +6,7 @@ use crate::bundle::pictures::Folder;
 use crate::diagnostics::{Diagnostics, Sources};
 use crate::exercise::quiz::Quiz;
 use crate::exercise::{Exercise, KINDS, Page, pages, read_exercise};
+use crate::language::{Language, Tongue};
 use crate::optics::Viewer;
 use crate::scene::{DotField, Eyes, Form, Relief, Role, Shape, Surface};
 use crate::solve::{SolvedForm, solve};
@@ -36,7 +37,7 @@ fn read(text: &str) -> Exercise {
 /// The only page of an exercise, under the seeds from 1 to 100.
 fn seeded(text: &str) -> Vec<Page> {
     let exercise = read(text);
-    let page = |seed| pages(&[Exercise { seed, ..exercise.clone() }], "set").remove(0);
+    let page = |seed| pages(&[Exercise { seed, ..exercise.clone() }], "set", Tongue::of(Language::En)).remove(0);
     (1..=100).map(page).collect()
 }
 
@@ -135,7 +136,7 @@ fn every_page_of_dots_has_watch_marks_in_its_border() {
     let dots = KINDS.iter().filter(|kind| kind.family() == "dots");
     let mut count = 0;
     for kind in dots {
-        for page in pages(&[read(kind.example)], "set") {
+        for page in pages(&[read(kind.example)], "set", Tongue::of(Language::En)) {
             for eyes in [Eyes::Left, Eyes::Right] {
                 let of = page.scene.features.iter().filter(|f| f.eyes == eyes).collect::<Vec<_>>();
                 assert_eq!(of.iter().map(|f| f.role).collect::<Vec<_>>(), [Role::Watch], "{}", page.id);
@@ -151,7 +152,7 @@ fn every_page_of_dots_has_watch_marks_in_its_border() {
 #[test]
 fn variants_and_levels_have_draws_of_their_own() {
     let text = GAP.replace("title", "variants = 3\ntitle").replace("[ring]", "[ring]\ncount = \"8\"");
-    let all = pages(&[read(&text)], "set");
+    let all = pages(&[read(&text)], "set", Tongue::of(Language::En));
     let answers = |page: &Page| quiz(page).questions.iter().map(|q| q.answer.clone()).collect::<Vec<_>>();
     assert_eq!(all.len(), 3);
     assert!(answers(&all[0]) != answers(&all[1]) && answers(&all[1]) != answers(&all[2]));

@@ -293,6 +293,7 @@ fn words() -> Words {
 #[cfg(test)]
 mod tests {
     use crate::diagnostics::Sources;
+    use crate::language::{Language, Tongue};
 
     use super::*;
 
@@ -306,7 +307,7 @@ mod tests {
     }
 
     fn rows(source: WordSource, key: &str) -> Vec<Row> {
-        dealt(source).rows(&Rung { level: 1, variant: 1, key })
+        dealt(source).rows(&Rung { level: 1, variant: 1, key, tongue: Tongue::of(Language::En) })
     }
 
     fn listed(words: &[&str]) -> WordSource {
@@ -341,7 +342,12 @@ mod tests {
 
     #[test]
     fn letters_of_the_scene_spell_the_words_in_order_and_do_not_touch() {
-        let drawn = dealt(listed(&["harbour", "lantern"])).draw(&Rung { level: 1, variant: 1, key: "quay" });
+        let drawn = dealt(listed(&["harbour", "lantern"])).draw(&Rung {
+            level: 1,
+            variant: 1,
+            key: "quay",
+            tongue: Tongue::of(Language::En),
+        });
         let letters: Vec<&Feature> = drawn.scene.features.iter().filter(|f| f.role == Role::Target).collect();
         let shape = |f: &Feature| match &f.form {
             crate::scene::Form::Shape { shape: Shape::Text(text), at, .. } => (text.clone(), at.x.0),

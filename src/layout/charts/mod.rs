@@ -22,8 +22,9 @@ use super::sheet::{Furniture, Node, Role, Sheet};
 use crate::colour::{Inks, Srgb8};
 use crate::diagnostics::Diagnostic;
 use crate::exercise;
+use crate::language::Tongue;
 use crate::solve::SolvedFeature;
-use crate::spec::SetSpec;
+use crate::spec::{SetSpec, TextSize};
 use crate::units::plain;
 
 pub use view::{Place, Seen, Spot, spots};
@@ -72,7 +73,7 @@ pub struct ChartPage<'a> {
 /// # Errors
 /// What does not fit, with the sheet.
 pub fn ladder(charts: &Charts<'_>) -> Result<Vec<Sheet>, Vec<Diagnostic>> {
-    with_composer(|composer| ladder::sheets(composer, charts))
+    with_composer(charts, |composer| ladder::sheets(composer, charts))
 }
 
 /// The plan view of one page. Its id is that of the page.
@@ -80,12 +81,12 @@ pub fn ladder(charts: &Charts<'_>) -> Result<Vec<Sheet>, Vec<Diagnostic>> {
 /// # Errors
 /// What does not fit, with the sheet.
 pub fn plan(charts: &Charts<'_>, page: &ChartPage<'_>) -> Result<Sheet, Vec<Diagnostic>> {
-    with_composer(|composer| plan::sheet(composer, charts, page))
+    with_composer(charts, |composer| plan::sheet(composer, charts, page))
 }
 
-fn with_composer<T>(draw: impl FnOnce(&mut Composer<'_>) -> T) -> Result<T, Vec<Diagnostic>> {
+fn with_composer<T>(charts: &Charts<'_>, draw: impl FnOnce(&mut Composer<'_>) -> T) -> Result<T, Vec<Diagnostic>> {
     TYPESETTER.with_borrow_mut(|setter| {
-        let mut composer = Composer::new(setter);
+        let mut composer = Composer::new(setter, Tongue::of(charts.set.language), TextSize::Standard);
         let drawn = draw(&mut composer);
         if composer.problems.is_empty() { Ok(drawn) } else { Err(composer.problems) }
     })

@@ -108,7 +108,7 @@ pub(super) fn of_inks(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>)
 }
 
 /// The title of a front page at its top; gives the nodes and the height at which its text may start.
-fn opening(composer: &mut Composer<'_>, grid: &Grid, title: &str, lead: &str) -> (Vec<Node>, f64) {
+pub(super) fn opening(composer: &mut Composer<'_>, grid: &Grid, title: &str, lead: &str) -> (Vec<Node>, f64) {
     let mut column = Column::new(grid.safe);
     let width = column.width();
     column.add(composer.title(title, width), 0.0);
@@ -125,7 +125,7 @@ fn foot(grid: &Grid) -> f64 {
 }
 
 /// The two text columns of a front page below its opening.
-fn columns(grid: &Grid, top: f64) -> [Rect; 2] {
+pub(super) fn columns(grid: &Grid, top: f64) -> [Rect; 2] {
     grid.columns(top, foot(grid))
 }
 

@@ -3,6 +3,7 @@
 use std::collections::BTreeSet;
 
 use super::*;
+use crate::language::{Language, Tongue};
 
 fn shared(left_handed: bool) -> Shared {
     let place = Place::start_of(crate::diagnostics::Sources::default().add("a.toml", ""));
@@ -19,7 +20,7 @@ fn shared(left_handed: bool) -> Shared {
 }
 
 fn rung(key: &str) -> Rung<'_> {
-    Rung { level: 1, variant: 1, key }
+    Rung { level: 1, variant: 1, key, tongue: Tongue::of(Language::En) }
 }
 
 /// A tree on n cells has n - 1 passages; a grid of c by r cells has (c - 1) r + c (r - 1) places for a wall. Source: graph

@@ -119,6 +119,7 @@ impl Frame<'_> {
             id: self.id,
             title: self.title,
             description: self.alt,
+            language: composer.tongue.language().tag(),
             outline_level: 0,
             size: SIZE,
             inks: INKS,

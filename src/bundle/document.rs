@@ -27,7 +27,9 @@ pub(super) fn document(
     (all, sheets): (&[Sheet], &[Sheet]),
 ) -> Result<Vec<u8>, Error> {
     let tongue = Tongue::of(edition.language);
-    let book = about(set, edition, tongue).map(|book| part.named(book, tongue)).ok_or_else(|| Error::Date(set.date.clone()))?;
+    let book = about(set, edition, tongue)
+        .map(|book| part.named(book, tongue))
+        .ok_or_else(|| Error::Date(set.date.clone()))?;
     let book = PdfBook { process: edition.colour.cmyk.then(|| process(plan, sheets)), ..book };
     let made = if sheets.len() == all.len() { pdf(&book, sheets) } else { pdf(&book, &excerpt(sheets)) };
     made.map_err(|source| Error::Pdf { edition: edition.id.clone(), source })

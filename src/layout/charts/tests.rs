@@ -11,6 +11,7 @@ use super::plan::Plan;
 use super::*;
 use crate::bundle::load::load;
 use crate::bundle::prepare::{Prepared, prepare};
+use crate::language::Language;
 use crate::layout::sheet::TextRun;
 use crate::optics::reserves::{Norms, Phoria};
 use crate::optics::{Base, Viewer, Zone};
@@ -61,6 +62,10 @@ fn ring(id: &str, x: f64, parallax: f64) -> SolvedFeature {
         solid: false,
         place: None,
     }
+}
+
+fn english() -> &'static Tongue {
+    Tongue::of(Language::En)
 }
 
 fn runs<'a>(nodes: &'a [Node]) -> Vec<&'a TextRun> {
@@ -131,7 +136,7 @@ fn what_stands_beyond_the_sheet_is_told_with_its_number() {
     let drawn = plan.at((x, z));
     assert!(area.contains(drawn));
     assert!((drawn - plan.at((x / 2.0, z / 2.0))).hypot() < 1e-9, "600 mm is the border");
-    assert_eq!(labels::of(&spots, &viewer())[0].words(), "far: 80 cm away (10.5 pd)");
+    assert_eq!(labels::of(&spots, &viewer(), english())[0].words(english()), "far: 80 cm away (10.5 pd)");
 }
 
 #[test]
@@ -140,9 +145,9 @@ fn many_targets_of_one_depth_share_a_label() {
         (0..count).map(|i| ring(&format!("r{i}"), f64::from(i), if i == 0 { -9.0 } else { 0.0 })).collect()
     };
     let words = |count| -> Vec<String> {
-        labels::of(&spots(&features(count), &viewer()).unwrap(), &viewer())
+        labels::of(&spots(&features(count), &viewer()).unwrap(), &viewer(), english())
             .into_iter()
-            .map(|label| label.words())
+            .map(|label| label.words(english()))
             .collect()
     };
     assert_eq!(words(14).len(), 14);
@@ -207,10 +212,10 @@ fn comfort_ends_at_one_degree() {
 fn sheard_and_a_missing_range_are_named() {
     let prepared = harbour();
     let mut set = prepared.set.clone().unwrap();
-    assert!(scale(&set, &[]).0.words().starts_with("no range of the viewer is known"));
+    assert!(scale(&set, &[]).0.words(english()).starts_with("no range of the viewer is known"));
     set.viewer.zone = Zone::everyday(&Norms::MorganNear.reserves(), Some(Phoria(PrismDioptre(4.0))));
     assert_eq!(
-        scale(&set, &[]).0.words(),
+        scale(&set, &[]).0.words(english()),
         "range of the viewer: 3 pd away (Percival, middle third) to 3 pd toward (Sheard, twice the phoria)"
     );
 }

@@ -86,11 +86,8 @@ fn lights(book: &Book<'_>) -> Vec<Light> {
         }
         Medium::Print(print) => {
             let inks = &book.plan.inks;
-            let surfaces = [
-                ("spectra-ground", inks.ground),
-                ("spectra-left-mark", inks.left),
-                ("spectra-right-mark", inks.right),
-            ];
+            let surfaces =
+                [("spectra-ground", inks.ground), ("spectra-left-mark", inks.left), ("spectra-right-mark", inks.right)];
             let light = |((name, colour), line): ((&str, _), _)| Light {
                 name: tongue.say(name),
                 spectrum: print.surface(colour).times(print.lamp()),
@@ -108,20 +105,15 @@ fn plots(book: &Book<'_>) -> [Plot; 4] {
     let peak = lights.iter().flat_map(|light| light.spectrum.values()).fold(0.0, |peak: f64, &value| peak.max(value));
     let scale = if 0.0 < peak { 1.0 / peak } else { 0.0 };
     let glasses = &book.edition.glasses;
-    let curve = |light: &Light| Curve {
-        label: light.name.clone(),
-        line: light.line,
-        spectrum: light.spectrum.scaled(scale),
-    };
+    let curve =
+        |light: &Light| Curve { label: light.name.clone(), line: light.line, spectrum: light.spectrum.scaled(scale) };
     let sends = Plot {
         title: tongue.say(if words::printed(book.edition) { "spectra-page-sends" } else { "spectra-screen-sends" }),
         measure: tongue.say("spectra-peak"),
         curves: lights.iter().map(curve).collect(),
     };
-    let filters = [
-        ("spectra-left-filter", &glasses.left, Line::Solid),
-        ("spectra-right-filter", &glasses.right, Line::Dashed),
-    ];
+    let filters =
+        [("spectra-left-filter", &glasses.left, Line::Solid), ("spectra-right-filter", &glasses.right, Line::Dashed)];
     let name = |filter: &FilterModel| tongue.say(&format!("filter-{}", filter.name()));
     let filters = Plot {
         title: tongue.say("spectra-filters"),
@@ -158,9 +150,5 @@ fn plots(book: &Book<'_>) -> [Plot; 4] {
 /// Below the plots: what their per cents are, as the id of a message.
 fn note(book: &Book<'_>) -> &'static str {
     let glasses = &book.edition.glasses;
-    if glasses.left.leak().is_some() || glasses.right.leak().is_some() {
-        "spectra-note-leak"
-    } else {
-        "spectra-note"
-    }
+    if glasses.left.leak().is_some() || glasses.right.leak().is_some() { "spectra-note-leak" } else { "spectra-note" }
 }

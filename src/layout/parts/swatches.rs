@@ -3,8 +3,8 @@
 use kurbo::{Rect, Shape as _};
 
 use crate::colour::judge::IMBALANCE_WARN;
-use crate::colour::srgb::encode;
 use crate::colour::plan::{self, Trade};
+use crate::colour::srgb::encode;
 use crate::colour::{Cmyk, EyeReport, FilterModel, Ghost, Ground, InkPlan, Inks, Srgb8, View};
 use crate::language::{Arg, Tongue};
 use crate::layout::base::Ride;
@@ -214,8 +214,7 @@ fn traded(composer: &mut Composer<'_>, plan: &InkPlan, width: f64) -> Piece {
         let words = composer.say("inks-traded-nothing");
         return section(heading, [composer.paragraph(&words, width)]);
     }
-    let sentences: Vec<String> =
-        plan.traded.iter().map(|one| words::sentence(&trade(one, composer.tongue))).collect();
+    let sentences: Vec<String> = plan.traded.iter().map(|one| words::sentence(&trade(one, composer.tongue))).collect();
     let sentences: Vec<&str> = sentences.iter().map(String::as_str).collect();
     section(heading, [composer.bullets(&sentences, width)])
 }

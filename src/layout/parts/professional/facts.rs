@@ -35,8 +35,7 @@ pub(super) fn sections(composer: &mut Composer<'_>, book: &Book<'_>, column: Siz
     let please = text(composer, "professional-please-text");
     let mut columns = text(composer, "professional-columns-text");
     if !book.set.viewer.base.is_none() {
-        let together =
-            ["professional-columns-text", "professional-columns-base"].map(|id| composer.say(id)).join(" ");
+        let together = ["professional-columns-text", "professional-columns-base"].map(|id| composer.say(id)).join(" ");
         columns = vec![composer.lines(&together, &CAPTION, column.width).role(Role::Paragraph)];
     }
     let viewer = facts(composer, &viewer(book, tongue), column);

@@ -35,6 +35,7 @@ mod oracles;
 mod plans;
 mod plot;
 mod reading;
+mod reading_order;
 
 mod readers;
 mod readme;

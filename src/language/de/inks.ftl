@@ -3,7 +3,7 @@
 medium-unsaid = ein idealer Bildschirm, da nichts gesagt ist
 medium-screen = Bildschirm { $name }
 medium-print = Druck { $solids } unter Lampe { $lamp }
-inks-percent = { $n } %
+inks-percent = { $n } %
 inks-lead-white = { $left } links, { $right } rechts; weißer Grund; { $medium }
 inks-lead-black = { $left } links, { $right } rechts; schwarzer Grund; { $medium }
 
@@ -33,10 +33,10 @@ inks-expect-note = Kontrast: wie weit sich das eigene Zeichen vom Grund abhebt. 
 
 inks-go = Weiter
 inks-fix = Nachbessern
-inks-ghost-fine = Das Geisterbild bleibt bei höchstens 2 %.
-inks-ghost-faint = Das Geisterbild liegt über 2 %, aber nicht über 5 %: Es kann auffallen.
-inks-ghost-strong = Das Geisterbild liegt über 5 %. Tönen Sie den Grund oder versuchen Sie eine andere Brille, anderes Papier oder Licht; sehen Sie dann die Geisterbild-Seite an.
-inks-ghost-refused = Das Geisterbild liegt über 15 %. Diese Brille trennt die beiden Zeichen auf diesem Medium nicht.
+inks-ghost-fine = Das Geisterbild bleibt bei höchstens 2 %.
+inks-ghost-faint = Das Geisterbild liegt über 2 %, aber nicht über 5 %: Es kann auffallen.
+inks-ghost-strong = Das Geisterbild liegt über 5 %. Tönen Sie den Grund oder versuchen Sie eine andere Brille, anderes Papier oder Licht; sehen Sie dann die Geisterbild-Seite an.
+inks-ghost-refused = Das Geisterbild liegt über 15 %. Diese Brille trennt die beiden Zeichen auf diesem Medium nicht.
 inks-imbalance = Die Helligkeit der beiden Augen unterscheidet sich { $n } zu 1.
 inks-imbalance-more = Die Helligkeit der beiden Augen unterscheidet sich { $n } zu 1, mehr als die angestrebten 2 zu 1.
 inks-text-contrast = Der Text hebt sich { $n } zu 1 vom Grund ab.
@@ -73,7 +73,7 @@ spectra-right-filter = rechts: { $filter }
 spectra-passes-left = Was zum linken Auge durchkommt
 spectra-passes-right = Was zum rechten Auge durchkommt
 spectra-scale = Licht, gleicher Maßstab
-spectra-light = { $light } { $share } %
+spectra-light = { $light } { $share } %
 spectra-note = Prozente: wie hell dieses Licht für das Auge ist, vom Weiß der Seite ohne Filter.
 spectra-note-leak = Prozente: wie hell dieses Licht für das Auge ist, vom Weiß der Seite ohne Filter. Ein Auge, von dem nur das Leck bekannt ist, hat die Kurve eines idealen Filters; seine Prozente zählen das Leck mit.
 spectra-wavelength = Wellenlänge, nm

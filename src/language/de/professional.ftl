@@ -29,7 +29,7 @@ professional-reserve-toward = Fusionsbreite Basis außen
 professional-reserve-away = Fusionsbreite Basis innen
 professional-blur = Nebelpunkt { $n }
 professional-break = Abreißpunkt { $n }
-professional-recovery = Wiedervereinigung { $n }
+professional-recovery = Wieder­vereinigung { $n }
 professional-reserve = { $amounts }; { $source }
 professional-source-norm = veröffentlichte Mittelwerte einer Gruppe, { $norm }
 professional-source-found = wie bei der Person gefunden
@@ -61,8 +61,8 @@ professional-seen-on = Gesehen auf
 professional-inks = Druckfarben
 professional-inks-value = linkes Auge { $left }, rechtes Auge { $right }
 professional-ghost = Erwartetes Geisterbild
-professional-ghost-value = linkes Auge { $left } %, rechtes Auge { $right } %
-professional-ghost-ideal = linkes Auge { $left } %, rechtes Auge { $right } %, wenn Bildschirm und Filter ideal wären
+professional-ghost-value = linkes Auge { $left } %, rechtes Auge { $right } %
+professional-ghost-ideal = linkes Auge { $left } %, rechtes Auge { $right } %, wenn Bildschirm und Filter ideal wären
 
 # Die Tabelle der Seiten.
 

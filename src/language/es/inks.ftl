@@ -3,7 +3,7 @@
 medium-unsaid = una pantalla ideal, pues no se dice nada
 medium-screen = pantalla { $name }
 medium-print = impresión { $solids } bajo la lámpara { $lamp }
-inks-percent = { $n } %
+inks-percent = { $n } %
 inks-lead-white = { $left } a la izquierda, { $right } a la derecha; fondo blanco; { $medium }
 inks-lead-black = { $left } a la izquierda, { $right } a la derecha; fondo negro; { $medium }
 
@@ -33,10 +33,10 @@ inks-expect-note = Contraste: cuánto se separa la marca propia del fondo. Image
 
 inks-go = Adelante
 inks-fix = Corregir
-inks-ghost-fine = La imagen fantasma no pasa del 2 %.
-inks-ghost-faint = La imagen fantasma pasa del 2 % pero no del 5 %: puede notarse.
-inks-ghost-strong = La imagen fantasma pasa del 5 %. Tiña el fondo, o pruebe otras gafas, otro papel u otra luz; mire después la página de la imagen fantasma.
-inks-ghost-refused = La imagen fantasma pasa del 15 %. Estas gafas no separan las dos marcas en este medio.
+inks-ghost-fine = La imagen fantasma no pasa del 2 %.
+inks-ghost-faint = La imagen fantasma pasa del 2 % pero no del 5 %: puede notarse.
+inks-ghost-strong = La imagen fantasma pasa del 5 %. Tiña el fondo, o pruebe otras gafas, otro papel u otra luz; mire después la página de la imagen fantasma.
+inks-ghost-refused = La imagen fantasma pasa del 15 %. Estas gafas no separan las dos marcas en este medio.
 inks-imbalance = La claridad de los dos ojos difiere { $n } a 1.
 inks-imbalance-more = La claridad de los dos ojos difiere { $n } a 1, más que el 2 a 1 que se busca.
 inks-text-contrast = El texto se separa del fondo { $n } a 1.
@@ -73,7 +73,7 @@ spectra-right-filter = derecho: { $filter }
 spectra-passes-left = Lo que pasa al ojo izquierdo
 spectra-passes-right = Lo que pasa al ojo derecho
 spectra-scale = luz, misma escala
-spectra-light = { $light } { $share } %
+spectra-light = { $light } { $share } %
 spectra-note = Porcentajes: lo brillante que es esa luz para el ojo, respecto al blanco de la página sin filtro.
 spectra-note-leak = Porcentajes: lo brillante que es esa luz para el ojo, respecto al blanco de la página sin filtro. Un ojo del que solo se conoce la fuga tiene la curva de un filtro ideal; sus porcentajes cuentan la fuga.
 spectra-wavelength = longitud de onda, nm

@@ -61,8 +61,8 @@ professional-seen-on = Vista en
 professional-inks = Tintas
 professional-inks-value = ojo izquierdo { $left }, ojo derecho { $right }
 professional-ghost = Imagen fantasma prevista
-professional-ghost-value = ojo izquierdo { $left } %, ojo derecho { $right } %
-professional-ghost-ideal = ojo izquierdo { $left } %, ojo derecho { $right } %, si la pantalla y los filtros fueran ideales
+professional-ghost-value = ojo izquierdo { $left } %, ojo derecho { $right } %
+professional-ghost-ideal = ojo izquierdo { $left } %, ojo derecho { $right } %, si la pantalla y los filtros fueran ideales
 
 # La tabla de las páginas.
 

@@ -8,7 +8,7 @@ use super::labels::{self, LABELS, Label};
 use super::marks::{bar, hair, line, ring, step, ticks};
 use super::view::{Place, Seen, Spot, spots};
 use super::{ChartPage, Charts, FOOT, Frame, SAFE, TOP, short};
-use crate::layout::compose::Composer;
+use crate::layout::compose::{Composer, Piece};
 use crate::layout::grid::{ART_FIELD, CAPTION, SMALL};
 use crate::layout::plot::{self, Line, polyline};
 use crate::layout::sheet::{Node, Sheet, Tone};
@@ -25,8 +25,8 @@ const GAP: f64 = 7.0;
 const LEAD: f64 = 11.0;
 /// Room for the ruler at the foot, mm.
 const RULER: f64 = 12.0;
-/// Where the legend begins: its two lines end above the foot, mm.
-const LEGEND: f64 = FOOT - 1.4 - 2.0 * CAPTION.leading.0;
+/// Where the legend ends, mm.
+const LEGEND: f64 = FOOT - 1.4;
 /// Places past this many page distances lie beyond the sheet.
 const FAR: f64 = 1.5;
 /// The least way behind the page that is shown, in page distances.
@@ -87,17 +87,25 @@ pub(super) fn sheet(composer: &mut Composer<'_>, charts: &Charts<'_>, page: &Cha
     let viewer = &charts.set.viewer;
     composer.sheet.clone_from(&page.page.id);
     let spots = spots(page.solved, viewer).unwrap_or_default();
-    let area = Rect::new(SAFE.x0, TOP, SAFE.x1 - LABELS - GAP, LEGEND - RULER);
-    let plan = Plan::fit(area, &spots, viewer);
-    let drawing = Drawing { plan, viewer, spots: &spots, area };
+    let two_lines = 2.0 * CAPTION.leading.0;
+    let mut drawing = Drawing::above(two_lines, viewer, &spots);
+    let mut legend = drawing.legend(composer);
+    if two_lines < legend.height - 1e-6 {
+        // Once more with the room that the words of the legend take.
+        drawing = Drawing::above(legend.height, viewer, &spots);
+        legend = drawing.legend(composer);
+    }
+    let (plan, area) = (drawing.plan, drawing.area);
+    let foot = LEGEND - legend.height.max(two_lines);
     let tongue = composer.tongue;
     let labels = labels::of(&spots, viewer, tongue);
     let mut nodes = drawing.backdrop();
     nodes.extend(drawing.ways());
     nodes.extend(spots.iter().flat_map(|spot| drawing.spot(spot)));
     nodes.extend(drawing.words(composer));
+    nodes.extend(legend.moved(SAFE.x0, foot).nodes);
     let middle = |label: &Label| plan.at(label.at) + (if label.is_strip { 0.0 } else { TARGET / 2.0 }, 0.0);
-    nodes.extend(labels::place(composer, &labels, middle, Rect::new(SAFE.x1 - LABELS, area.y0, SAFE.x1, LEGEND - 0.4)));
+    nodes.extend(labels::place(composer, &labels, middle, Rect::new(SAFE.x1 - LABELS, area.y0, SAFE.x1, foot - 0.4)));
     let all: Vec<String> = labels.iter().map(|label| label.words(tongue)).collect();
     let lead = [
         ("id", (&page.page.id).into()),
@@ -124,7 +132,13 @@ struct Drawing<'a> {
     area: Rect,
 }
 
-impl Drawing<'_> {
+impl<'a> Drawing<'a> {
+    /// The drawing above a legend of this height, mm.
+    fn above(legend: f64, viewer: &'a Viewer, spots: &'a [Spot]) -> Self {
+        let area = Rect::new(SAFE.x0, TOP, SAFE.x1 - LABELS - GAP, LEGEND - legend - RULER);
+        Self { plan: Plan::fit(area, spots, viewer), viewer, spots, area }
+    }
+
     /// The range of the viewer, the page and the ruler.
     fn backdrop(&self) -> Vec<Node> {
         let mut nodes: Vec<Node> = self.range().into_iter().collect();
@@ -252,7 +266,7 @@ impl Drawing<'_> {
         nodes
     }
 
-    /// The numbers of the ruler, the names of the eyes, and the legend.
+    /// The numbers of the ruler, and the names of the eyes.
     fn words(&self, composer: &mut Composer<'_>) -> Vec<Node> {
         let centre = Style { align: Align::Center, tone: Tone::FULL, ..SMALL };
         let y = self.ruler() + 1.2;
@@ -273,13 +287,11 @@ impl Drawing<'_> {
             let eye = composer.say(id);
             nodes.extend(composer.lines(&eye, &start, self.area.width()).moved(self.area.x0, y).nodes);
         }
-        let legend = self.legend(composer);
-        let legend = composer.lines(&legend, &CAPTION, SAFE.width());
-        nodes.extend(legend.moved(SAFE.x0, LEGEND).nodes);
         nodes
     }
 
-    fn legend(&self, composer: &mut Composer<'_>) -> String {
+    /// What lines and shades mean.
+    fn legend(&self, composer: &mut Composer<'_>) -> Piece {
         let (low, high) = self.viewer.ipd_range;
         let tongue = composer.tongue;
         let cm = |mm: f64| tongue.cm(Mm(mm), 1);
@@ -305,7 +317,7 @@ impl Drawing<'_> {
                 false => tongue.tell("chart-shade-parallel", &[near]),
             });
         }
-        format!("{}.", things::apart(&parts, tongue))
+        composer.lines(&format!("{}.", things::apart(&parts, tongue)), &CAPTION, SAFE.width())
     }
 }
 

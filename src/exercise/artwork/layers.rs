@@ -4,6 +4,7 @@ use std::collections::BTreeMap;
 use std::sync::Arc;
 
 use crate::diagnostics::{Diagnostic, Place, codes};
+use crate::language::Tongue;
 use crate::scene::{
     At, Companions, Depth, Eyes, Feature, Form, Part, Picture, Role, Scaling, Scene, Shape, Side, Size, Strand,
 };
@@ -160,7 +161,7 @@ impl Draws for Layers {
     }
 
     fn draw(&self, rung: &Rung<'_>) -> Drawn {
-        Drawn::plain(self.scene(rung.level), self.words(rung.level))
+        Drawn::plain(self.scene(rung.level), self.words(rung.level, rung.tongue))
     }
 }
 
@@ -369,7 +370,7 @@ impl Layers {
     }
 
     /// The words of one level.
-    fn words(&self, level: u32) -> Words {
+    fn words(&self, level: u32, tongue: &Tongue) -> Words {
         let on = |side: Option<Side>| -> Vec<&str> {
             let there = self.layers.iter().filter(|layer| layer.depth.at(level).side() == side);
             there.map(|layer| layer.part.drawing.name.as_str()).collect()
@@ -399,11 +400,11 @@ impl Layers {
                 "Look at the picture as you would look out of a window.".to_owned(),
                 "Let your eyes go to the part that seems nearest. Wait until it is single.".to_owned(),
                 "Go on to the part behind it, and so to the back. Then come forward again.".to_owned(),
-                words::check_step(self.watch, "Check that", "are there."),
+                words::check_there(self.watch, tongue),
                 "Do this five times, then look far away.".to_owned(),
             ],
-            see: words::with_marks(see.join(" "), self.watch),
-            one_part: words::one_part(self.watch),
+            see: words::with_marks(see.join(" "), self.watch, tongue),
+            one_part: words::one_part(self.watch, tongue),
         }
     }
 }

@@ -7,6 +7,7 @@
 
 use crate::chance::Dice;
 use crate::diagnostics::{Diagnostic, Place, codes};
+use crate::language::Tongue;
 use crate::scene::{At, Companions, Depth, Eyes, Feature, Form, Role, Scaling, Shape, Side, Size};
 use crate::spec::field::{Field, Takes, mm};
 use crate::spec::read::{Placed, Word};
@@ -305,8 +306,8 @@ pub(super) fn sign(dice: &mut Dice) -> f64 {
 }
 
 /// What it means when one eye's part is missing, on a page of questions.
-pub(super) fn one_part() -> Vec<(String, String)> {
-    words::one_part(true)
+pub(super) fn one_part(tongue: &Tongue) -> Vec<(String, String)> {
+    words::one_part(true, tongue)
 }
 
 /// The first and the last step of every choice page.

@@ -5,6 +5,7 @@
 //! each eye finds every shape of a row as likely to the left of its place as to the right, whichever is the odd one.
 
 use crate::chance::Dice;
+use crate::language::Tongue;
 use crate::scene::{Scene, Strand};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableForm, TableSpec, Takes};
@@ -94,7 +95,7 @@ impl Draws for Odd {
             features: (0..self.choices).map(|shape| board::shape_id(item, shape)).collect(),
         };
         let questions = (0..).zip(&answers).map(question).collect();
-        Drawn { quiz: Some(Quiz { questions, pass: Some(self.pass) }), ..Drawn::plain(scene, self.words()) }
+        Drawn { quiz: Some(Quiz { questions, pass: Some(self.pass) }), ..Drawn::plain(scene, self.words(rung.tongue)) }
     }
 }
 
@@ -125,7 +126,7 @@ impl Odd {
         }
     }
 
-    fn words(&self) -> Words {
+    fn words(&self, tongue: &Tongue) -> Words {
         let name = words::shape_name(&self.look.shape);
         Words {
             goal: format!("In each group, find the {name} that stands at another depth."),
@@ -140,7 +141,7 @@ impl Odd {
             see: board::see(&format!(
                 "Groups of {name}s, one in each before or behind the rest. Uneven gaps tell nothing."
             )),
-            one_part: board::one_part(),
+            one_part: board::one_part(tongue),
         }
     }
 }

@@ -4,6 +4,7 @@
 //! `board::spread`. Sizes are equal, or drawn by lot whatever the depth, so that size tells nothing at all.
 
 use crate::chance::Dice;
+use crate::language::Tongue;
 use crate::scene::{Scene, Side, Strand};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableForm, TableSpec, Takes};
@@ -110,7 +111,7 @@ impl Draws for Order {
             self.item(&mut scene, &mut dice, board, (rung.level, item, &ranks));
             questions.push(self.question(item, &ranks));
         }
-        Drawn { quiz: Some(Quiz { questions, pass: Some(self.pass) }), ..Drawn::plain(scene, self.words()) }
+        Drawn { quiz: Some(Quiz { questions, pass: Some(self.pass) }), ..Drawn::plain(scene, self.words(rung.tongue)) }
     }
 }
 
@@ -184,7 +185,7 @@ impl Order {
         }
     }
 
-    fn words(&self) -> Words {
+    fn words(&self, tongue: &Tongue) -> Words {
         let name = words::shape_name(&self.look.shape);
         let sizes = match self.sizes {
             Sizes::Equal => "All have the same size.",
@@ -201,7 +202,7 @@ impl Order {
                 board::score_step(&self.pass),
             ],
             see: board::see(&format!("Groups of {name}s, each {name} at its own depth. {sizes}")),
-            one_part: board::one_part(),
+            one_part: board::one_part(tongue),
         }
     }
 }

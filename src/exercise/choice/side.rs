@@ -5,6 +5,7 @@
 //! at a drawn distance from the post, so that its sideways place tells one eye little: see `board::spread`.
 
 use crate::chance::Dice;
+use crate::language::Tongue;
 use crate::scene::{At, Depth, Eyes, Feature, Form, Role, Scene, Side as DepthSide, Strand};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableForm, TableSpec, Takes};
@@ -100,7 +101,7 @@ impl Draws for Side {
             });
         }
         let quiz = Quiz { questions, pass: Some(self.pass) };
-        Drawn { quiz: Some(quiz), ..Drawn::plain(Scene { features }, self.words()) }
+        Drawn { quiz: Some(quiz), ..Drawn::plain(Scene { features }, self.words(rung.tongue)) }
     }
 }
 
@@ -143,7 +144,7 @@ impl Side {
         ]
     }
 
-    fn words(&self) -> Words {
+    fn words(&self, tongue: &Tongue) -> Words {
         let name = words::shape_name(&self.look.shape);
         Words {
             goal: format!("Tell whether each {name} stands nearer or farther than its post."),
@@ -158,7 +159,7 @@ impl Side {
             see: board::see(&format!(
                 "Straight posts on the page. Some {name}s float before their post, some lie behind it."
             )),
-            one_part: board::one_part(),
+            one_part: board::one_part(tongue),
         }
     }
 }

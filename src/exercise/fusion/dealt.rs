@@ -5,6 +5,7 @@ use std::fmt::Write as _;
 
 use crate::chance::Dice;
 use crate::diagnostics::{Diagnostic, Place, codes};
+use crate::language::Tongue;
 use crate::outline;
 use crate::scene::{Depth, Eye, Eyes, Feature, Role, Scene, Shape, Strand};
 use crate::spec::document::Document;
@@ -133,7 +134,10 @@ impl Draws for Dealt {
     fn draw(&self, rung: &Rung<'_>) -> Drawn {
         let rows = self.rows(rung);
         let questions = (1..).zip(&rows).map(|(number, row)| question(number, row)).collect();
-        Drawn { quiz: Some(Quiz { questions, pass: None }), ..Drawn::plain(self.scene(&rows, rung.level), words()) }
+        Drawn {
+            quiz: Some(Quiz { questions, pass: None }),
+            ..Drawn::plain(self.scene(&rows, rung.level), words(rung.tongue))
+        }
     }
 }
 
@@ -272,7 +276,7 @@ fn question(number: u32, row: &Row) -> Question {
     Question { id: number.to_string(), choices: Vec::new(), answer, features }
 }
 
-fn words() -> Words {
+fn words(tongue: &Tongue) -> Words {
     Words {
         goal: "Read words whose letters are shared out between your eyes.".to_owned(),
         setup: String::new(),

@@ -1,5 +1,6 @@
 //! `hold`: one large target held single and clear at one demand; a ramp over levels makes a slow slide from page to page.
 
+use crate::language::Tongue;
 use crate::scene::{Effort, Scene, Side, Strand};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableForm, TableSpec, Takes, seconds};
@@ -77,7 +78,10 @@ impl Draws for Hold {
     }
 
     fn draw(&self, rung: &Rung<'_>) -> Drawn {
-        Drawn { effort: Effort::held(self.hold), ..Drawn::plain(self.scene(rung.level), self.words(rung.level)) }
+        Drawn {
+            effort: Effort::held(self.hold),
+            ..Drawn::plain(self.scene(rung.level), self.words(rung.level, rung.tongue))
+        }
     }
 }
 
@@ -96,7 +100,7 @@ impl Hold {
     }
 
     /// The words of one level.
-    fn words(&self, level: u32) -> Words {
+    fn words(&self, level: u32, tongue: &Tongue) -> Words {
         let name = words::shape_name(&self.target.shape);
         let see = match self.target.depth.at(level).side() {
             Some(Side::Toward) => format!("One {name} that seems to float in front of the page."),
@@ -109,11 +113,11 @@ impl Hold {
             steps: vec![
                 format!("Look softly at the {name} until you see only one."),
                 words::check_step(self.target.watch, "Check that", "are both there."),
-                format!("Hold it single and clear for {}.", words::seconds(self.hold)),
-                format!("Look far away for five seconds. Do this {}.", words::times(self.repeats)),
+                format!("Hold it single and clear for {}.", words::seconds(self.hold, tongue)),
+                format!("Look far away for five seconds. Do this {}.", words::times(self.repeats, tongue)),
             ],
-            see: words::with_marks(see, self.target.watch),
-            one_part: words::one_part(self.target.watch),
+            see: words::with_marks(see, self.target.watch, tongue),
+            one_part: words::one_part(self.target.watch, tongue),
         }
     }
 }

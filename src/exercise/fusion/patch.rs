@@ -2,6 +2,7 @@
 
 use crate::chance::Dice;
 use crate::diagnostics::Place;
+use crate::language::Tongue;
 use crate::scene::{Depth, Eyes, Feature, Role, Scene, Shape, Side, Strand};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableSpec, Takes, mm};
@@ -81,7 +82,7 @@ impl Draws for Patch {
     }
 
     fn draw(&self, rung: &Rung<'_>) -> Drawn {
-        Drawn::plain(self.scene(rung), self.words(rung.level))
+        Drawn::plain(self.scene(rung), self.words(rung.level, rung.tongue))
     }
 }
 
@@ -123,7 +124,7 @@ impl Patch {
         strokes
     }
 
-    fn words(&self, level: u32) -> Words {
+    fn words(&self, level: u32, tongue: &Tongue) -> Words {
         let place = match self.depth.at(level).side() {
             Some(Side::Toward) => "in front of the page",
             Some(Side::Away) => "behind the page",
@@ -141,7 +142,7 @@ impl Patch {
             see: format!(
                 "One clear disc, {place}, in a rough border. In its middle a bar and a wedge, both at the same time."
             ),
-            one_part: words::one_part(true),
+            one_part: words::one_part(true, tongue),
         }
     }
 }

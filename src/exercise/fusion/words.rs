@@ -1,6 +1,7 @@
 //! `words`: a word or a few short lines at one depth, read by both eyes.
 
 use crate::diagnostics::Place;
+use crate::language::Tongue;
 use crate::scene::{Depth, Eyes, Role, Scene, Side, Strand};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableSpec, Takes};
@@ -74,7 +75,7 @@ impl Draws for Lettering {
     }
 
     fn draw(&self, rung: &Rung<'_>) -> Drawn {
-        Drawn::plain(self.scene(rung.level), self.words(rung.level))
+        Drawn::plain(self.scene(rung.level), self.words(rung.level, rung.tongue))
     }
 }
 
@@ -120,7 +121,7 @@ impl Lettering {
         Scene { features }
     }
 
-    fn words(&self, level: u32) -> Words {
+    fn words(&self, level: u32, tongue: &Tongue) -> Words {
         let name = if self.lines.len() == 1 { "words" } else { "lines" };
         let see = match self.depth.at(level).side() {
             Some(Side::Toward) => format!("Single, clear {name} that seem to float in front of the page."),
@@ -136,8 +137,8 @@ impl Lettering {
                 "Read aloud, slowly, letter by letter if need be.".to_owned(),
                 "Look far away for five seconds. Do this five times.".to_owned(),
             ],
-            see: words::with_marks(see, self.marks),
-            one_part: words::one_part(self.marks),
+            see: words::with_marks(see, self.marks, tongue),
+            one_part: words::one_part(self.marks, tongue),
         }
     }
 }

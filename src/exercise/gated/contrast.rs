@@ -4,6 +4,7 @@
 //! A tint would be halftoned in print, and its dots are edges of their own: weight alone goes down.
 
 use crate::diagnostics::{Diagnostic, Place, codes};
+use crate::language::Tongue;
 use crate::scene::{Depth, Eye, Eyes, Feature, Role, Scene, Shape, Strand};
 use crate::spec::Share;
 use crate::spec::document::Document;
@@ -80,8 +81,8 @@ impl Draws for Contrast {
         None
     }
 
-    fn draw(&self, _rung: &Rung<'_>) -> Drawn {
-        Drawn::plain(self.scene(), self.words())
+    fn draw(&self, rung: &Rung<'_>) -> Drawn {
+        Drawn::plain(self.scene(), self.words(rung.tongue))
     }
 }
 
@@ -135,7 +136,7 @@ impl Contrast {
         ]
     }
 
-    fn words(&self) -> Words {
+    fn words(&self, tongue: &Tongue) -> Words {
         let (thin, whole) = match self.stronger {
             Eye::Left => ("ring", "cross"),
             Eye::Right => ("cross", "ring"),
@@ -144,7 +145,7 @@ impl Contrast {
             goal: "See both marks of a row while one of them gets thinner from row to row.".to_owned(),
             setup: String::new(),
             steps: vec![
-                words::AS_TOLD.to_owned(),
+                tongue.say("kinds-as-told"),
                 format!("Begin with row 1. Look at the {whole}, and see that the {thin} is there too."),
                 "Go down row by row, five seconds for each.".to_owned(),
                 "Note the last row in which both marks are there. Stop there.".to_owned(),

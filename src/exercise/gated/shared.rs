@@ -3,6 +3,7 @@
 
 use crate::chance::Dice;
 use crate::diagnostics::{Diagnostic, Place, codes};
+use crate::language::Tongue;
 use crate::scene::{Depth, Eye, Eyes, Role, Scene, Shape, Strand};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableSpec, Takes, mm};
@@ -120,7 +121,7 @@ impl Draws for Shared {
     }
 
     fn draw(&self, rung: &Rung<'_>) -> Drawn {
-        Drawn::plain(self.scene(rung), self.words())
+        Drawn::plain(self.scene(rung), self.words(rung.tongue))
     }
 }
 
@@ -231,7 +232,7 @@ impl Shared {
         free
     }
 
-    fn words(&self) -> Words {
+    fn words(&self, tongue: &Tongue) -> Words {
         let (walls, marks) = match self.walls {
             Eye::Left => ("left", "right"),
             Eye::Right => ("right", "left"),
@@ -241,7 +242,7 @@ impl Shared {
             goal: "Find a way for which each eye knows only a part.".to_owned(),
             setup: String::new(),
             steps: vec![
-                format!("{} Take a pencil.", words::AS_TOLD),
+                format!("{} Take a pencil.", tongue.say("kinds-as-told")),
                 "See that walls, ring and star are all there.".to_owned(),
                 format!("Draw slowly from ring to star. Cross no wall{away}."),
                 "When a part fades, stop. Blink, look far away, go on.".to_owned(),

@@ -2,6 +2,7 @@
 //! for both.
 
 use crate::diagnostics::{Diagnostic, Place, codes};
+use crate::language::Tongue;
 use crate::scene::{Depth, Eyes, Feature, Scene, Shape, Strand};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableSpec, Takes, mm};
@@ -113,7 +114,7 @@ impl Draws for Halves {
     }
 
     fn draw(&self, rung: &Rung<'_>) -> Drawn {
-        Drawn::plain(self.scene(rung.level), self.words())
+        Drawn::plain(self.scene(rung.level), self.words(rung.tongue))
     }
 }
 
@@ -249,7 +250,7 @@ impl Halves {
         (half * (a.0 + (b.0 - a.0) * t), half * (a.1 + (b.1 - a.1) * t))
     }
 
-    fn words(&self) -> Words {
+    fn words(&self, tongue: &Tongue) -> Words {
         let name = match self.shape {
             Outline::Ring => "ring",
             Outline::Square => "square",

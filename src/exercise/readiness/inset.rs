@@ -1,6 +1,7 @@
 //! `inset`: a dot for the right eye inside a frame for the left eye, with corner ticks for both.
 
 use crate::diagnostics::Place;
+use crate::language::Tongue;
 use crate::scene::{Depth, Eyes, Role, Scene, Shape, Strand};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableSpec, Takes, mm};
@@ -65,7 +66,7 @@ impl Draws for Inset {
     }
 
     fn draw(&self, rung: &Rung<'_>) -> Drawn {
-        Drawn::plain(self.scene(rung.level), words())
+        Drawn::plain(self.scene(rung.level), words(rung.tongue))
     }
 }
 
@@ -92,7 +93,7 @@ impl Inset {
     }
 }
 
-fn words() -> Words {
+fn words(tongue: &Tongue) -> Words {
     Words {
         goal: "See two different pictures, one in each eye, as one picture.".to_owned(),
         setup: String::new(),

@@ -3,6 +3,7 @@
 //! It only shows: no word of it asks a reader to set an offset by what is read.
 
 use crate::diagnostics::Place;
+use crate::language::Tongue;
 use crate::scene::{Companions, Depth, Eyes, Feature, Form, Role, Scale, Scaling, Scene, Strand};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableSpec, Takes, mm};
@@ -95,7 +96,7 @@ impl Draws for Nonius {
     }
 
     fn draw(&self, rung: &Rung<'_>) -> Drawn {
-        Drawn::plain(self.scene(rung.level), self.words())
+        Drawn::plain(self.scene(rung.level), self.words(rung.tongue))
     }
 }
 
@@ -145,7 +146,7 @@ impl Nonius {
         }
     }
 
-    fn words(&self) -> Words {
+    fn words(&self, tongue: &Tongue) -> Words {
         let (way, ([first, second], meet)) = match self.form {
             NoniusForm::Upright => ("upright", (["upper half", "lower half"], "above and below the same tick")),
             NoniusForm::Level => ("level", (["left half", "right half"], "left and right of the same tick")),

@@ -1,6 +1,7 @@
 //! `who`: who sees what. Rings for the left eye, crosses for the right eye and squares for both, in three sizes.
 
 use crate::diagnostics::Place;
+use crate::language::Tongue;
 use crate::scene::{Depth, Eyes, Feature, Scene, Shape, Strand};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableSpec, Takes, mm};
@@ -65,7 +66,7 @@ impl Draws for Who {
     }
 
     fn draw(&self, rung: &Rung<'_>) -> Drawn {
-        Drawn::plain(self.scene(rung.level), words())
+        Drawn::plain(self.scene(rung.level), words(rung.tongue))
     }
 }
 
@@ -107,7 +108,7 @@ impl Who {
     }
 }
 
-fn words() -> Words {
+fn words(tongue: &Tongue) -> Words {
     Words {
         goal: "Find out which eye sees which mark, and that both take part.".to_owned(),
         setup: String::new(),

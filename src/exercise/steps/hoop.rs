@@ -1,6 +1,7 @@
 //! `hoop`: one thick, large hoop toward or away, judged against a thin hoop that both eyes see on the page.
 
 use crate::diagnostics::{Diagnostic, Place, codes};
+use crate::language::Tongue;
 use crate::scene::{
     At, Companions, Depth, Effort, Eyes, Feature, Form, Role, Scaling, Scene, Shape, Side, Size, Strand,
 };
@@ -118,7 +119,10 @@ impl Draws for Hoop {
     }
 
     fn draw(&self, rung: &Rung<'_>) -> Drawn {
-        Drawn { effort: Effort::held(self.hold), ..Drawn::plain(self.scene(rung.level), self.words(rung.level)) }
+        Drawn {
+            effort: Effort::held(self.hold),
+            ..Drawn::plain(self.scene(rung.level), self.words(rung.level, rung.tongue))
+        }
     }
 }
 
@@ -193,7 +197,7 @@ impl Hoop {
     }
 
     /// The words of one level.
-    fn words(&self, level: u32) -> Words {
+    fn words(&self, level: u32, tongue: &Tongue) -> Words {
         let see = match self.depth.at(level).side() {
             Some(Side::Toward) => "The thick hoop floats before the thin one, nearer to you.",
             Some(Side::Away) => "The thick hoop hangs behind the thin one, deeper than the page.",
@@ -208,11 +212,11 @@ impl Hoop {
                 "Look at the thin hoop on the page, then at the thick one again.".to_owned(),
                 format!(
                     "Look for {}. Notice which stands nearer to you. Then look far away.",
-                    words::seconds(self.hold)
+                    words::seconds(self.hold, tongue)
                 ),
             ],
-            see: words::with_marks(see.to_owned(), self.watch),
-            one_part: words::one_part(self.watch),
+            see: words::with_marks(see.to_owned(), self.watch, tongue),
+            one_part: words::one_part(self.watch, tongue),
         }
     }
 }

@@ -1,6 +1,7 @@
 //! `jump`: two or more targets at different depths, looked at in turn along a numbered route.
 
 use crate::diagnostics::{Diagnostic, Place, codes};
+use crate::language::Tongue;
 use crate::scene::{At, Depth, Effort, Feature, Scene, Strand};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableForm, TableSpec, Takes, mm, seconds};
@@ -180,7 +181,7 @@ impl Draws for Jump {
     }
 
     fn draw(&self, rung: &Rung<'_>) -> Drawn {
-        Drawn { effort: Effort::held(self.stay), ..Drawn::plain(self.scene(rung.level), self.words(rung.level)) }
+        Drawn { effort: Effort::held(self.stay), ..Drawn::plain(self.scene(rung.level), self.words(rung.tongue)) }
     }
 }
 
@@ -270,7 +271,7 @@ impl Jump {
     }
 
     /// The words; they are the same on every level.
-    fn words(&self, _level: u32) -> Words {
+    fn words(&self, tongue: &Tongue) -> Words {
         let watch = match &self.stops {
             Stops::Listed(targets) => targets.iter().any(|target| target.watch),
             Stops::Arranged(arrangement) => arrangement.target.watch,
@@ -291,16 +292,17 @@ impl Jump {
                 format!("Jump to {next}. Wait until that one is single."),
                 words::check_step(
                     watch,
-                    &format!("Stay for {} at each stop and check that", words::seconds(self.stay)),
+                    &format!("Stay for {} at each stop and check that", words::seconds(self.stay, tongue)),
                     "are there.",
                 ),
-                format!("Go round {}. Then look far away.", words::times(self.rounds)),
+                format!("Go round {}. Then look far away.", words::times(self.rounds, tongue)),
             ],
             see: words::with_marks(
                 "The stop you look at is single. The others may look double for now: that is fine.".to_owned(),
                 watch,
+                tongue,
             ),
-            one_part: words::one_part(watch),
+            one_part: words::one_part(watch, tongue),
         }
     }
 }

@@ -2,6 +2,7 @@
 //! with the depth and make it easier to see.
 
 use crate::diagnostics::Place;
+use crate::language::Tongue;
 use crate::scene::{At, Depth, Feature, Scene, Strand};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableForm, TableSpec, Takes, mm};
@@ -127,7 +128,7 @@ impl Draws for Nest {
     }
 
     fn draw(&self, rung: &Rung<'_>) -> Drawn {
-        Drawn::plain(self.scene(rung.level), self.words(rung.level))
+        Drawn::plain(self.scene(rung.level), self.words(rung.tongue))
     }
 }
 
@@ -164,7 +165,7 @@ impl Nest {
     }
 
     /// The words; they are the same on every level.
-    fn words(&self, _level: u32) -> Words {
+    fn words(&self, tongue: &Tongue) -> Words {
         let watch = self.targets.iter().any(|target| target.watch);
         let room = match self.room.form {
             RoomForm::Box => "box",
@@ -181,8 +182,8 @@ impl Nest {
                 words::check_step(watch, &format!("Look at {shapes} in turn. Check that"), "are there."),
                 "Come back to the front. Do this five times, then look far away.".to_owned(),
             ],
-            see: words::with_marks(format!("A deep {room}. What is smaller stands farther from you."), watch),
-            one_part: words::one_part(watch),
+            see: words::with_marks(format!("A deep {room}. What is smaller stands farther from you."), watch, tongue),
+            one_part: words::one_part(watch, tongue),
         }
     }
 }

@@ -1,6 +1,7 @@
 //! `pairs`: targets in a column or a row that stand toward and away in turn.
 
 use crate::diagnostics::{Diagnostic, Place, codes};
+use crate::language::Tongue;
 use crate::scene::{At, Depth, Effort, Feature, Scene, Side, Strand};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableForm, TableSpec, Takes, mm, seconds};
@@ -110,7 +111,7 @@ impl Draws for Pairs {
     }
 
     fn draw(&self, rung: &Rung<'_>) -> Drawn {
-        Drawn { effort: Effort::held(self.stay), ..Drawn::plain(self.scene(rung.level), self.words()) }
+        Drawn { effort: Effort::held(self.stay), ..Drawn::plain(self.scene(rung.level), self.words(rung.tongue)) }
     }
 }
 
@@ -177,7 +178,7 @@ impl Pairs {
     }
 
     /// The words; they are the same on every level.
-    fn words(&self) -> Words {
+    fn words(&self, tongue: &Tongue) -> Words {
         let name = words::shape_name(&self.target.shape);
         let (first, way) = match self.form {
             PairsForm::Column => ("top", "down"),
@@ -191,16 +192,17 @@ impl Pairs {
                 format!("Go {way}, one by one. Make each single before you go on."),
                 words::check_step(
                     self.target.watch,
-                    &format!("Stay for {} at each. Check that", words::seconds(self.stay)),
+                    &format!("Stay for {} at each. Check that", words::seconds(self.stay, tongue)),
                     "are there.",
                 ),
-                format!("Go through all of them {}. Then look far away.", words::times(self.rounds)),
+                format!("Go through all of them {}. Then look far away.", words::times(self.rounds, tongue)),
             ],
             see: words::with_marks(
                 "One stands before the page, the next behind it, and so on.".to_owned(),
                 self.target.watch,
+                tongue,
             ),
-            one_part: words::one_part(self.target.watch),
+            one_part: words::one_part(self.target.watch, tongue),
         }
     }
 }

@@ -2,6 +2,7 @@
 //! then looks at the ruler for the place where it should be.
 
 use crate::diagnostics::{Diagnostic, codes};
+use crate::language::Tongue;
 use crate::scene::{Scene, Side, Strand};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableForm, TableSpec, Takes};
@@ -75,7 +76,7 @@ impl Draws for Point {
     }
 
     fn draw(&self, rung: &Rung<'_>) -> Drawn {
-        Drawn::plain(Scene { features: vec![self.target.feature(rung.level)] }, self.words(rung.level))
+        Drawn::plain(Scene { features: vec![self.target.feature(rung.level)] }, self.words(rung.level, rung.tongue))
     }
 }
 
@@ -95,7 +96,7 @@ fn read(reader: &mut Reader<'_>, document: &Document<'_>, exercise: &Table<'_>) 
 
 impl Point {
     /// The words of one level.
-    fn words(&self, level: u32) -> Words {
+    fn words(&self, level: u32, tongue: &Tongue) -> Words {
         let name = words::shape_name(&self.target.shape);
         let away = self.target.depth.at(level).side() == Some(Side::Away);
         let (setup, hold, see) = if away {
@@ -119,10 +120,10 @@ impl Point {
                 words::check_step(self.target.watch, "Check that", "are both there."),
                 hold,
                 "Keep the pencil still. How far is it from the page? Now look at the ruler.".to_owned(),
-                format!("Look far away. Do this {}.", words::times(self.repeats)),
+                format!("Look far away. Do this {}.", words::times(self.repeats, tongue)),
             ],
-            see: words::with_marks(see, self.target.watch),
-            one_part: words::one_part(self.target.watch),
+            see: words::with_marks(see, self.target.watch, tongue),
+            one_part: words::one_part(self.target.watch, tongue),
         }
     }
 }

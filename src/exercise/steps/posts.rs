@@ -3,6 +3,7 @@
 
 use crate::chance::Dice;
 use crate::diagnostics::{Diagnostic, Place, codes};
+use crate::language::Tongue;
 use crate::scene::{At, Companions, Depth, Eyes, Feature, Form, Role, Scaling, Scene, Side, Strand};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableForm, TableSpec, Takes, mm};
@@ -137,7 +138,7 @@ impl Draws for Posts {
     }
 
     fn draw(&self, rung: &Rung<'_>) -> Drawn {
-        Drawn::plain(self.scene(rung), self.words(rung.level))
+        Drawn::plain(self.scene(rung), self.words(rung.level, rung.tongue))
     }
 }
 
@@ -279,7 +280,7 @@ impl Posts {
     }
 
     /// The words of one level.
-    fn words(&self, level: u32) -> Words {
+    fn words(&self, level: u32, tongue: &Tongue) -> Words {
         let (stairs, side) = (self.order.is_none(), self.step.at(level).side());
         let see = match (self.both_sides, side) {
             (true, _) if stairs => "A row of posts that runs through the page like a stair.",
@@ -299,8 +300,8 @@ impl Posts {
                 "Say which post stands nearest to you, and which farthest.".to_owned(),
                 "Go back the other way. Then look far away.".to_owned(),
             ],
-            see: words::with_marks(see.to_owned(), self.watch),
-            one_part: words::one_part(self.watch),
+            see: words::with_marks(see.to_owned(), self.watch, tongue),
+            one_part: words::one_part(self.watch, tongue),
         }
     }
 }

@@ -2,6 +2,7 @@
 //! its demand.
 
 use crate::diagnostics::Place;
+use crate::language::Tongue;
 use crate::scene::{At, Depth, Effort, Feature, Scene, Strand};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableForm, TableSpec, Takes, mm, seconds};
@@ -117,7 +118,7 @@ impl Draws for Rungs {
     }
 
     fn draw(&self, rung: &Rung<'_>) -> Drawn {
-        Drawn { effort: Effort::held(self.stay), ..Drawn::plain(self.scene(rung.level), self.words()) }
+        Drawn { effort: Effort::held(self.stay), ..Drawn::plain(self.scene(rung.level), self.words(rung.tongue)) }
     }
 }
 
@@ -179,7 +180,7 @@ impl Rungs {
     }
 
     /// The words; they are the same on every level.
-    fn words(&self) -> Words {
+    fn words(&self, tongue: &Tongue) -> Words {
         let name = words::shape_name(&self.target.shape);
         let last = self.count;
         Words {
@@ -188,15 +189,16 @@ impl Rungs {
             steps: vec![
                 format!("Look at rung 1 until you see one {name}."),
                 words::check_step(self.target.watch, "Check that", "are both there."),
-                format!("Stay for {}, then go to the next number.", words::seconds(self.stay)),
+                format!("Stay for {}, then go to the next number.", words::seconds(self.stay, tongue)),
                 "Stop at the first rung that stays double. Go back one rung.".to_owned(),
                 "Write down your last single rung. Then look far away.".to_owned(),
             ],
             see: words::with_marks(
                 format!("One single {name} on the rung you look at. Each rung asks a little more."),
                 self.target.watch,
+                tongue,
             ),
-            one_part: words::one_part(self.target.watch),
+            one_part: words::one_part(self.target.watch, tongue),
         }
     }
 }

@@ -1,6 +1,7 @@
 //! `tiles`: outlines of growing size, one inside the other, each a step deeper or higher than the one around it.
 
 use crate::diagnostics::{Diagnostic, Place, codes};
+use crate::language::Tongue;
 use crate::scene::{At, Companions, Depth, Eyes, Feature, Form, Role, Scaling, Scene, Shape, Side, Size, Strand};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableForm, TableSpec, Takes, deg, mm};
@@ -90,7 +91,7 @@ impl Draws for Tiles {
     }
 
     fn draw(&self, rung: &Rung<'_>) -> Drawn {
-        Drawn::plain(self.scene(rung.level), self.words(rung.level))
+        Drawn::plain(self.scene(rung.level), self.words(rung.level, rung.tongue))
     }
 }
 
@@ -176,7 +177,7 @@ impl Tiles {
     }
 
     /// The words of one level.
-    fn words(&self, level: u32) -> Words {
+    fn words(&self, level: u32, tongue: &Tongue) -> Words {
         let name = words::shape_name(&self.shape);
         let see = match self.step.at(level).side() {
             Some(Side::Toward) => "A tower of equal steps. The smallest stands nearest to you.",
@@ -192,8 +193,8 @@ impl Tiles {
                 words::check_step(self.watch, "In the middle, check that", "are both there."),
                 "Come out again step by step. Do this five times, then look far away.".to_owned(),
             ],
-            see: words::with_marks(see.to_owned(), self.watch),
-            one_part: words::one_part(self.watch),
+            see: words::with_marks(see.to_owned(), self.watch, tongue),
+            one_part: words::one_part(self.watch, tongue),
         }
     }
 }

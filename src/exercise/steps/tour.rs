@@ -3,6 +3,7 @@
 
 use crate::chance::Dice;
 use crate::diagnostics::{Diagnostic, Place, codes};
+use crate::language::Tongue;
 use crate::scene::{At, Depth, Feature, Scene, Strand};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableForm, TableSpec, Takes, mm, seconds};
@@ -112,7 +113,7 @@ impl Draws for Tour {
     }
 
     fn draw(&self, rung: &Rung<'_>) -> Drawn {
-        Drawn::plain(self.scene(rung), self.words())
+        Drawn::plain(self.scene(rung), self.words(rung.tongue))
     }
 }
 
@@ -193,8 +194,8 @@ impl Tour {
     }
 
     /// The words; they are the same on every level.
-    fn words(&self) -> Words {
-        let time = words::seconds(self.time);
+    fn words(&self, tongue: &Tongue) -> Words {
+        let time = words::seconds(self.time, tongue);
         Words {
             goal: "Go round the page and make each stop single, as often as you can in good order.".to_owned(),
             setup: "Have a watch at hand.".to_owned(),
@@ -208,8 +209,9 @@ impl Tour {
             see: words::with_marks(
                 "The stop you look at is single. The others may look double for now: that is fine.".to_owned(),
                 self.target.watch,
+                tongue,
             ),
-            one_part: words::one_part(self.target.watch),
+            one_part: words::one_part(self.target.watch, tongue),
         }
     }
 }

@@ -3,6 +3,7 @@
 mod track;
 
 use crate::diagnostics::{Diagnostic, Place, codes};
+use crate::language::Tongue;
 use crate::scene::{At, Companions, Depth, Eyes, Feature, Form, Role, Scaling, Scene, Shape, Size, Strand, Vertex};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableForm, TableSpec, Takes, deg, mm};
@@ -182,7 +183,7 @@ impl Draws for Trail {
     }
 
     fn draw(&self, rung: &Rung<'_>) -> Drawn {
-        Drawn::plain(self.scene(rung.level), self.words(rung.level))
+        Drawn::plain(self.scene(rung.level), self.words(rung.tongue))
     }
 }
 
@@ -318,7 +319,7 @@ impl Trail {
     }
 
     /// The words; they are the same on every level.
-    fn words(&self, _level: u32) -> Words {
+    fn words(&self, tongue: &Tongue) -> Words {
         let (from, along) = if self.beads == 0 {
             ("Start at one end of the trail and make it single.", "Let your eyes slide slowly along the trail.")
         } else {
@@ -333,13 +334,14 @@ impl Trail {
                 from.to_owned(),
                 format!("{along} Feel your eyes pull in and let go."),
                 words::check_step(watch, "At each end check that", "are there."),
-                format!("{back} Do this {}, then look far away.", words::times(self.rounds)),
+                format!("{back} Do this {}, then look far away.", words::times(self.rounds, tongue)),
             ],
             see: words::with_marks(
                 "One smooth trail that changes its depth all the way. The part you look at is single.".to_owned(),
                 watch,
+                tongue,
             ),
-            one_part: words::one_part(watch),
+            one_part: words::one_part(watch, tongue),
         }
     }
 

@@ -2,6 +2,7 @@
 //! the demand falls as the reader steps back; a table on the page tells how much.
 
 use crate::diagnostics::{Diagnostic, codes};
+use crate::language::Tongue;
 use crate::scene::{Effort, Scene, Strand};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableForm, TableSpec, Takes, mm, seconds};
@@ -94,7 +95,7 @@ impl Draws for Walk {
     fn draw(&self, rung: &Rung<'_>) -> Drawn {
         Drawn {
             effort: Effort::held(self.stay),
-            ..Drawn::plain(Scene { features: vec![self.target.feature(rung.level)] }, self.words())
+            ..Drawn::plain(Scene { features: vec![self.target.feature(rung.level)] }, self.words(rung.tongue))
         }
     }
 }
@@ -124,7 +125,7 @@ fn check_distances(reader: &mut Reader<'_>, list: &[Placed<Mm>]) -> Option<Vec<M
 
 impl Walk {
     /// The words; they are the same on every level.
-    fn words(&self) -> Words {
+    fn words(&self, tongue: &Tongue) -> Words {
         let name = words::shape_name(&self.target.shape);
         let cm = |distance: Option<&Mm>| distance.map_or(String::new(), |mm| format!("{} cm", plain(mm.0 / 10.0, 1)));
         let (first, last) = (cm(self.distances.first()), cm(self.distances.last()));
@@ -135,7 +136,7 @@ impl Walk {
                 format!("Start {first} from the page. Make the {name} single."),
                 words::check_step(
                     self.target.watch,
-                    &format!("Stay for {}. Check that", words::seconds(self.stay)),
+                    &format!("Stay for {}. Check that", words::seconds(self.stay, tongue)),
                     "are both there.",
                 ),
                 format!("Step back to the next distance in the table, up to {last}."),
@@ -144,8 +145,9 @@ impl Walk {
             see: words::with_marks(
                 format!("One {name}, single all the way. It may seem to move as you walk."),
                 self.target.watch,
+                tongue,
             ),
-            one_part: words::one_part(self.target.watch),
+            one_part: words::one_part(self.target.watch, tongue),
         }
     }
 }

@@ -1,6 +1,6 @@
 # Seiten, die etwas fragen: was sie teilen, und was jede Art für sich hat.
 
-choice-check = Sehen Sie nach, ob Balken und Keil in der Mitte beide da sind.
+choice-check = Prüfen Sie, ob Balken und Keil in der Mitte beide da sind.
 choice-rest = Schauen Sie nach je drei Fragen fünf Sekunden in die Ferne.
 choice-score = Sehen Sie dann in den Lösungen nach: { $right } von { $of } richtig ist mehr als Glück.
 choice-no-test = Das ist eine Übung, kein Test Ihrer Augen.

@@ -9,16 +9,15 @@ contrast-rest = Schauen Sie zehn Sekunden in die Ferne. Zwei Runden sind genug.
 contrast-see-ring-thins = Ein Ring und ein Kreuz in jeder Reihe, zur selben Zeit. Der Ring wird dünner und bleibt.
 contrast-see-cross-thins = Ein Ring und ein Kreuz in jeder Reihe, zur selben Zeit. Das Kreuz wird dünner und bleibt.
 contrast-rings = die Ringe
-contrast-rings-then = Ihr rechtes Auge macht nicht mit. Gehen Sie eine Reihe nach oben, und schauen Sie noch einmal.
+contrast-rings-then = Ihr rechtes Auge setzt aus. Gehen Sie eine Reihe nach oben, und schauen Sie noch einmal.
 contrast-crosses = die Kreuze
-contrast-crosses-then = Ihr linkes Auge macht nicht mit. Gehen Sie eine Reihe nach oben, und schauen Sie noch einmal.
+contrast-crosses-then = Ihr linkes Auge setzt aus. Gehen Sie eine Reihe nach oben, und schauen Sie noch einmal.
 
-gated-double = alles doppelt
 gated-double-then = Hören Sie für heute auf. Sagen Sie es Ihrer Fachperson.
 
 shared-goal = Finden Sie einen Weg, von dem jedes Auge nur einen Teil kennt.
 shared-pencil = Nehmen Sie einen Bleistift.
-shared-look = Sehen Sie nach, ob Wände, Ring und Stern alle da sind.
+shared-look = Prüfen Sie, ob Wände, Ring und Stern alle da sind.
 shared-draw = { $hazards ->
         [0] Zeichnen Sie langsam vom Ring zum Stern. Gehen Sie durch keine Wand.
        *[other] Zeichnen Sie langsam vom Ring zum Stern. Gehen Sie durch keine Wand und auf kein Kreuz.
@@ -31,5 +30,5 @@ shared-see = { $hazards ->
     }
 shared-walls = Wände und keine Zeichen
 shared-marks = Zeichen und keine Wände
-shared-left-out = Ihr linkes Auge macht nicht mit. Machen Sie erst Pause.
-shared-right-out = Ihr rechtes Auge macht nicht mit. Machen Sie erst Pause.
+shared-left-out = Ihr linkes Auge setzt aus. Machen Sie erst Pause.
+shared-right-out = Ihr rechtes Auge setzt aus. Machen Sie erst Pause.

@@ -4,8 +4,6 @@ layers-goal = See each part of the { $picture } at its own depth.
 layers-look = Look at the picture as you would look out of a window.
 layers-nearest = Let your eyes go to the part that seems nearest. Wait until it is single.
 layers-back = Go on to the part behind it, and so to the back. Then come forward again.
-layers-check-marks = Check that the bar and the wedge are there.
-layers-check-parts = Check that all parts are there.
 layers-repeat = Do this five times, then look far away.
 layers-front = { $n ->
         [1] The { $first } in front of the page.

@@ -8,7 +8,6 @@ dots-one-eye-then = One eye has dropped out. Blink, look far away, try again.
 dots-flat = flat dots
 dots-flat-then = Look at the frame and wait. Still flat? Take an easier page.
 dots-double = two frames
-dots-double-then = Rest, then go one page easier.
 
 way-up = up
 way-right = right

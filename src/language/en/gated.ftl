@@ -13,7 +13,6 @@ contrast-rings-then = Your right eye has dropped out. Go up one row and look aga
 contrast-crosses = the crosses
 contrast-crosses-then = Your left eye has dropped out. Go up one row and look again.
 
-gated-double = two of each
 gated-double-then = Stop for today. Tell your professional.
 
 shared-goal = Find a way for which each eye knows only a part.

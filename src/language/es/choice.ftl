@@ -3,7 +3,7 @@
 choice-check = Compruebe que la barra y la cuña del centro están las dos.
 choice-rest = Cada tres preguntas, mire a lo lejos cinco segundos.
 choice-score = Luego mire la clave de respuestas: acertar { $right } de { $of } es más que suerte.
-choice-no-test = Esto es práctica, no una prueba de la vista.
+choice-no-test = Esto es para practicar, no es una prueba de la vista.
 
 odd-goal = En cada grupo, busque { $shape-the } que está a otra profundidad.
 odd-look = En el grupo 1, { $shape-a } está más cerca o más lejos que { $shape-gender ->
@@ -41,7 +41,7 @@ order-see-drawn = Grupos de { $shape-many }, cada { $shape-gender ->
        *[m] uno a su propia profundidad. El tamaño no dice nada: uno
     } grande puede estar lejos.
 
-match-goal = Busque el poste que está a la misma profundidad que el poste solo de arriba.
-match-look = En el grupo 1, mire el poste solo y luego los cinco de abajo.
+match-goal = Busque el poste que está a la misma profundidad que el poste suelto de arriba.
+match-look = En el grupo 1, mire el poste suelto y luego los cinco de abajo.
 match-ask = ¿Cuál de los cinco está a la misma profundidad? Anote su número. Si duda, adivine.
 match-see = Cinco postes a cinco profundidades. Encima hay otro, tan profundo como uno de los cinco.

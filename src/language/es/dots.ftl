@@ -8,7 +8,6 @@ dots-one-eye-then = Un ojo ha dejado de participar. Parpadee, mire a lo lejos y 
 dots-flat = puntos planos
 dots-flat-then = Mire el marco y espere. ¿Sigue plano? Tome una página más fácil.
 dots-double = dos marcos
-dots-double-then = Descanse y luego pase a una página más fácil.
 
 way-up = arriba
 way-right = derecha
@@ -20,8 +19,8 @@ hidden-goal = { $n ->
        *[other] Busque las figuras que solo se ven con los dos ojos a la vez.
     }
 hidden-wait = { $n ->
-        [one] Espere hasta medio minuto, hasta que aparezca una figura.
-       *[other] Espere hasta medio minuto, hasta que aparezcan figuras.
+        [one] Espere, medio minuto como mucho, hasta que aparezca una figura.
+       *[other] Espere, medio minuto como mucho, hasta que aparezcan figuras.
     }
 hidden-follow = { $n ->
         [one] Siga con los ojos el borde de la figura.
@@ -38,8 +37,8 @@ gap-goal = { $n ->
        *[other] Vea por dónde está abierto cada anillo oculto.
     }
 gap-wait = { $n ->
-        [one] Espere hasta medio minuto, hasta que aparezca un anillo.
-       *[other] Espere hasta medio minuto, hasta que aparezcan anillos.
+        [one] Espere, medio minuto como mucho, hasta que aparezca un anillo.
+       *[other] Espere, medio minuto como mucho, hasta que aparezcan anillos.
     }
 gap-write = { $n ->
         [one] Anote dónde está su abertura: arriba, derecha, abajo o izquierda.
@@ -51,7 +50,7 @@ gap-see = { $n ->
     }
 
 planes-goal = Note cómo cada plano de puntos está a su propia profundidad.
-planes-wait = Espere hasta medio minuto, hasta que los planos se separen.
+planes-wait = Espere, medio minuto como mucho, hasta que los planos se separen.
 planes-order = Escriba los números en orden, del plano más cercano al más lejano.
 planes-step-row = Pase con los ojos de plano en plano, ida y vuelta, cinco veces.
 planes-step-nest = Pase con los ojos de fuera adentro y vuelva, cinco veces.
@@ -59,21 +58,21 @@ planes-see-row = { $n } planos lisos de puntos, uno al lado del otro, cada uno a
 planes-see-nest = { $n } planos lisos de puntos, uno dentro del otro, cada uno a su propia profundidad.
 
 board-goal = Note cómo se inclina una tabla de puntos y diga qué borde está cerca.
-board-wait = Espere hasta medio minuto, hasta que los puntos formen una tabla inclinada.
+board-wait = Espere, medio minuto como mucho, hasta que los puntos formen una tabla inclinada.
 board-write = Anote qué borde está más cerca: arriba, derecha, abajo o izquierda.
 board-see = Una tabla lisa de puntos que se inclina. Un borde viene hacia usted y el de enfrente se aleja.
 
 hills-goal = Cuente las lomas largas que solo se ven con los dos ojos a la vez.
-hills-wait = Espere hasta medio minuto, hasta que aparezcan las lomas.
+hills-wait = Espere, medio minuto como mucho, hasta que aparezcan las lomas.
 hills-count = Mire despacio de izquierda a derecha. Cuente las lomas, de 1 a { $most }, y anote el número.
 hills-see = Lomas largas y suaves que van de arriba abajo y suben hacia usted.
 hollows-goal = Cuente los surcos largos que solo se ven con los dos ojos a la vez.
-hollows-wait = Espere hasta medio minuto, hasta que aparezcan los surcos.
+hollows-wait = Espere, medio minuto como mucho, hasta que aparezcan los surcos.
 hollows-count = Mire despacio de izquierda a derecha. Cuente los surcos, de 1 a { $most }, y anote el número.
 hollows-see = Surcos largos y suaves que van de arriba abajo y se hunden hacia atrás.
 
 waves-goal = Note cómo sube y baja un campo de puntos.
-waves-wait = Espere hasta medio minuto, hasta que los puntos suban y bajen.
+waves-wait = Espere, medio minuto como mucho, hasta que los puntos suban y bajen.
 waves-follow-down = Siga las olas con los ojos de arriba abajo y vuelva, cinco veces.
 waves-follow-right = Siga las olas con los ojos de izquierda a derecha y vuelva, cinco veces.
 waves-see-down = { $n ->
@@ -85,7 +84,7 @@ waves-see-right = { $n ->
        *[other] { $n } olas suaves de izquierda a derecha, como en agua tranquila.
     }
 
-relief-goal = Busque los puntos altos y bajos que solo se ven con los dos ojos a la vez.
-relief-wait = Espere hasta medio minuto, hasta que los puntos suban y se hundan.
+relief-goal = Busque los lugares altos y bajos que solo se ven con los dos ojos a la vez.
+relief-wait = Espere, medio minuto como mucho, hasta que los puntos suban y se hundan.
 relief-wander = Deje ir los ojos del lugar más cercano al más lejano y vuelva, cinco veces.
 relief-see = Un paisaje de puntos con lugares cercanos y lejanos.

@@ -13,7 +13,6 @@ contrast-rings-then = Su ojo derecho ha dejado de participar. Suba una fila y mi
 contrast-crosses = las cruces
 contrast-crosses-then = Su ojo izquierdo ha dejado de participar. Suba una fila y mire otra vez.
 
-gated-double = todo doble
 gated-double-then = Pare por hoy. Dígaselo a su profesional.
 
 shared-goal = Busque un camino del que cada ojo solo conoce una parte.

@@ -9,8 +9,8 @@ odd-goal = Dans chaque groupe, trouvez { $shape-the } qui est à une autre profo
 odd-look = Dans le groupe 1, { $shape-a } est plus près ou plus loin que les autres.
 odd-write = Notez sa lettre. Un doute ? Devinez.
 odd-see = Des { $shape-many } en groupes. Dans chacun, { $shape-gender ->
-        [f] une
-       *[m] un
+        [f] l’une
+       *[m] l’un
     } est devant ou derrière les autres. Les écarts inégaux ne disent rien.
 
 side-goal = Dites si chaque { $shape } est plus près ou plus loin que son poteau.

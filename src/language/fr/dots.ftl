@@ -4,11 +4,10 @@ dots-frame = Regardez le milieu sans forcer. Vérifiez que le cadre est entier t
 dots-rest = Regardez ensuite au loin cinq secondes.
 dots-whole = Le cadre est entier tout autour : les deux yeux prennent part.
 dots-one-eye = un trait sur deux
-dots-one-eye-then = Un œil ne prend plus part. Clignez des yeux, regardez au loin, essayez encore.
+dots-one-eye-then = Un œil a décroché. Clignez des yeux, regardez au loin, puis réessayez.
 dots-flat = des points à plat
 dots-flat-then = Regardez le cadre et attendez. Toujours à plat ? Prenez une page plus facile.
 dots-double = deux cadres
-dots-double-then = Reposez-vous, puis prenez une page plus facile.
 
 way-up = haut
 way-right = droite
@@ -87,5 +86,5 @@ waves-see-right = { $n ->
 
 relief-goal = Trouvez les endroits hauts et bas que seuls les deux yeux ensemble peuvent voir.
 relief-wait = Attendez jusqu’à une demi-minute que les points montent et s’enfoncent.
-relief-wander = Laissez aller vos yeux du point le plus près au plus loin et revenez, cinq fois.
+relief-wander = Laissez aller vos yeux de l’endroit le plus près au plus loin et revenez, cinq fois.
 relief-see = Un paysage de points avec des endroits proches et lointains.

@@ -9,11 +9,10 @@ contrast-rest = Regardez au loin dix secondes. Deux tours suffisent.
 contrast-see-ring-thins = Un anneau et une croix dans chaque rangée, en même temps. L’anneau devient plus fin, mais il reste.
 contrast-see-cross-thins = Un anneau et une croix dans chaque rangée, en même temps. La croix devient plus fine, mais elle reste.
 contrast-rings = les anneaux
-contrast-rings-then = Votre œil droit ne prend plus part. Remontez d’une rangée et regardez encore.
+contrast-rings-then = Votre œil droit a décroché. Remontez d’une rangée et regardez encore.
 contrast-crosses = les croix
-contrast-crosses-then = Votre œil gauche ne prend plus part. Remontez d’une rangée et regardez encore.
+contrast-crosses-then = Votre œil gauche a décroché. Remontez d’une rangée et regardez encore.
 
-gated-double = tout en double
 gated-double-then = Arrêtez pour aujourd’hui. Dites-le à votre professionnel.
 
 shared-goal = Trouvez un chemin dont chaque œil ne connaît qu’une partie.
@@ -31,5 +30,5 @@ shared-see = { $hazards ->
     }
 shared-walls = des murs sans marques
 shared-marks = des marques sans murs
-shared-left-out = Votre œil gauche ne prend plus part. Reposez-vous d’abord.
-shared-right-out = Votre œil droit ne prend plus part. Reposez-vous d’abord.
+shared-left-out = Votre œil gauche a décroché. Reposez-vous d’abord.
+shared-right-out = Votre œil droit a décroché. Reposez-vous d’abord.

@@ -7,7 +7,7 @@ use std::sync::Arc;
 use crate::diagnostics::{Diagnostic, Diagnostics, Severity, Sources, codes};
 use crate::exercise::balance::Balance;
 use crate::exercise::{self, Exercise, Page};
-use crate::language::Tongue;
+use crate::language::{Language, Tongue};
 use crate::layout::grid::ART_FIELD;
 use crate::layout::{self, BookPage, LaidOut};
 use crate::lint;
@@ -237,7 +237,9 @@ fn lint_pages(
     let devices: Vec<_> = rasters.map(|e| lint::Device { edition: &e.id, ppi: e.ppi }).collect();
     let first_pages: Vec<String> = exercises.iter().filter_map(|exercise| exercise.page_ids().next()).collect();
     let mut texts = set_texts(set);
-    texts.extend(exercises.iter().zip(&first_pages).flat_map(|(exercise, page)| exercise_texts(exercise, page)));
+    texts.extend(
+        exercises.iter().zip(&first_pages).flat_map(|(exercise, page)| exercise_texts(exercise, page, set.language)),
+    );
     let editions: Vec<_> = set.editions.iter().zip(inked).map(|(edition, inked)| painted(edition, inked)).collect();
     let input = lint::Input {
         viewer: &set.viewer,
@@ -246,6 +248,7 @@ fn lint_pages(
         field: (Mm(ART_FIELD.width), Mm(ART_FIELD.height)),
         devices: &devices,
         pages: &solved,
+        language: set.language,
         texts: &texts,
         editions: &editions,
     };
@@ -274,15 +277,15 @@ fn painted<'a>(edition: &'a Edition, inked: &'a Inked) -> lint::Painted<'a> {
 /// What the author wrote about the whole set.
 fn set_texts(set: &SetSpec) -> Vec<lint::Text<'_>> {
     let texts = [Some(&set.title), set.summary.as_ref(), set.gate.as_ref()];
-    texts.into_iter().flatten().map(|text| lint::Text { page: "", text, place: None }).collect()
+    texts.into_iter().flatten().map(|text| lint::Text { page: "", text, place: None, language: set.language }).collect()
 }
 
 /// What the author wrote about an exercise; `page` is its first.
-fn exercise_texts<'a>(exercise: &'a Exercise, page: &'a str) -> Vec<lint::Text<'a>> {
+fn exercise_texts<'a>(exercise: &'a Exercise, page: &'a str, language: Language) -> Vec<lint::Text<'a>> {
     let words = &exercise.words;
     let single = [Some(&exercise.title), words.goal.as_ref(), words.setup.as_ref(), words.see.as_ref()];
     let texts = single.into_iter().flatten().chain(words.steps.iter().flatten());
-    texts.map(|text| lint::Text { page, text, place: Some(exercise.place) }).collect()
+    texts.map(|text| lint::Text { page, text, place: Some(exercise.place), language }).collect()
 }
 
 /// Tells a problem once that several levels of an exercise share.

@@ -37,7 +37,7 @@ use super::compose::{Column, Composer, Piece};
 use super::grid::Grid;
 use super::sheet::Node;
 use super::{Book, Draft};
-use crate::spec::{Back, Front};
+use crate::spec::{Back, Front, TextSize};
 use answers::Key;
 
 /// A part of the book that needs to know nothing of the others.
@@ -209,6 +209,18 @@ fn foot(grid: &Grid) -> f64 {
 /// The two text columns of a front page below its opening.
 pub(super) fn columns(grid: &Grid, top: f64) -> [Rect; 2] {
     grid.columns(top, foot(grid))
+}
+
+/// The text columns of a page of running text below its opening: two, or one where large text on a portrait page would
+/// stand in lines of a few words.
+pub(super) fn text_columns(composer: &Composer<'_>, grid: &Grid, top: f64) -> Vec<Rect> {
+    let [left, right] = columns(grid, top);
+    if grid.beside || composer.text == TextSize::Standard { vec![left, right] } else { vec![left.union(right)] }
+}
+
+/// The width of a text column of a page of running text, mm.
+pub(super) fn text_width(composer: &Composer<'_>, grid: &Grid) -> f64 {
+    text_columns(composer, grid, grid.safe.y0).first().map_or(grid.safe.width(), Rect::width)
 }
 
 /// A heading with what belongs to it, kept together.

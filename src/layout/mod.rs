@@ -19,6 +19,7 @@ pub mod plot;
 pub mod sheet;
 pub mod swatch;
 pub mod text;
+pub mod things;
 
 use std::cell::RefCell;
 

@@ -10,6 +10,7 @@ pub mod data;
 pub mod depth;
 pub mod document;
 pub mod field;
+pub mod parts;
 pub mod picture;
 pub mod plan;
 mod quantity;
@@ -33,7 +34,7 @@ use crate::plan::Practice;
 use crate::units::Ppi;
 
 pub use colours::{Accepted, Colours, MediumSource};
-pub use plan::Back;
+pub use parts::{Back, Front, Licence, Release};
 pub use quantity::Share;
 
 /// Everything in `set.toml`, checked.
@@ -65,6 +66,14 @@ pub struct SetSpec {
     pub gate: Option<String>,
     /// Over how many weeks and days its pages come, if it has a plan.
     pub plan: Option<read::Placed<Practice>>,
+    /// What a reader may do with it, if the author says so.
+    pub licence: Option<Licence>,
+    /// Its versions, the newest first; may be empty.
+    pub releases: Vec<Release>,
+    /// Where to write about errors.
+    pub contact: Option<String>,
+    /// The parts before its exercises, in the order of the book.
+    pub front: Vec<Front>,
     /// The parts after its exercises, in the order of the book.
     pub back: Vec<Back>,
     /// The editions, at least one, with unique ids.

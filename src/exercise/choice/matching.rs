@@ -201,16 +201,16 @@ impl Match {
 
     fn words(&self, tongue: &Tongue) -> Words {
         Words {
-            goal: "Find the post that stands as deep as the single one above it.".to_owned(),
+            goal: tongue.say("match-goal"),
             setup: String::new(),
             steps: vec![
-                board::CHECK.to_owned(),
-                "In group 1, look at the single post, then along the five below it.".to_owned(),
-                "Which of the five stands as deep? Write down its number. Not sure? Guess.".to_owned(),
-                board::REST.to_owned(),
-                board::score_step(&self.pass),
+                tongue.say(board::CHECK),
+                tongue.say("match-look"),
+                tongue.say("match-ask"),
+                tongue.say(board::REST),
+                board::score_step(&self.pass, tongue),
             ],
-            see: board::see("Five posts at five depths, and one above them as deep as one of the five."),
+            see: board::see(&tongue.say("match-see"), tongue),
             one_part: board::one_part(tongue),
         }
     }

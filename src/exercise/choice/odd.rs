@@ -127,20 +127,19 @@ impl Odd {
     }
 
     fn words(&self, tongue: &Tongue) -> Words {
-        let name = words::shape_name(&self.look.shape);
+        let shape = words::shape_noun(&self.look.shape, tongue);
+        let of_shape = |id: &str| tongue.tell(id, &[("shape", (&shape).into())]);
         Words {
-            goal: format!("In each group, find the {name} that stands at another depth."),
+            goal: of_shape("odd-goal"),
             setup: String::new(),
             steps: vec![
-                board::CHECK.to_owned(),
-                format!("In group 1, one {name} stands nearer or farther than the rest."),
-                "Write down its letter. Not sure? Guess.".to_owned(),
-                board::REST.to_owned(),
-                board::score_step(&self.pass),
+                tongue.say(board::CHECK),
+                of_shape("odd-look"),
+                tongue.say("odd-write"),
+                tongue.say(board::REST),
+                board::score_step(&self.pass, tongue),
             ],
-            see: board::see(&format!(
-                "Groups of {name}s, one in each before or behind the rest. Uneven gaps tell nothing."
-            )),
+            see: board::see(&of_shape("odd-see"), tongue),
             one_part: board::one_part(tongue),
         }
     }

@@ -186,22 +186,23 @@ impl Order {
     }
 
     fn words(&self, tongue: &Tongue) -> Words {
-        let name = words::shape_name(&self.look.shape);
-        let sizes = match self.sizes {
-            Sizes::Equal => "All have the same size.",
-            Sizes::Drawn => "Sizes tell nothing: a large one may be far.",
+        let shape = words::shape_noun(&self.look.shape, tongue);
+        let of_shape = |id: &str| tongue.tell(id, &[("shape", (&shape).into())]);
+        let see = match self.sizes {
+            Sizes::Equal => "order-see-equal",
+            Sizes::Drawn => "order-see-drawn",
         };
         Words {
-            goal: format!("Put the {name}s of each group in order, from far to near."),
+            goal: of_shape("order-goal"),
             setup: String::new(),
             steps: vec![
-                board::CHECK.to_owned(),
-                "In group 1, which stands farthest from you? Which comes next?".to_owned(),
-                "Write the letters from far to near. Not sure? Guess.".to_owned(),
-                board::REST.to_owned(),
-                board::score_step(&self.pass),
+                tongue.say(board::CHECK),
+                tongue.say("order-ask"),
+                tongue.say("order-write"),
+                tongue.say(board::REST),
+                board::score_step(&self.pass, tongue),
             ],
-            see: board::see(&format!("Groups of {name}s, each {name} at its own depth. {sizes}")),
+            see: board::see(&of_shape(see), tongue),
             one_part: board::one_part(tongue),
         }
     }

@@ -335,7 +335,7 @@ mod tests {
     #[test]
     fn the_key_holds_what_each_eye_had() {
         for (number, row) in (1..).zip(rows(listed(&["harbour", "the pier", "anchor"]), "quay")) {
-            let question = question(number, &row);
+            let question = question(number, &row, Tongue::of(Language::En));
             let (word, deal) = question.answer.split_once(": left ").unwrap();
             let (left, right) = deal.split_once(", right ").unwrap();
             let both: String = left.chars().zip(right.chars()).map(|(l, r)| if l == '·' { r } else { l }).collect();

@@ -7,7 +7,7 @@ hold-look = Schauen Sie entspannt auf { $shape-the-acc }, bis Sie nur { $shape-g
    *[n] eines
     } sehen.
 hold-hold = Halten Sie das Bild { $time } lang einfach und klar.
-hold-rest = Schauen Sie fünf Sekunden in die Ferne. Tun Sie das { $times }.
+hold-rest = Schauen Sie fünf Sekunden in die Ferne. Machen Sie das { $times }.
 hold-see = Nur { $shape-a }, { $shape-gender ->
     [m] der
     [f] die
@@ -25,7 +25,7 @@ columns-check = { $marks ->
    *[no] Prüfen Sie, ob alle Teile da sind, oben und unten.
     }
 columns-aloud = Lesen Sie laut, Zeile für Zeile. Warten Sie bei jeder, bis sie klar ist.
-columns-rest = Schauen Sie am Ende fünf Sekunden in die Ferne. Tun Sie das dreimal.
+columns-rest = Schauen Sie am Ende fünf Sekunden in die Ferne. Machen Sie das dreimal.
 columns-see = Einfache, klare Zeilen, die nach und nach vor- oder zurücktreten.
 
 # Eine Zeile hat Wörter; mehrere sind Zeilen.
@@ -35,7 +35,7 @@ words-goal = { $lines ->
     }
 words-middle = Schauen Sie entspannt auf die Mitte der Seite, bis die Buchstaben einfach sind.
 words-aloud = Lesen Sie laut und langsam, wenn nötig Buchstabe für Buchstabe.
-words-rest = Schauen Sie fünf Sekunden in die Ferne. Tun Sie das fünfmal.
+words-rest = Schauen Sie fünf Sekunden in die Ferne. Machen Sie das fünfmal.
 words-see-toward = { $lines ->
     [one] Einfache, klare Wörter, die vor der Seite zu schweben scheinen.
    *[other] Einfache, klare Zeilen, die vor der Seite zu schweben scheinen.
@@ -65,7 +65,7 @@ dealt-answer = { $word }: links { $left }, rechts { $right }
 patch-goal = Halten Sie eine Scheibe einfach und klar, während ihr Rand Ihre Augen zusammenhält.
 patch-border = Schauen Sie zuerst auf den rauen Rand. Lassen Sie ihn eins werden.
 patch-middle = Schauen Sie nun in die offene Mitte der Scheibe. Prüfen Sie, ob Balken und Keil beide da sind.
-patch-hold = Halten Sie das Bild zehn Sekunden, schauen Sie dann in die Ferne. Tun Sie das dreimal. Eine Minute genügt.
+patch-hold = Halten Sie das Bild zehn Sekunden, schauen Sie dann in die Ferne. Machen Sie das dreimal. Eine Minute genügt.
 patch-see = { $side ->
     [toward] Eine klare Scheibe vor der Seite, in einem rauen Rand. In der Mitte ein Balken und ein Keil, beide zugleich.
     [away] Eine klare Scheibe hinter der Seite, in einem rauen Rand. In der Mitte ein Balken und ein Keil, beide zugleich.

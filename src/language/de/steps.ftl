@@ -75,7 +75,7 @@ tiles-check = { $marks ->
     [yes] Prüfen Sie in der Mitte, ob Balken und Keil beide da sind.
    *[no] Prüfen Sie in der Mitte, ob alle Teile da sind.
     }
-tiles-out = Kommen Sie Schritt für Schritt wieder heraus. Tun Sie das fünfmal, schauen Sie dann in die Ferne.
+tiles-out = Kommen Sie Schritt für Schritt wieder heraus. Machen Sie das fünfmal, schauen Sie dann in die Ferne.
 tiles-see = { $side ->
     [toward] Ein Turm aus gleichen Stufen. Die kleinste ist Ihnen am nächsten.
    *[away] Eine Grube aus gleichen Stufen. Die kleinste liegt am tiefsten.
@@ -92,7 +92,7 @@ point-look = Schauen Sie auf { $shape-the-acc }, bis { $shape-gender ->
 point-pencil-toward = Führen Sie einen Bleistift vom Rand her dorthin, wo { $shape-the } zu schweben scheint.
 point-pencil-away = Halten Sie einen Bleistift neben die Seite, so weit dahinter, wie { $shape-the } zu liegen scheint.
 point-ruler = Halten Sie den Bleistift still. Wie weit ist er von der Seite weg? Schauen Sie jetzt auf das Lineal.
-point-again = Schauen Sie in die Ferne. Tun Sie das { $times }.
+point-again = Schauen Sie in die Ferne. Machen Sie das { $times }.
 point-see-toward = { $shape-gender ->
     [m] Nur { $shape-a }, der vor der Seite schwebt. Der Bleistift trifft ihn in der Luft.
     [f] Nur { $shape-a }, die vor der Seite schwebt. Der Bleistift trifft sie in der Luft.
@@ -157,7 +157,7 @@ nest-check = { $count ->
     [yes] Prüfen Sie, ob Balken und Keil da sind.
    *[no] Prüfen Sie, ob alle Teile da sind.
     }
-nest-back = Kommen Sie wieder nach vorn. Tun Sie das fünfmal, schauen Sie dann in die Ferne.
+nest-back = Kommen Sie wieder nach vorn. Machen Sie das fünfmal, schauen Sie dann in die Ferne.
 nest-see = { $room-gender ->
     [f] Eine tiefe
    *[m] Ein tiefer
@@ -174,7 +174,7 @@ solids-check = { $count ->
    *[no] Prüfen Sie, ob alle Teile da sind.
     }
 solids-edges = Folgen Sie den Kanten in die Tiefe und wieder zurück.
-solids-again = Tun Sie das fünfmal, schauen Sie dann in die Ferne.
+solids-again = Machen Sie das fünfmal, schauen Sie dann in die Ferne.
 solids-see = Räumliche Dinge, vorn nah und hinten fern.
 
 trail-goal = Folgen Sie einer Spur mit den Augen, wie sie näher kommt und sich entfernt.
@@ -186,6 +186,6 @@ trail-check = { $marks ->
     [yes] Prüfen Sie an jedem Ende, ob Balken und Keil da sind.
    *[no] Prüfen Sie an jedem Ende, ob alle Teile da sind.
     }
-trail-back = Kommen Sie denselben Weg zurück. Tun Sie das { $times }, schauen Sie dann in die Ferne.
-trail-back-round = Gehen Sie dann andersherum. Tun Sie das { $times }, schauen Sie dann in die Ferne.
+trail-back = Kommen Sie denselben Weg zurück. Machen Sie das { $times }, schauen Sie dann in die Ferne.
+trail-back-round = Gehen Sie dann andersherum. Machen Sie das { $times }, schauen Sie dann in die Ferne.
 trail-see = Eine glatte Spur, deren Tiefe sich überall ändert. Der Teil, auf den Sie schauen, ist einfach.

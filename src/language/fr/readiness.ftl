@@ -37,16 +37,16 @@ inset-only-dot = le point
 inset-only-drift = un point qui sort du cadre
 inset-drift = Reposez-vous, puis regardez de nouveau. S’il sort toujours, dites-le à votre professionnel.
 
-# Des signes pour chaque œil, en groupes de trois tailles.
-who-goal = Découvrez quel œil voit quel signe, et que les deux participent.
-who-largest = Regardez le plus grand carré. Voyez quels signes sont à côté.
+# Des marques pour chaque œil, en groupes de trois tailles.
+who-goal = Découvrez quel œil voit quelle marque, et que les deux participent.
+who-largest = Regardez le plus grand carré. Voyez quelles marques sont à côté.
 who-cover = Cachez l’œil droit : il reste les anneaux et les carrés. Cachez le gauche : il reste les croix et les carrés.
-who-note = Les deux yeux ouverts, regardez chaque carré. Notez le plus petit qui a son anneau et sa croix. Une minute suffit.
+who-note = Les deux yeux ouverts, regardez chaque carré. Notez le plus petit qui ait son anneau et sa croix. Une minute suffit.
 who-see = Trois carrés, chacun surmonté d’un anneau et d’une croix, tous en même temps.
 who-only-rings = des anneaux et des carrés
 who-only-crosses = des croix et des carrés
-who-only-turns = des signes qui vont et viennent
-who-turns = Les yeux se relaient. Reposez-vous, puis restez sur les plus grands.
+who-only-turns = des marques qui vont et viennent
+who-turns = Les yeux se relaient. Reposez-vous, puis restez sur les plus grandes.
 
 # Un contour en parties, certaines pour chaque œil : des moitiés, ou à tour de rôle.
 halves-goal = Réunissez les parties de deux images pour former { $shape-gender ->

@@ -1,7 +1,7 @@
 //! The words of an exercise page: what to do, what should be seen, and what it means when one eye's part is missing.
 
 use crate::language::{Arg, Noun, Tongue};
-use crate::scene::{DemandWords, Shape};
+use crate::scene::{DemandWords, Shape, Side};
 use crate::units::Seconds;
 
 /// Words for one page, already chosen for its level.
@@ -115,39 +115,37 @@ pub fn demand_words(tongue: &Tongue) -> DemandWords {
     }
 }
 
-/// What a brief check says at its end.
-pub const BRIEF: &str = "One minute is enough.";
-
-/// Rows of "If you see only …", written out.
-pub fn rows(rows: &[(&str, &str)]) -> Vec<(String, String)> {
-    rows.iter().map(|&(seen, then)| (seen.to_owned(), then.to_owned())).collect()
-}
-
-/// Rows of "If you see only …" from the ids of their messages.
+/// Rows of "If you see only …" from the ids of their messages: what is seen, and what to do.
 pub fn say_rows(rows: &[(&str, &str)], tongue: &Tongue) -> Vec<(String, String)> {
     rows.iter().map(|(seen, then)| (tongue.say(seen), tongue.say(then))).collect()
 }
 
-/// A time in words: "10 seconds".
-pub fn seconds(time: Seconds, tongue: &Tongue) -> String {
+/// The variable `time` of messages, in words: "10 seconds".
+pub fn time(time: Seconds, tongue: &Tongue) -> (&'static str, Arg<'static>) {
     // Tenths, as they are written, decide whether it is one second.
     let count = libm::round(time.0 * 10.0) / 10.0;
-    tongue.tell("kinds-seconds", &[("count", count.into()), ("n", tongue.number(time.0, 1).into())])
+    let written = tongue.number(time.0, 1).into();
+    ("time", tongue.tell("kinds-seconds", &[("count", count.into()), ("n", written)]).into())
 }
 
-/// A count of repeats in words: "once", "5 times".
-pub fn times(count: u32, tongue: &Tongue) -> String {
-    tongue.tell("kinds-times", &[("n", count.into())])
+/// The variable `times` of messages, a count of repeats in words: "once", "5 times".
+pub fn times(count: u32, tongue: &Tongue) -> (&'static str, Arg<'static>) {
+    ("times", tongue.tell("kinds-times", &[("n", count.into())]).into())
+}
+
+/// The variable `side` of messages: where something stands against the page.
+pub fn side(side: Option<Side>) -> (&'static str, Arg<'static>) {
+    let side = match side {
+        Some(Side::Toward) => "toward",
+        Some(Side::Away) => "away",
+        None => "page",
+    };
+    ("side", side.into())
 }
 
 /// The variable `marks` of messages that speak of the watch marks, or of all parts on a page without them.
 pub fn marks(watch: bool) -> (&'static str, Arg<'static>) {
     ("marks", if watch { "yes" } else { "no" }.into())
-}
-
-/// A step that checks the watch marks, or, on a page without them, that nothing is missing.
-pub fn check_step(watch: bool, before: &str, after: &str) -> String {
-    if watch { format!("{before} the bar and the wedge {after}") } else { format!("{before} all parts {after}") }
 }
 
 /// The step that checks that both watch marks are there.

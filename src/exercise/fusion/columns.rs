@@ -151,19 +151,15 @@ impl Columns {
 
     fn words(&self, tongue: &Tongue) -> Words {
         Words {
-            goal: "Read down the page while each line asks a little more of your eyes than the one above.".to_owned(),
+            goal: tongue.say("columns-goal"),
             setup: String::new(),
             steps: vec![
-                "Start at the first line. Wait until it is single and clear.".to_owned(),
-                words::check_step(self.marks, "Check that", "are there, above and below."),
-                "Read aloud, line by line. Wait at each line until it is clear.".to_owned(),
-                "At the end look far away for five seconds. Do this three times.".to_owned(),
+                tongue.say("columns-start"),
+                tongue.tell("columns-check", &[words::marks(self.marks)]),
+                tongue.say("columns-aloud"),
+                tongue.say("columns-rest"),
             ],
-            see: words::with_marks(
-                "Single, clear lines that step forward or back as you read down.".to_owned(),
-                self.marks,
-                tongue,
-            ),
+            see: words::with_marks(tongue.say("columns-see"), self.marks, tongue),
             one_part: words::one_part(self.marks, tongue),
         }
     }

@@ -1,7 +1,7 @@
 //! `hold`: one large target held single and clear at one demand; a ramp over levels makes a slow slide from page to page.
 
 use crate::language::Tongue;
-use crate::scene::{Effort, Scene, Side, Strand};
+use crate::scene::{Effort, Scene, Strand};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableForm, TableSpec, Takes, seconds};
 use crate::spec::reader::Reader;
@@ -101,20 +101,18 @@ impl Hold {
 
     /// The words of one level.
     fn words(&self, level: u32, tongue: &Tongue) -> Words {
-        let name = words::shape_name(&self.target.shape);
-        let see = match self.target.depth.at(level).side() {
-            Some(Side::Toward) => format!("One {name} that seems to float in front of the page."),
-            Some(Side::Away) => format!("One {name} that seems to lie behind the page, as if seen through a window."),
-            None => format!("One {name}, flat on the page."),
-        };
+        let shape = words::shape_noun(&self.target.shape, tongue);
+        let side = words::side(self.target.depth.at(level).side());
+        let see = tongue.tell("hold-see", &[("shape", (&shape).into()), side]);
+        let shape = [("shape", (&shape).into())];
         Words {
-            goal: format!("Keep one {name} single and clear while your eyes hold still."),
+            goal: tongue.tell("hold-goal", &shape),
             setup: String::new(),
             steps: vec![
-                format!("Look softly at the {name} until you see only one."),
-                words::check_step(self.target.watch, "Check that", "are both there."),
-                format!("Hold it single and clear for {}.", words::seconds(self.hold, tongue)),
-                format!("Look far away for five seconds. Do this {}.", words::times(self.repeats, tongue)),
+                tongue.tell("hold-look", &shape),
+                words::check_both(self.target.watch, tongue),
+                tongue.tell("hold-hold", &[words::time(self.hold, tongue)]),
+                tongue.tell("hold-rest", &[words::times(self.repeats, tongue)]),
             ],
             see: words::with_marks(see, self.target.watch, tongue),
             one_part: words::one_part(self.target.watch, tongue),

@@ -95,18 +95,17 @@ impl Inset {
 
 fn words(tongue: &Tongue) -> Words {
     Words {
-        goal: "See two different pictures, one in each eye, as one picture.".to_owned(),
+        goal: tongue.say("inset-goal"),
         setup: String::new(),
-        steps: vec![
-            "Look at the four corner ticks. Both eyes see them.".to_owned(),
-            "Now look into the middle. Let the dot and the frame come together.".to_owned(),
-            format!("Watch it for ten seconds, then look far away. Do this three times. {}", words::BRIEF),
-        ],
-        see: "A dot that stays inside the square frame, with a tick at each corner.".to_owned(),
-        one_part: words::rows(&[
-            ("the frame", "Your right eye has dropped out. Blink, look far away, look again."),
-            ("the dot", "Your left eye has dropped out. Blink, look far away, look again."),
-            ("a dot that drifts out", "Rest, then look again. Tell your professional if it always does."),
-        ]),
+        steps: vec![tongue.say("inset-corners"), tongue.say("inset-middle"), tongue.say("kinds-watch-ten")],
+        see: tongue.say("inset-see"),
+        one_part: words::say_rows(
+            &[
+                ("inset-only-frame", "kinds-right-out-look"),
+                ("inset-only-dot", "kinds-left-out-look"),
+                ("inset-only-drift", "inset-drift"),
+            ],
+            tongue,
+        ),
     }
 }

@@ -21,10 +21,10 @@ kinds-times = { $n ->
     [2] zweimal
    *[other] { $n }-mal
     }
-kinds-watch-ten = Schauen Sie zehn Sekunden lang hin, dann in die Ferne. Tun Sie das dreimal. Eine Minute genügt.
+kinds-watch-ten = Schauen Sie zehn Sekunden lang hin, dann in die Ferne. Machen Sie das dreimal. Eine Minute genügt.
 
 # Was eine Seite zuerst sagt, die eine Fachperson aufgibt.
-kinds-as-told = Tun Sie das nur so, wie Ihre Fachperson es gesagt hat.
+kinds-as-told = Machen Sie das nur so, wie Ihre Fachperson es gesagt hat.
 
 # „Wenn Sie nur … sehen“: was man sieht (im Akkusativ) und was zu tun ist.
 kinds-only-bar = den Balken

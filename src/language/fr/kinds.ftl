@@ -1,6 +1,6 @@
 # Mots communs à plusieurs sortes d’exercices.
 
-# Ce que disent les repères de contrôle : la barre de l’œil gauche et le coin de l’œil droit. Une page peut en manquer.
+# Ce que disent les repères de contrôle : la barre de l’œil gauche et le coin de l’œil droit. Une page peut en manquer.
 kinds-check-both = { $marks ->
     [yes] Vérifiez que la barre et le coin sont bien là tous les deux.
    *[no] Vérifiez que toutes les parties sont là.
@@ -26,7 +26,7 @@ kinds-watch-ten = Regardez dix secondes, puis regardez au loin. Faites-le trois 
 # Ce que dit d’abord une page qu’un professionnel prescrit.
 kinds-as-told = Faites ceci seulement comme votre professionnel vous l’a dit.
 
-# « Si vous ne voyez que … » : ce que l’on voit et ce qu’il faut faire.
+# « Si vous ne voyez que … » : ce que l’on voit et ce qu’il faut faire.
 kinds-only-bar = la barre
 kinds-only-wedge = le coin
 kinds-only-flat = une image plate

@@ -32,6 +32,7 @@ use super::sheet::Node;
 use super::{Book, Draft};
 use crate::spec::Back;
 use answers::Key;
+pub(super) use exercise::size;
 
 /// A part of the book besides the cover, the contents and the exercises.
 type Part = fn(&mut Composer<'_>, &Grid, &Book<'_>) -> Vec<Draft>;

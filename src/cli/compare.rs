@@ -5,9 +5,10 @@ use std::path::{Path, PathBuf};
 use serde::Serialize;
 
 use crate::bundle::compare::diff::{Comparison, compare};
-use crate::bundle::compare::erratum::{erratum, release, sentences, text};
+use crate::bundle::compare::erratum::{erratum, text};
 use crate::bundle::compare::facts::{SetFacts, facts};
 use crate::bundle::compare::pictures::pictures;
+use crate::bundle::compare::release::{release, sentences};
 use crate::bundle::compare::spec_of;
 use crate::bundle::compare::version::{Outcome, Verdict, Version};
 use crate::bundle::error::{Error, count};

@@ -23,8 +23,8 @@ use super::diff::{Comparison, Happened};
 /// Dark and light enough to be told apart without colour: design choice.
 const TONES: Tones = Tones {
     ground: Srgb8([255; 3]),
-    margin: Srgb8([222; 3]),
-    same: Srgb8([214; 3]),
+    margin: Srgb8([234; 3]),
+    same: Srgb8([198; 3]),
     old: Srgb8([224, 138, 24]),
     new: Srgb8([22, 58, 140]),
     other: Srgb8([122, 70, 122]),
@@ -101,17 +101,18 @@ fn columns((old, was): (&Book<'_>, &Sheet), (new, is): (&Book<'_>, &Sheet)) -> [
     let head = |word: &str, book: &Book<'_>, sheet: &Sheet| {
         format!("{word}: version {}, page {}", book.set.version, sheet.number)
     };
-    let note = |colour: Option<Srgb8>, words: &str| (colour, words.to_owned());
+    let note = |colour: Srgb8, words: &str| (Some(colour), words.to_owned());
+    let small = || vec![(None, "Small copy: not to scale, not for the glasses.".to_owned())];
     [
-        Column { head: head("Before", old, was), notes: vec![note(None, "Small copies: not to scale,")] },
-        Column { head: head("After", new, is), notes: vec![note(None, "and not for the glasses.")] },
+        Column { head: head("Before", old, was), notes: small() },
+        Column { head: head("After", new, is), notes: small() },
         Column {
             head: "Difference".to_owned(),
             notes: vec![
-                note(Some(TONES.old), "before"),
-                note(Some(TONES.new), "after"),
-                note(Some(TONES.other), "other ink"),
-                note(Some(TONES.same), "alike"),
+                note(TONES.old, "before"),
+                note(TONES.new, "after"),
+                note(TONES.other, "other ink"),
+                note(TONES.same, "alike"),
             ],
         },
     ]

@@ -55,7 +55,7 @@ pub fn sections(comparison: &Comparison, markup: Markup) -> Vec<Section> {
 fn entries(comparison: &Comparison, class: Class, markup: Markup) -> Vec<Entry> {
     let set = Entry { title: "The whole book".to_owned(), lines: each(&comparison.set, class, markup) };
     let editions = comparison.editions.iter().map(|edition| Entry {
-        title: format!("Edition `{}`", edition.id),
+        title: edition_title(edition),
         lines: match edition.happened {
             Happened::Added if edition.class == class => vec!["is new".to_owned()],
             Happened::Removed if edition.class == class => vec!["is gone; its name is not used again".to_owned()],
@@ -70,8 +70,13 @@ fn entries(comparison: &Comparison, class: Class, markup: Markup) -> Vec<Entry> 
     std::iter::once(set).chain(editions).chain(pages).filter(|entry| !entry.lines.is_empty()).collect()
 }
 
+/// "Edition `a4`".
+pub(super) fn edition_title(edition: &ItemChange) -> String {
+    format!("Edition `{}`", edition.id)
+}
+
 /// "Page 16 (was 15): Mooring rings (`mooring-rings-2`)".
-fn page_title(page: &PageChange, markup: Markup) -> String {
+pub(super) fn page_title(page: &PageChange, markup: Markup) -> String {
     let title = written(&page.title, markup);
     let numbers = page_numbers(page);
     let place = if numbers.is_empty() { "Page".to_owned() } else { numbers };
@@ -174,7 +179,7 @@ fn sorted(differences: &[Change], markup: Markup) -> String {
 }
 
 /// "goal was “…”, now “…”".
-fn sentence(change: &Change, markup: Markup) -> String {
+pub(super) fn sentence(change: &Change, markup: Markup) -> String {
     let (name, of) = (change.name.as_str(), label(&change.name));
     match (&change.old, &change.new) {
         (Value::Null, new) => match value(name, new, markup) {

@@ -23,6 +23,7 @@ mod check_pages;
 mod choices;
 mod cli;
 mod colour;
+mod compare;
 mod demo_set;
 mod dots;
 mod gate;

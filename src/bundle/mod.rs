@@ -7,6 +7,7 @@
 pub mod chart_report;
 pub mod charts;
 pub mod colour_report;
+pub mod compare;
 pub mod demand;
 mod document;
 mod entry;

@@ -286,6 +286,17 @@ fn page<'a>(
     }
 }
 
+/// What is said of an exercise page besides its features, as a tree: `questions`, `pass`, `balance`, `readings`.
+pub(super) fn page_facts(book: &Book<'_>, page: &SolvedPage) -> serde_json::Value {
+    let quiz = page.page.quiz.as_ref();
+    serde_json::json!({
+        "questions": quiz.map(|quiz| quiz.questions.iter().map(QuestionPart::new).collect::<Vec<_>>()),
+        "pass": quiz.and_then(|quiz| quiz.pass.as_ref()).map(PassPart::new),
+        "balance": balance(book, Some(page)),
+        "readings": readings(book, Some(page)),
+    })
+}
+
 fn difficulty(book: &Book<'_>, exercise: Option<&SolvedPage>) -> Option<DifficultyPart> {
     Some(DifficultyPart::new(exercise?.difficulty.as_ref()?, &book.set.viewer))
 }

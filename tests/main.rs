@@ -25,6 +25,7 @@ mod cli;
 mod colour;
 mod demo_set;
 mod dots;
+mod editions;
 mod gate;
 mod grades;
 mod inks;

@@ -26,6 +26,7 @@ mod colour;
 mod compare;
 mod demo_set;
 mod dots;
+mod editions;
 mod gate;
 mod grades;
 mod inks;

@@ -15,6 +15,7 @@ pub mod error;
 pub mod extent;
 mod grade_report;
 pub mod inked;
+pub mod issue;
 pub mod json;
 pub mod load;
 pub mod pictures;

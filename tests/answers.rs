@@ -83,6 +83,7 @@ impl Set {
             gate: None,
             plan: None,
             back: Vec::new(),
+            publish: depthpress::spec::Publish::default(),
             editions: vec![edition],
         };
         let pages = pages.iter().zip(0..).map(|(&(count, style), index)| asking(index, count, STYLES[style]));

@@ -64,6 +64,7 @@ impl Set {
             gate: None,
             plan: None,
             back: Vec::new(),
+            publish: depthpress::spec::Publish::default(),
             editions: vec![
                 edition("a4", PageFormat::A4, Ground::White),
                 edition("screen", PageFormat::Wide, Ground::Black),

@@ -12,6 +12,7 @@ pub mod document;
 pub mod field;
 pub mod picture;
 pub mod plan;
+pub mod publish;
 mod quantity;
 pub mod read;
 pub mod reader;
@@ -34,6 +35,7 @@ use crate::units::Ppi;
 
 pub use colours::{Accepted, Colours, MediumSource};
 pub use plan::Back;
+pub use publish::Publish;
 pub use quantity::Share;
 
 /// Everything in `set.toml`, checked.
@@ -67,6 +69,8 @@ pub struct SetSpec {
     pub plan: Option<read::Placed<Practice>>,
     /// The parts after its exercises, in the order of the book.
     pub back: Vec<Back>,
+    /// What a bundle shows of it beforehand.
+    pub publish: Publish,
     /// The editions, at least one, with unique ids.
     pub editions: Vec<Edition>,
 }

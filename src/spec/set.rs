@@ -14,12 +14,13 @@ use super::data::{DataKind, DataRef};
 use super::document::Document;
 use super::field::{Field, TableForm, TableSpec, Takes};
 use super::plan::{BACK, PLAN, read_back, read_plan};
+use super::publish::{PUBLISH, check_edition, read_publish};
 use super::read::{Named, Placed, Word};
 use super::reader::{Reader, SeriesPart};
 use super::readers::{FOLDER, READER, ReadersRead};
 use super::table::Table;
 use super::viewer::{Known, VIEWER, read_viewer};
-use super::{Answers, Edition, Formats, Hand, PageFormat, SetSpec, TextSize};
+use super::{Answers, Edition, Formats, Hand, PageFormat, Publish, SetSpec, TextSize};
 
 /// Where the answers stand, in the order of [`PLACES`].
 const ANSWERS: Takes = Takes::Choice(&["turned", "file", "none"]);
@@ -163,7 +164,7 @@ const MOST_EDITIONS: usize = 20;
 
 /// The tables of `set.toml`, in the order of the reference.
 pub const TABLES: &[&TableSpec] =
-    &[&SET, &VIEWER, &colours::GLASSES, &colours::INKS, &GATE, &PLAN, &SERIES, &EDITION, &READER];
+    &[&SET, &VIEWER, &colours::GLASSES, &colours::INKS, &GATE, &PLAN, &SERIES, &PUBLISH, &EDITION, &READER];
 
 /// What `set.toml` gives: the exercises can be read even where the rest is broken.
 #[derive(Debug, Clone)]
@@ -208,12 +209,15 @@ pub fn read_set(reader: &mut Reader<'_>) -> SetRead {
     };
     let gate = read_gate(reader, &document);
     let plan = read_plan(reader, &document);
+    let publish = read_publish(reader, &document);
     let series = read_series(reader, &document);
     let mut data = Vec::new();
     let language = head.as_ref().map(|head| head.language);
     let shared = Shared { glasses, inks, answers, language };
     let editions = read_editions(reader, &document, &shared, &mut data);
     let readers = ReadersRead::tables(reader, &document, (known, gated), file, &mut data);
+    let publish = publish.filter(|publish| editions.as_ref().is_none_or(|all| check_edition(reader, publish, all)));
+    let head = head.zip(publish).map(|(head, publish)| SetSpec { publish, ..head });
     let set = assemble(head, known, (gate, plan), editions).filter(|_| series.is_some());
     SetRead { set, exercises, series: series.unwrap_or_default(), gated, readers, data }
 }
@@ -321,6 +325,7 @@ fn read_head(reader: &mut Reader<'_>, table: &Table<'_>) -> Option<SetSpec> {
         gate: None,
         plan: None,
         back: Vec::new(),
+        publish: Publish::default(),
         editions: Vec::new(),
     })
 }

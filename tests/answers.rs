@@ -20,7 +20,7 @@ use depthpress::render::png::{Scratch, png};
 use depthpress::render::svg::svg;
 use depthpress::scene::{At, Companions, Depth, Eyes, Feature, Form, Scaling, Scene, Shape, Side, Size};
 use depthpress::solve::solve;
-use depthpress::spec::{Answers, Colours, Edition, Formats, Hand, PageFormat, SetSpec, TextSize};
+use depthpress::spec::{Answers, Colours, Edition, Formats, Front, Hand, PageFormat, SetSpec, TextSize};
 use depthpress::units::{Mm, Ppi};
 use kurbo::{Rect, Shape as _};
 
@@ -82,6 +82,10 @@ impl Set {
             viewer: VIEWER,
             gate: None,
             plan: None,
+            licence: None,
+            releases: Vec::new(),
+            contact: None,
+            front: Front::USUAL.to_vec(),
             back: Vec::new(),
             publish: depthpress::spec::Publish::default(),
             editions: vec![edition],

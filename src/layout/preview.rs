@@ -97,7 +97,8 @@ const GAP: f64 = 18.0;
 /// # Errors
 /// A character that the typeface does not have.
 pub fn watermark(words: &str, size: Size) -> Result<Sheet, MissingGlyph> {
-    let style = Style { face: Face::Bold, size: Mm(SIZE).to_pt(), leading: Mm(SIZE), tone: Tone::FULL, align: Align::Start };
+    let style =
+        Style { face: Face::Bold, size: Mm(SIZE).to_pt(), leading: Mm(SIZE), tone: Tone::FULL, align: Align::Start };
     let line = TYPESETTER.with_borrow_mut(|setter| setter.paragraph(words, &style, Mm(f64::from(f32::MAX))))?;
     let (outline, step) = (outline(line.lines.iter().flat_map(|line| &line.runs)), line.widest.0 + GAP);
     // Turned about the middle of the sheet; lines as long as its diagonal cover every corner.

@@ -10,6 +10,7 @@ pub mod data;
 pub mod depth;
 pub mod document;
 pub mod field;
+pub mod parts;
 pub mod picture;
 pub mod plan;
 pub mod publish;
@@ -34,7 +35,7 @@ use crate::plan::Practice;
 use crate::units::Ppi;
 
 pub use colours::{Accepted, Colours, MediumSource};
-pub use plan::Back;
+pub use parts::{Back, Front, Licence, Release};
 pub use publish::Publish;
 pub use quantity::Share;
 
@@ -67,6 +68,14 @@ pub struct SetSpec {
     pub gate: Option<String>,
     /// Over how many weeks and days its pages come, if it has a plan.
     pub plan: Option<read::Placed<Practice>>,
+    /// What a reader may do with it, if the author says so.
+    pub licence: Option<Licence>,
+    /// Its versions, the newest first; may be empty.
+    pub releases: Vec<Release>,
+    /// Where to write about errors.
+    pub contact: Option<String>,
+    /// The parts before its exercises, in the order of the book.
+    pub front: Vec<Front>,
     /// The parts after its exercises, in the order of the book.
     pub back: Vec<Back>,
     /// What a bundle shows of it beforehand.

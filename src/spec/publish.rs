@@ -34,11 +34,7 @@ pub const PUBLISH: TableSpec = TableSpec {
             Takes::Text(40),
             "What stands across every preview. Left out: the title of the set.",
         ),
-        Field::optional(
-            "edition",
-            Takes::Id,
-            "The edition whose pages are previewed. Left out: the first of the set.",
-        ),
+        Field::optional("edition", Takes::Id, "The edition whose pages are previewed. Left out: the first of the set."),
     ]],
     doc: "What `bundle` shows of the set before anyone has it: previews of the cover and of some exercise pages, reduced, with a \
           watermark and the words “not to scale”. Answers are never shown. May be left out.",
@@ -81,7 +77,12 @@ pub(super) fn check_edition(reader: &mut Reader<'_>, publish: &Publish, editions
     }
     let message = format!("`[publish]` previews edition `{}`, which the set does not have", shown(&asked.value));
     let ids = editions.iter().map(|edition| edition.id.as_str());
-    reader.push(unknown(message, asked, nearest(&asked.value, ids), "name one of the editions, or leave `edition` out"));
+    reader.push(unknown(
+        message,
+        asked,
+        nearest(&asked.value, ids),
+        "name one of the editions, or leave `edition` out",
+    ));
     false
 }
 

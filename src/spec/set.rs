@@ -13,7 +13,8 @@ use super::colours::{self, GlassesRead, InksRead, read_colours, read_glasses, re
 use super::data::{DataKind, DataRef};
 use super::document::Document;
 use super::field::{Field, TableForm, TableSpec, Takes};
-use super::plan::{BACK, PLAN, read_back, read_plan};
+use super::parts::{BACK, CONTACT, FRONT, LICENCE, RELEASE, read_back, read_front, read_licence, read_releases};
+use super::plan::{PLAN, read_plan};
 use super::publish::{PUBLISH, check_edition, read_publish};
 use super::read::{Named, Placed, Word};
 use super::reader::{Reader, SeriesPart};
@@ -68,7 +69,9 @@ pub const SET: TableSpec = TableSpec {
             "Where the answers stand, if any page asks something: `turned` on the last pages, upside down; `file` in \
              files of their own, beside the book; `none` in `report.json` alone.",
         ),
+        FRONT,
         BACK,
+        CONTACT,
     ]],
     doc: "The book as a whole.",
 };
@@ -163,8 +166,20 @@ pub const SERIES: TableSpec = TableSpec {
 const MOST_EDITIONS: usize = 20;
 
 /// The tables of `set.toml`, in the order of the reference.
-pub const TABLES: &[&TableSpec] =
-    &[&SET, &VIEWER, &colours::GLASSES, &colours::INKS, &GATE, &PLAN, &SERIES, &PUBLISH, &EDITION, &READER];
+pub const TABLES: &[&TableSpec] = &[
+    &SET,
+    &VIEWER,
+    &colours::GLASSES,
+    &colours::INKS,
+    &GATE,
+    &PLAN,
+    &SERIES,
+    &PUBLISH,
+    &EDITION,
+    &READER,
+    &LICENCE,
+    &RELEASE,
+];
 
 /// What `set.toml` gives: the exercises can be read even where the rest is broken.
 #[derive(Debug, Clone)]
@@ -196,10 +211,13 @@ pub fn read_set(reader: &mut Reader<'_>) -> SetRead {
     let exercises = head.as_ref().map(|t| read_exercises(reader, t)).unwrap_or_default();
     let answers = head.as_ref().and_then(|t| t.one_of(reader, "answers", &PLACES));
     let file = head.as_ref().and_then(|t| read_readers_file(reader, t));
-    let planned = document.has(PLAN.name);
-    let back = head.as_ref().and_then(|t| read_back(reader, t, planned));
-    let head = head.and_then(|t| read_head(reader, &t)).zip(back);
-    let head = head.map(|(head, back)| SetSpec { back, ..head });
+    let parts = head.as_ref().map(|t| (read_front(reader, t), read_back(reader, t, &document)));
+    let head = head.and_then(|t| read_head(reader, &t)).zip(parts);
+    let head = head.and_then(|(head, (front, back))| Some(SetSpec { front: front?, back: back?, ..head }));
+    let licence = read_licence(reader, &document);
+    let issued = head.as_ref().map(|head| (head.version.as_str(), head.date.as_str()));
+    let releases = read_releases(reader, &document, issued);
+    let head = head.and_then(|head| Some(SetSpec { licence: licence?, releases: releases?, ..head }));
     let gated = document.has(GATE.name);
     let known = document.table(reader, &VIEWER).and_then(|t| read_viewer(reader, t, gated));
     let glasses = document.table(reader, &colours::GLASSES).and_then(|t| read_glasses(reader, t));
@@ -306,6 +324,7 @@ fn read_head(reader: &mut Reader<'_>, table: &Table<'_>) -> Option<SetSpec> {
     let title = table.get(reader, "title");
     let summary = table.maybe(reader, "summary");
     let author = table.maybe(reader, "author");
+    let contact = table.maybe(reader, "contact");
     let version = table.get(reader, "version");
     let date = table.get(reader, "date");
     let language = table.one_of(reader, "language", &Language::ALL);
@@ -324,6 +343,10 @@ fn read_head(reader: &mut Reader<'_>, table: &Table<'_>) -> Option<SetSpec> {
         reader: None,
         gate: None,
         plan: None,
+        licence: None,
+        releases: Vec::new(),
+        contact: contact?,
+        front: Vec::new(),
         back: Vec::new(),
         publish: Publish::default(),
         editions: Vec::new(),

@@ -108,7 +108,7 @@ pub(super) fn write(
         Studio { title: &book.set.title, mark, stamp, refused: &refused, scratch: Scratch::default() };
     let mut previews = Vec::new();
     let chosen = chosen(book);
-    let is_shown = |sheet: &&Sheet| sheet.number == 1 || chosen.contains(&sheet.id.as_str());
+    let is_shown = |sheet: &&Sheet| sheet.id == "cover" || chosen.contains(&sheet.id.as_str());
     for (number, sheet) in laid.sheets.iter().filter(is_shown).enumerate() {
         let file = format!("previews/{number}-{}.png", sheet.id);
         stage.write(&file, &studio.preview(sheet)?.to_png(&sheet.id)?)?;

@@ -162,7 +162,23 @@ impl<'a> Run<'a> {
         let extent = self.extent(job.book, job.edition, laid)?;
         let folder = format!("{}{}", job.below, job.edition.id);
         let stage = output.stage(&folder, extent.whole)?;
-        let files = self.files(job, laid, &extent, &stage)?;
+        self.made(job, laid, &extent, (&stage, &folder))
+    }
+
+    /// Makes every file of one edition and leaves them waiting in this folder.
+    pub(super) fn edition_in(&self, job: &Job<'_>, laid: &LaidOut, stage: &Stage) -> Result<Written, Error> {
+        let extent = self.extent(job.book, job.edition, laid)?;
+        self.made(job, laid, &extent, (stage, &job.edition.id))
+    }
+
+    fn made(
+        &self,
+        job: &Job<'_>,
+        laid: &LaidOut,
+        extent: &Extent,
+        (stage, folder): (&Stage, &str),
+    ) -> Result<Written, Error> {
+        let files = self.files(job, laid, extent, stage)?;
         Ok(Written {
             set: job.book.set.id.clone(),
             edition: job.edition.id.clone(),
@@ -174,8 +190,8 @@ impl<'a> Run<'a> {
         })
     }
 
-    /// Makes every file of one edition and leaves them waiting in this folder; their names and sizes.
-    pub(super) fn files(
+    /// Makes every file of one edition; their names and sizes.
+    fn files(
         &self,
         job: &Job<'_>,
         laid: &LaidOut,
@@ -224,7 +240,7 @@ impl<'a> Run<'a> {
         Ok(files)
     }
 
-    pub(super) fn extent(&self, book: &Book<'_>, edition: &Edition, laid: &LaidOut) -> Result<Extent, Error> {
+    fn extent(&self, book: &Book<'_>, edition: &Edition, laid: &LaidOut) -> Result<Extent, Error> {
         let pages = count(&laid.sheets);
         let asked = self.request.pages.as_ref();
         Extent::new(edition, pages, self.request.formats, asked).ok_or_else(|| Error::PageRange {

@@ -104,8 +104,7 @@ pub(super) fn write(
     let refused = |missing: MissingGlyph| Error::Layout { set, diagnostics: vec![unwritable(book, &missing)] };
     let mark = book.set.publish.watermark.as_ref().map_or(book.set.title.as_str(), |mark| &mark.value);
     let stamp = tongue.say("bundle-not-to-scale");
-    let mut studio =
-        Studio { title: &book.set.title, mark, stamp, refused: &refused, scratch: Scratch::default() };
+    let mut studio = Studio { title: &book.set.title, mark, stamp, refused: &refused, scratch: Scratch::default() };
     let mut previews = Vec::new();
     let chosen = chosen(book);
     let is_shown = |sheet: &&Sheet| sheet.id == "cover" || chosen.contains(&sheet.id.as_str());

@@ -29,7 +29,7 @@ const MOST_PPI: u32 = 80;
 /// The most pixels that a page on a preview takes.
 const ROOM: (f64, f64) = (1100.0, 950.0);
 /// The watermark: this grey, by this share of 255. Seen on white and on black, and quiet on both.
-const SHADE: (u8, u8) = (128, 82);
+const SHADE: (u8, u8) = (128, 96);
 /// The line around a page.
 const EDGE: u8 = 0xb4;
 
@@ -150,11 +150,11 @@ impl Studio<'_> {
         let mut page = Picture::of(sheet, ppi, &mut self.scratch)?;
         let across = watermark(self.mark, sheet.size).map_err(self.refused)?;
         page.shade(&Picture::of(&across, ppi, &mut self.scratch)?, SHADE.0, SHADE.1);
-        let top = ((height - real(page.height) - 130.0) / 2.0).floor();
+        let top = ((height - real(page.height) - 124.0) / 2.0).floor();
         let (middle, below) = (width / 2.0, top + real(page.height));
         let labels = [
-            label(&self.stamp, (middle, below + 66.0), 21.0, true, true),
-            label(self.title, (middle, below + 130.0), 15.0, true, false),
+            label(&self.stamp, (middle, below + 64.0), 18.0, true, true),
+            label(self.title, (middle, below + 124.0), 14.0, true, false),
         ];
         let mut picture = self.card((width, height), &labels)?;
         let at = ((picture.width - page.width) / 2, whole(top));
@@ -172,7 +172,7 @@ impl Studio<'_> {
         let (width, height) = (CONTACT.0, (HEAD + real(grid.rows) * grid.pitch.1 - BETWEEN + FOOT).ceil());
         let mut labels = vec![
             label(self.title, (width / 2.0, 105.0), 30.0, true, false),
-            label(&self.stamp, (width / 2.0, height - 70.0), 21.0, true, true),
+            label(&self.stamp, (width / 2.0, height - 70.0), 18.0, true, true),
         ];
         for (index, sheet) in sheets.iter().enumerate() {
             let (x, y) = grid.at(index);

@@ -3,7 +3,6 @@
 
 use std::fmt::Write as _;
 
-use crate::colour::Filter;
 use crate::language::Tongue;
 use crate::layout::fonts;
 use crate::spec::{Edition, Hand, MediumSource, PageFormat, SetSpec, TextSize};
@@ -57,8 +56,7 @@ pub(super) fn readme(set: &SetSpec, editions: &[&Edition], names: &Names) -> Str
 fn needs(set: &SetSpec, editions: &[&Edition], tongue: &Tongue) -> Vec<String> {
     let mut needs: Vec<String> = Vec::new();
     for edition in editions {
-        let filter = |filter: Filter| tongue.say(&format!("filter-{}", filter.name()));
-        let [left, right] = edition.glasses.pair().map(filter);
+        let [left, right] = worn(edition, tongue);
         let pair = tongue.tell("bundle-need-glasses", &[("left", left.into()), ("right", right.into())]);
         if !needs.contains(&pair) {
             needs.push(pair);
@@ -72,6 +70,11 @@ fn needs(set: &SetSpec, editions: &[&Edition], tongue: &Tongue) -> Vec<String> {
     }
     needs.push(tongue.tell("bundle-need-room", &[("distance", tongue.cm(set.viewer.distance, 1).into())]));
     needs
+}
+
+/// The filters of an edition as worn: before the left eye, before the right eye.
+fn worn(edition: &Edition, tongue: &Tongue) -> [String; 2] {
+    [&edition.glasses.left, &edition.glasses.right].map(|filter| tongue.say(&format!("filter-{}", filter.name())))
 }
 
 /// Whether an edition is printed. Where nothing is said of that, a sheet of paper is.
@@ -89,7 +92,7 @@ fn table(editions: &[&Edition], tongue: &Tongue) -> String {
     let mut rows = vec![heads.map(|head| tongue.say(&format!("bundle-column-{head}")))];
     for edition in editions {
         let ground = tongue.say(&format!("bundle-ground-{}", edition.ground.name()));
-        let [left, right] = edition.glasses.pair().map(|eye: Filter| tongue.say(&format!("filter-{}", eye.name())));
+        let [left, right] = worn(edition, tongue);
         let text = tongue.say(&format!("bundle-text-{}", edition.text.name()));
         let hand = tongue.say(&format!("bundle-hand-{}", edition.hand.name()));
         rows.push([
@@ -200,7 +203,7 @@ impl Text {
     }
 
     fn item(&mut self, words: &str) {
-        if !self.0.ends_with("\n\n") && !self.0.lines().last().is_some_and(|l| l.starts_with(['-', ' '])) {
+        if !self.0.lines().last().is_some_and(|line| line.starts_with("- ") || line.starts_with("  ")) {
             self.gap();
         }
         self.0.push_str(&hanging("- ", words));

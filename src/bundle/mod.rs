@@ -21,6 +21,7 @@ pub mod load;
 pub mod pictures;
 mod planned;
 pub mod prepare;
+pub mod publish;
 pub mod readers;
 pub mod report;
 pub mod run;

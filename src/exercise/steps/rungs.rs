@@ -118,7 +118,8 @@ impl Draws for Rungs {
     }
 
     fn draw(&self, rung: &Rung<'_>) -> Drawn {
-        Drawn { effort: Effort::held(self.stay), ..Drawn::plain(self.scene(rung.level, rung.tongue), self.words()) }
+        let words = self.words(rung.tongue);
+        Drawn { effort: Effort::held(self.stay), ..Drawn::plain(self.scene(rung.level, rung.tongue), words) }
     }
 }
 
@@ -180,24 +181,22 @@ impl Rungs {
     }
 
     /// The words; they are the same on every level.
-    fn words(&self) -> Words {
-        let name = words::shape_name(&self.target.shape);
-        let last = self.count;
+    fn words(&self, tongue: &Tongue) -> Words {
+        let watch = self.target.watch;
+        let shape = words::shape_noun(&self.target.shape, tongue);
+        let shape = [("shape", (&shape).into())];
         Words {
-            goal: format!("Climb from rung 1 to rung {last}, one small step at a time."),
+            goal: tongue.tell("rungs-goal", &[("last", self.count.into())]),
             setup: String::new(),
             steps: vec![
-                format!("Look at rung 1 until you see one {name}."),
-                words::check_step(self.target.watch, "Check that", "are both there."),
-                format!("Stay for {}, then go to the next number.", words::seconds(self.stay)),
-                "Stop at the first rung that stays double. Go back one rung.".to_owned(),
-                "Write down your last single rung. Then look far away.".to_owned(),
+                tongue.tell("rungs-look", &shape),
+                words::check_both(watch, tongue),
+                tongue.tell("rungs-stay", &[words::time(self.stay, tongue)]),
+                tongue.say("rungs-stop"),
+                tongue.say("rungs-write"),
             ],
-            see: words::with_marks(
-                format!("One single {name} on the rung you look at. Each rung asks a little more."),
-                self.target.watch,
-            ),
-            one_part: words::one_part(self.target.watch),
+            see: words::with_marks(tongue.tell("rungs-see", &shape), watch, tongue),
+            one_part: words::one_part(watch, tongue),
         }
     }
 }

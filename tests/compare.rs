@@ -304,7 +304,9 @@ fn another_seed_is_major_where_answers_follow_from_it() {
     }
     // A release is printed in the book: it says which questions, and no answer.
     let release = pair.json().0["release"]["toml"].as_str().unwrap().to_owned();
-    assert!(release.contains("answers to questions") && !release.contains("answer was"), "{release}");
+    assert!(release.contains("(`float`): other answers to questions "), "{release}");
+    assert!(release.contains("; other depths; ") && !release.contains("toward"), "{release}");
+    assert!(erratum(&pair).contains("It tells answers"));
 }
 
 /// Ids and answers of the questions of the page `float`, from the report of a rendered edition.
@@ -502,7 +504,8 @@ fn a_set_that_does_not_read_is_no_comparison() {
     let output = pair.run(&["--json"]);
     let report: Value = serde_json::from_slice(&output.stdout).unwrap();
     assert_eq!((output.status.code(), &report["comparison"]), (Some(2), &Value::Null));
-    assert_eq!(report["findings"][0]["severity"], "error");
+    let errors = report["findings"].as_array().unwrap().iter().filter(|finding| finding["severity"] == "error");
+    assert!(0 < errors.count());
     assert_eq!(run(&pair.path("nowhere"), &pair.path("new"), &[]).status.code(), Some(2));
     assert_eq!(pair.run(&["--ppi", "10"]).status.code(), Some(2));
 }
@@ -579,9 +582,9 @@ fn told(path: &Path) -> SetFacts {
 fn no_demo_set_differs_from_itself() {
     for set in ["harbour-lights", "tide-ladder", "gallery"] {
         let path = Path::new(env!("CARGO_MANIFEST_DIR")).join("specs").join(set);
-        let (one, two) = (told(&path), told(&path));
-        assert!(!one.pages.is_empty());
-        let Comparison { class, set, editions, pages, renumbered, .. } = compare(&one, &two);
+        let facts = told(&path);
+        assert!(!facts.pages.is_empty());
+        let Comparison { class, set, editions, pages, renumbered, .. } = compare(&facts, &facts);
         assert!(class.is_none() && set.is_empty() && editions.is_empty() && pages.is_empty() && renumbered.is_empty());
     }
 }

@@ -60,6 +60,8 @@ pub struct PageChange {
     pub happened: Happened,
     /// Whether it stands elsewhere in the order of the book.
     pub moved: bool,
+    /// Whether it asks something: its depths then tell answers.
+    pub asks: bool,
     /// The weightiest of its differences.
     pub class: Class,
     /// For each edition: its number in the old set and in the new one.
@@ -179,6 +181,7 @@ fn whole(page: &PageFacts, happened: Happened) -> PageChange {
         title: page.title.clone(),
         happened,
         moved: false,
+        asks: !page.questions.is_empty(),
         class,
         numbers,
         differences: Vec::new(),
@@ -202,6 +205,7 @@ fn changed(old: &PageFacts, new: &PageFacts, moved: bool) -> Option<PageChange> 
         title: new.title.clone(),
         happened: Happened::Changed,
         moved,
+        asks: !old.questions.is_empty() || !new.questions.is_empty(),
         class,
         numbers: editions.into_iter().map(|edition| (edition.clone(), pair(edition))).collect(),
         differences,

@@ -68,6 +68,8 @@ pub(super) fn label(name: &str) -> String {
         return (*words).to_owned();
     }
     let (bare, _) = unit(name);
+    let bare = bare.replacen("colour.glasses.1.", "left filter ", 1).replacen("colour.glasses.2.", "right filter ", 1);
+    let bare = bare.replacen("colour.medium.", "medium ", 1).replacen("colour.", "forecast ", 1);
     bare.trim_start_matches("viewer.").replace(['.', '_'], " ")
 }
 
@@ -158,5 +160,7 @@ mod tests {
         assert_eq!(label("viewer.ipd_range_mm"), "ipd range");
         assert_eq!(label("farthest.parallax_mm"), "farthest parallax");
         assert_eq!(label("plan.block_s"), "plan block");
+        assert_eq!(label("colour.glasses.1.leak"), "left filter leak");
+        assert_eq!(label("colour.medium.lamp"), "medium lamp");
     }
 }

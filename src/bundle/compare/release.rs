@@ -1,6 +1,7 @@
 //! A `[[release]]` for `set.toml`: one sentence for each thing that differs, short enough for the page of versions.
 //!
-//! That page is part of the book, so no answer stands in it. All numbers are in the erratum.
+//! That page is part of the book, so nothing in it may tell an answer: of pages that ask something neither answers nor
+//! depths are told. All numbers are in the erratum.
 
 use super::diff::{Change, Comparison, Happened, ItemChange, PageChange};
 use super::name::label;
@@ -63,10 +64,17 @@ fn page_parts(page: &PageChange) -> Vec<String> {
         Happened::Changed => {}
     }
     let mut parts: Vec<String> = page.moved.then(|| "at another place in the book".to_owned()).into_iter().collect();
-    parts.extend(features(&page.features));
     parts.extend(questions(&page.questions));
+    parts.extend(if page.asks { veiled(&page.features) } else { features(&page.features) });
     parts.extend(facts(&page.differences));
     parts
+}
+
+/// That the art changed, on a page where more would tell answers.
+fn veiled(items: &[ItemChange]) -> Vec<String> {
+    let deep = |item: &ItemChange| item.differences.iter().any(|change| change.name.ends_with("demand_pd"));
+    let words = if items.iter().any(deep) { "other depths" } else { "other art" };
+    if items.is_empty() { Vec::new() } else { vec![words.to_owned()] }
 }
 
 /// "`near` and 4 with it: demand was 2 pd toward, now 3 pd toward", one for all that changed alike.

@@ -4,8 +4,8 @@ use std::ops::RangeInclusive;
 use std::path::PathBuf;
 
 use crate::bundle::shard::{MOST_SHARDS, Shard};
+use crate::spec::editions::EDITION;
 use crate::spec::field::{Limits, Takes};
-use crate::spec::set::EDITION;
 use crate::spec::viewer::VIEWER;
 use crate::units::{Dimension, Mm, Ppi, Quantity, QuantityError};
 

@@ -17,9 +17,11 @@ pub mod ghost;
 pub mod grid;
 pub mod parts;
 pub mod plot;
+pub mod preview;
 pub mod sheet;
 pub mod swatch;
 pub mod text;
+pub mod things;
 
 use std::cell::RefCell;
 

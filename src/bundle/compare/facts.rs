@@ -186,7 +186,7 @@ fn of_edition(edition: &Edition, inked: &Inked) -> Facts {
 
 fn of_page(book: &Book<'_>, solved: &SolvedPage, numbers: BTreeMap<String, u32>) -> PageFacts {
     let page = &solved.page;
-    let mut told = page_facts(book, solved);
+    let mut told = page_facts(book.set, solved);
     let questions = told.as_object_mut().and_then(|told| told.remove("questions")).unwrap_or_default();
     let grade = solved.difficulty.as_ref().map(|difficulty| value(&DifficultyPart::new(difficulty, &book.set.viewer)));
     let mut facts = flat(&told);

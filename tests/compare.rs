@@ -436,6 +436,28 @@ fn title_summary_and_resolution_are_patches() {
     assert_eq!(values(&pair.is("patch", "1.2.4")["editions"][0]["differences"], "ppi"), (&json!(72), &json!(96)));
 }
 
+/// What a raise is told by is no difference; what was told before is.
+#[test]
+fn releases_are_history_and_the_licence_is_words() {
+    let pair = Pair::new();
+    let release = |version: &str, what: &str| {
+        format!("\n[[release]]\nversion = \"{version}\"\ndate = \"2026-05-04\"\nchanges = [\"{what}\"]\n")
+    };
+    let before = release("1.2.3", "The lamp came in.");
+    fs::write(pair.path("old/set.toml"), format!("{SET}{before}")).unwrap();
+    fs::write(pair.path("new/set.toml"), format!("{SET}{}{before}", release("1.2.4", "A word."))).unwrap();
+    let (report, code) = pair.version("1.2.4").json();
+    assert_eq!((&report["version"]["outcome"], code), (&json!("raised-for-nothing"), Some(0)), "{report:#}");
+    pair.change("set.toml", "The lamp came in.", "The lamp came in again.");
+    pair.change("set.toml", "[viewer]", "[licence]\nname = \"One household\"\n\n[viewer]");
+    let (report, _) = pair.json();
+    let found = &report["comparison"];
+    assert_eq!(found["class"], "patch");
+    assert_eq!(values(&found["set"], "licence.name"), (&Value::Null, &json!("One household")));
+    let changes = values(&found["set"], "releases.1.2.3");
+    assert_eq!(changes, (&json!(["The lamp came in."]), &json!(["The lamp came in again."])));
+}
+
 #[test]
 fn dots_are_compared_by_their_draw_and_their_figures() {
     let pair = Pair::new();

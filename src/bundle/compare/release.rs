@@ -66,7 +66,11 @@ fn page_parts(page: &PageChange) -> Vec<String> {
     let mut parts: Vec<String> = page.moved.then(|| "at another place in the book".to_owned()).into_iter().collect();
     parts.extend(questions(&page.questions));
     parts.extend(if page.asks { veiled(&page.features) } else { features(&page.features) });
-    parts.extend(facts(&page.differences));
+    // Answers in other languages, and art that is words.
+    let veiled = |change: &&Change| change.name.starts_with("questions.") || change.name.starts_with("art.");
+    let open: Vec<Change> = page.differences.iter().filter(|change| !veiled(change)).cloned().collect();
+    parts.extend((open.len() < page.differences.len()).then(|| "other art or answers in another language".to_owned()));
+    parts.extend(facts(&open));
     parts
 }
 
@@ -140,6 +144,7 @@ fn facts(differences: &[Change]) -> Vec<String> {
 
 #[cfg(test)]
 mod tests {
+    use super::super::class::Class;
     use super::*;
 
     #[test]
@@ -152,6 +157,32 @@ mod tests {
                 && sentence.ends_with("; more in the erratum.")
         );
         assert_eq!(told("Page 3", &["new".to_owned()]), "Page 3: new.");
+    }
+
+    #[test]
+    fn no_answer_is_told() {
+        let change =
+            |name: &str| Change { name: name.to_owned(), class: Class::Major, old: "up".into(), new: "left".into() };
+        let item = |id: &str, name: &str| ItemChange {
+            id: id.to_owned(),
+            happened: Happened::Changed,
+            class: Class::Major,
+            differences: vec![change(name)],
+        };
+        let page = PageChange {
+            id: "gap".to_owned(),
+            title: "Gap".to_owned(),
+            happened: Happened::Changed,
+            moved: false,
+            asks: true,
+            class: Class::Major,
+            numbers: std::collections::BTreeMap::new(),
+            differences: vec![change("questions.de.1.answer")],
+            features: vec![item("star", "demand_pd"), item("ring", "at_mm")],
+            questions: vec![item("1", "answer")],
+        };
+        let parts = page_parts(&page);
+        assert_eq!(parts, ["another answer to question 1", "other depths", "other art or answers in another language"]);
     }
 
     #[test]

@@ -87,7 +87,7 @@ pub(super) fn label(name: &str) -> String {
     }
     if let Some((first, language, rest)) = in_language(name) {
         let name = if rest.is_empty() { first.to_owned() } else { format!("{first}.{rest}") };
-        return format!("{} in {}", label(&name), language.name());
+        return format!("{} ({})", label(&name), language.tag());
     }
     if let Some(version) = name.strip_prefix("releases.") {
         return format!("what is told of version {version}");
@@ -193,8 +193,8 @@ mod tests {
         assert_eq!(label("viewer.ipd_range_mm"), "ipd range");
         assert_eq!(label("farthest.parallax_mm"), "farthest parallax");
         assert_eq!(label("plan.block_s"), "plan block");
-        assert_eq!(label("words.de.goal"), "the goal in German");
-        assert_eq!(label("title.es"), "title in Spanish");
+        assert_eq!(label("words.de.goal"), "the goal (de)");
+        assert_eq!(label("title.es"), "title (es)");
         assert_eq!(label("releases.1.2.0"), "what is told of version 1.2.0");
         assert_eq!(label("colour.glasses.1.leak"), "left filter leak");
         assert_eq!(label("colour.medium.lamp"), "medium lamp");

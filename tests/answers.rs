@@ -66,6 +66,7 @@ impl Set {
             language: Language::En,
             text: TextSize::Standard,
             hand: Hand::Right,
+            gated: true,
             place: Place::start_of(FileId(0)),
         };
         let spec = SetSpec {
@@ -94,7 +95,7 @@ impl Set {
     }
 
     pub fn book(&self) -> Book<'_> {
-        Book { set: &self.spec, pages: &self.pages, defaults: &[] }
+        Book { set: &self.spec, pages: &self.pages, others: &[], defaults: &[] }
     }
 
     pub fn lay_out(&self) -> LaidOut {

@@ -20,6 +20,7 @@ use crate::spec::{Edition, MediumSource, SetSpec};
 use crate::units::{Mm, Ppi, plain};
 
 use super::inked::Inked;
+use super::issue::{self, Told};
 use super::load::Loaded;
 use super::planned;
 
@@ -30,6 +31,8 @@ pub struct Prepared {
     pub set: Option<SetSpec>,
     /// The exercise pages that could be solved, in book order.
     pub pages: Vec<SolvedPage>,
+    /// Set and pages in the other languages of its editions.
+    pub others: Vec<Told>,
     /// Whether these are all pages of the set.
     pub complete: bool,
     /// The texts of all files, for messages.
@@ -66,8 +69,10 @@ pub struct SolvedPage {
 pub struct Book<'a> {
     /// The set.
     pub set: &'a SetSpec,
-    /// Its exercise pages.
+    /// Its exercise pages, in its own language.
     pub pages: &'a [SolvedPage],
+    /// The same in the other languages of its editions.
+    pub others: &'a [Told],
     /// What a default decides, where that shapes depth.
     pub defaults: &'a [Diagnostic],
 }
@@ -99,17 +104,18 @@ impl Prepared {
     /// The set as a book to look at, not to render: the checks may have found errors. `None` while a page is missing.
     pub fn draft(&self) -> Option<Book<'_>> {
         let set = self.set.as_ref().filter(|_| self.complete)?;
-        Some(Book { set, pages: &self.pages, defaults: &self.defaults })
+        Some(Book { set, pages: &self.pages, others: &self.others, defaults: &self.defaults })
     }
 }
 
 impl Book<'_> {
     /// Lays out one edition of the book, or says what does not fit in it.
     pub fn lay_out(&self, edition: &Edition, inked: &Inked) -> Result<LaidOut, Vec<Diagnostic>> {
-        let pages: Vec<_> = self.pages.iter().map(SolvedPage::in_book).collect();
+        let issue = self.issue(edition);
+        let pages: Vec<_> = issue.pages.iter().map(|page| page.in_book()).collect();
         let Inked { plan, views } = inked;
         let laid = layout::lay_out(&layout::Book {
-            set: self.set,
+            set: issue.set,
             edition,
             plan,
             views,
@@ -133,7 +139,17 @@ pub fn gather(loaded: Loaded, ppi: Option<Ppi>) -> Prepared {
     for edition in set.iter_mut().flat_map(|set| &mut set.editions) {
         edition.ppi = ppi.unwrap_or(edition.ppi);
     }
-    Prepared { set, pages: Vec::new(), complete: false, sources, diagnostics, defaults, exercises, readers }
+    Prepared {
+        set,
+        pages: Vec::new(),
+        others: Vec::new(),
+        complete: false,
+        sources,
+        diagnostics,
+        defaults,
+        exercises,
+        readers,
+    }
 }
 
 /// Expands, solves and checks what was read, for the viewer of the set.
@@ -169,6 +185,7 @@ pub(super) fn solve_set(
     lint_pages(set, exercises, inked, &mut pages, diagnostics);
     if complete {
         diagnostics.extend(planned::check(set, &pages));
+        diagnostics.extend(issue::check(set, &pages));
     }
     Solved { pages, complete }
 }

@@ -4,6 +4,7 @@
 //! here solves, draws or writes a page.
 
 mod check;
+mod compare;
 mod console;
 mod convert;
 mod findings;
@@ -39,6 +40,7 @@ struct Args {
 enum Command {
     Render(render::Args),
     Check(check::Args),
+    Compare(compare::Args),
     Convert(convert::Args),
     Inks(inks::Args),
     Kinds(kinds::Args),
@@ -78,6 +80,7 @@ pub fn run(args: impl IntoIterator<Item = OsString>) -> ExitCode {
     let done = match &args.command {
         Command::Render(args) => render::run(args, &console),
         Command::Check(args) => check::run(args, &console),
+        Command::Compare(args) => compare::run(args, &console),
         Command::Convert(args) => convert::run(args, &console),
         Command::Inks(args) => inks::run(args, &console),
         Command::Kinds(args) => kinds::run(args, &console),

@@ -342,7 +342,7 @@ fn place(feature: &SolvedFeature, middle: Point) -> Placed {
 }
 
 /// Width and height of the drawn bounding box of a feature, mm; of a path: of its cyclopean line and its weight.
-pub(super) fn size(feature: &SolvedFeature) -> Size {
+pub(in crate::layout) fn size(feature: &SolvedFeature) -> Size {
     match &feature.form {
         SolvedForm::Shape { extent, .. } => Size::from(*extent),
         SolvedForm::Dots(dots) => Size::from(dots.extent),

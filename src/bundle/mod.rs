@@ -22,6 +22,7 @@ pub mod pictures;
 mod planned;
 pub mod prepare;
 pub mod readers;
+mod reading_report;
 pub mod report;
 pub mod run;
 pub mod shard;

@@ -88,6 +88,7 @@ impl Set {
             contact: None,
             front: Front::USUAL.to_vec(),
             back: Vec::new(),
+            publish: depthpress::spec::Publish::default(),
             editions: vec![edition],
         };
         let pages = pages.iter().zip(0..).map(|(&(count, style), index)| asking(index, count, STYLES[style]));

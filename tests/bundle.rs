@@ -69,6 +69,7 @@ impl Set {
             contact: None,
             front: Front::USUAL.to_vec(),
             back: Vec::new(),
+            publish: depthpress::spec::Publish::default(),
             editions: vec![
                 edition("a4", PageFormat::A4, Ground::White),
                 edition("screen", PageFormat::Wide, Ground::Black),

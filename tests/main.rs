@@ -19,6 +19,7 @@ mod bad_specs;
 mod balance;
 mod base;
 mod bundle;
+mod bundles;
 mod check_pages;
 mod choices;
 mod cli;

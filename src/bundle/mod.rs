@@ -21,6 +21,7 @@ pub mod load;
 pub mod pictures;
 mod planned;
 pub mod prepare;
+pub mod publish;
 pub mod readers;
 mod reading_report;
 pub mod report;

@@ -2,6 +2,8 @@
 //!
 //! Goes on after problems as far as it can, so that one run names them all.
 
+use std::collections::BTreeSet;
+use std::path::PathBuf;
 use std::sync::Arc;
 
 use crate::diagnostics::{Diagnostic, Diagnostics, Severity, Sources, codes};
@@ -45,6 +47,10 @@ pub struct Prepared {
     pub exercises: Vec<Exercise>,
     /// The readers that could be read.
     pub readers: Vec<ReaderSpec>,
+    /// The folder of `set.toml`; empty for the working folder.
+    pub home: PathBuf,
+    /// The pictures that its exercises name, by their paths from there.
+    pub pictures: BTreeSet<String>,
 }
 
 /// An exercise page with its offsets.
@@ -134,7 +140,7 @@ fn in_edition(problem: Diagnostic, edition: &Edition) -> Diagnostic {
 /// Takes what was read, and solves nothing. A resolution given here stands in for that of every edition, so that the
 /// checks see the dots that will be printed.
 pub fn gather(loaded: Loaded, ppi: Option<Ppi>) -> Prepared {
-    let Loaded { mut set, exercises, readers, sources, diagnostics } = loaded;
+    let Loaded { mut set, exercises, readers, sources, home, pictures, diagnostics } = loaded;
     let defaults = diagnostics.iter().filter(|d| d.severity == Severity::Note).cloned().collect();
     for edition in set.iter_mut().flat_map(|set| &mut set.editions) {
         edition.ppi = ppi.unwrap_or(edition.ppi);
@@ -149,6 +155,8 @@ pub fn gather(loaded: Loaded, ppi: Option<Ppi>) -> Prepared {
         defaults,
         exercises,
         readers,
+        home,
+        pictures,
     }
 }
 

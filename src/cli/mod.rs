@@ -3,6 +3,7 @@
 //! Data goes to stdout, talk to stderr. Exit codes: 0 fine, 1 the spec or a check has errors, 2 usage or I/O. Nothing
 //! here solves, draws or writes a page.
 
+mod bundle;
 mod check;
 mod compare;
 mod console;
@@ -39,6 +40,7 @@ struct Args {
 #[derive(Debug, Subcommand)]
 enum Command {
     Render(render::Args),
+    Bundle(bundle::Args),
     Check(check::Args),
     Compare(compare::Args),
     Convert(convert::Args),
@@ -79,6 +81,7 @@ pub fn run(args: impl IntoIterator<Item = OsString>) -> ExitCode {
     let console = Console::new(args.quiet);
     let done = match &args.command {
         Command::Render(args) => render::run(args, &console),
+        Command::Bundle(args) => bundle::run(args, &console),
         Command::Check(args) => check::run(args, &console),
         Command::Compare(args) => compare::run(args, &console),
         Command::Convert(args) => convert::run(args, &console),

@@ -17,6 +17,7 @@ pub mod ghost;
 pub mod grid;
 pub mod parts;
 pub mod plot;
+pub mod preview;
 pub mod sheet;
 pub mod swatch;
 pub mod text;

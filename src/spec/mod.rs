@@ -15,6 +15,7 @@ pub mod matrix;
 pub mod parts;
 pub mod picture;
 pub mod plan;
+pub mod publish;
 mod quantity;
 pub mod read;
 pub mod reader;
@@ -37,6 +38,7 @@ use crate::units::Ppi;
 
 pub use colours::{Accepted, Colours, MediumSource};
 pub use parts::{Back, Front, Licence, Release};
+pub use publish::Publish;
 pub use quantity::Share;
 
 /// Everything in `set.toml`, checked.
@@ -78,6 +80,8 @@ pub struct SetSpec {
     pub front: Vec<Front>,
     /// The parts after its exercises, in the order of the book.
     pub back: Vec<Back>,
+    /// What a bundle shows of it beforehand.
+    pub publish: Publish,
     /// The editions, at least one, with unique ids.
     pub editions: Vec<Edition>,
 }

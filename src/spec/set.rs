@@ -15,12 +15,13 @@ use super::field::{Field, TableForm, TableSpec, Takes};
 use super::matrix::MATRIX;
 use super::parts::{BACK, CONTACT, FRONT, LICENCE, RELEASE, read_back, read_front, read_licence, read_releases};
 use super::plan::{PLAN, read_plan};
+use super::publish::{PUBLISH, check_edition, read_publish};
 use super::read::{Named, Placed};
 use super::reader::{Reader, SeriesPart};
 use super::readers::{READER, ReadersRead};
 use super::table::Table;
 use super::viewer::{Known, VIEWER, read_viewer};
-use super::{Edition, SetSpec};
+use super::{Edition, Publish, SetSpec};
 
 /// `[set]`.
 pub const SET: TableSpec = TableSpec {
@@ -112,6 +113,7 @@ pub const TABLES: &[&TableSpec] = &[
     &GATE,
     &PLAN,
     &SERIES,
+    &PUBLISH,
     &EDITION,
     &MATRIX,
     &READER,
@@ -165,12 +167,15 @@ pub fn read_set(reader: &mut Reader<'_>) -> SetRead {
     };
     let gate = read_gate(reader, &document);
     let plan = read_plan(reader, &document);
+    let publish = read_publish(reader, &document);
     let series = read_series(reader, &document);
     let mut data = Vec::new();
     let language = head.as_ref().map(|head| head.language);
     let shared = Shared { glasses, inks, answers, language };
     let editions = read_editions(reader, &document, &shared, &mut data);
     let readers = ReadersRead::tables(reader, &document, (known, gated), file, &mut data);
+    let publish = publish.filter(|publish| editions.as_ref().is_none_or(|all| check_edition(reader, publish, all)));
+    let head = head.zip(publish).map(|(head, publish)| SetSpec { publish, ..head });
     let set = assemble(head, known, (gate, plan), editions).filter(|_| series.is_some());
     SetRead { set, exercises, series: series.unwrap_or_default(), gated, readers, data }
 }
@@ -275,6 +280,7 @@ fn read_head(reader: &mut Reader<'_>, table: &Table<'_>) -> Option<SetSpec> {
         contact: contact?,
         front: Vec::new(),
         back: Vec::new(),
+        publish: Publish::default(),
         editions: Vec::new(),
     })
 }

@@ -20,7 +20,7 @@ use depthpress::render::png::{Scratch, png};
 use depthpress::render::svg::svg;
 use depthpress::scene::{At, Companions, Depth, Eyes, Feature, Form, Scaling, Scene, Shape, Side, Size};
 use depthpress::solve::solve;
-use depthpress::spec::{Answers, Colours, Edition, Formats, Hand, PageFormat, SetSpec, TextSize};
+use depthpress::spec::{Answers, Colours, Edition, Formats, Front, Hand, PageFormat, SetSpec, TextSize};
 use depthpress::units::{Mm, Ppi};
 use kurbo::{Rect, Shape as _};
 
@@ -66,6 +66,7 @@ impl Set {
             language: Language::En,
             text: TextSize::Standard,
             hand: Hand::Right,
+            gated: true,
             place: Place::start_of(FileId(0)),
         };
         let spec = SetSpec {
@@ -82,7 +83,12 @@ impl Set {
             viewer: VIEWER,
             gate: None,
             plan: None,
+            licence: None,
+            releases: Vec::new(),
+            contact: None,
+            front: Front::USUAL.to_vec(),
             back: Vec::new(),
+            publish: depthpress::spec::Publish::default(),
             editions: vec![edition],
         };
         let pages = pages.iter().zip(0..).map(|(&(count, style), index)| asking(index, count, STYLES[style]));
@@ -90,7 +96,7 @@ impl Set {
     }
 
     pub fn book(&self) -> Book<'_> {
-        Book { set: &self.spec, pages: &self.pages, defaults: &[] }
+        Book { set: &self.spec, pages: &self.pages, others: &[], defaults: &[] }
     }
 
     pub fn lay_out(&self) -> LaidOut {

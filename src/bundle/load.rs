@@ -2,7 +2,7 @@
 //!
 //! Whatever is wrong with an author's files is a diagnostic. Only a set that is not there at all is an I/O error.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 use std::fmt;
 use std::fs::File;
 use std::io::{self, Read as _};
@@ -13,6 +13,7 @@ use crate::exercise::{Exercise, parts_of_series, read_exercise};
 use crate::layout::parts::is_own;
 use crate::spec::SetSpec;
 use crate::spec::data::{Data, DataRef, apply, contradictions, measured, read_data};
+use crate::spec::publish::unknown_previews;
 use crate::spec::read::Placed;
 use crate::spec::reader::{Plan, Reader, SeriesPart};
 use crate::spec::readers::{MOST_BYTES as MOST_READER_BYTES, ReaderSpec, ReadersRead};
@@ -35,6 +36,10 @@ pub struct Loaded {
     pub readers: Vec<ReaderSpec>,
     /// The texts of all files, to show problems with.
     pub sources: Sources,
+    /// The folder of `set.toml`; empty for the working folder.
+    pub home: PathBuf,
+    /// The pictures that its exercises name, by their paths from there.
+    pub pictures: BTreeSet<String>,
     /// The problems of all files. Without an error, `set` is there and no exercise is missing.
     pub diagnostics: Diagnostics,
 }
@@ -90,8 +95,9 @@ pub fn load(path: &Path) -> Result<Loaded, LoadError> {
     if !gated {
         loading.diagnostics.extend(exercises.iter().filter_map(ungated));
     }
-    let Loading { sources, diagnostics, .. } = loading;
-    Ok(Loaded { set, exercises, readers: readers.list, sources, diagnostics })
+    loading.check_previews(set.as_ref(), &exercises);
+    let Loading { home, pictures, sources, diagnostics } = loading;
+    Ok(Loaded { set, exercises, readers: readers.list, sources, home, pictures: pictures.paths(), diagnostics })
 }
 
 /// What is known while a set is read.
@@ -330,6 +336,13 @@ impl Loading {
                 self.diagnostics.push(problem);
             }
         }
+    }
+
+    /// Pages that `[publish]` names must be there; what is not known because a file is broken is not told twice.
+    fn check_previews(&mut self, set: Option<&SetSpec>, exercises: &[Exercise]) {
+        let Some(set) = set.filter(|_| !self.diagnostics.has_errors()) else { return };
+        let pages: Vec<String> = exercises.iter().flat_map(Exercise::page_ids).collect();
+        self.diagnostics.extend(unknown_previews(&set.publish, &pages));
     }
 }
 

@@ -1,7 +1,7 @@
 //! The words of an exercise page: what to do, what should be seen, and what it means when one eye's part is missing.
 
 use crate::language::{Arg, Noun, Tongue};
-use crate::scene::{Shape, Side};
+use crate::scene::{DemandWords, Shape, Side};
 use crate::units::Seconds;
 
 /// Words for one page, already chosen for its level.
@@ -99,6 +99,20 @@ pub fn shape_noun(shape: &Shape, tongue: &Tongue) -> Noun {
         Shape::Text(_) => "shape-word",
     };
     tongue.noun(id)
+}
+
+/// How a demand is worded in a picture: "2 pd toward".
+pub fn demand_words(tongue: &Tongue) -> DemandWords {
+    // The amount is known to the solver alone: a mark stands in for it.
+    let amount = tongue.tell("unit-pd", &[("n", "\u{1}".into())]);
+    let around =
+        |words: String| words.split_once('\u{1}').map_or_else(Default::default, |(a, b)| [a.to_owned(), b.to_owned()]);
+    DemandWords {
+        page: tongue.say("demand-on-page"),
+        toward: around(tongue.tell("demand-toward", &[("pd", (&amount).into())])),
+        away: around(tongue.tell("demand-away", &[("pd", (&amount).into())])),
+        decimal_mark: tongue.decimal_mark(),
+    }
 }
 
 /// Rows of "If you see only …" from the ids of their messages: what is seen, and what to do.

@@ -148,6 +148,11 @@ impl Tongue {
         Noun { one, forms: forms.collect() }
     }
 
+    /// What stands before the decimals of a number.
+    pub fn decimal_mark(&self) -> &'static str {
+        self.language.decimal_mark()
+    }
+
     /// A number with at most so many decimals and the decimal mark of the language.
     pub fn number(&self, value: f64, decimals: usize) -> String {
         plain(value, decimals).replace('.', self.language.decimal_mark())

@@ -118,7 +118,8 @@ impl Draws for Rungs {
     }
 
     fn draw(&self, rung: &Rung<'_>) -> Drawn {
-        Drawn { effort: Effort::held(self.stay), ..Drawn::plain(self.scene(rung.level), self.words(rung.tongue)) }
+        let words = self.words(rung.tongue);
+        Drawn { effort: Effort::held(self.stay), ..Drawn::plain(self.scene(rung.level, rung.tongue), words) }
     }
 }
 
@@ -145,12 +146,12 @@ fn read(reader: &mut Reader<'_>, document: &Document<'_>, exercise: &Table<'_>) 
 
 impl Rungs {
     /// The art of one level: the rungs in order.
-    fn scene(&self, level: u32) -> Scene {
-        Scene { features: (0..self.count).map(|index| self.rung(index, level)).collect() }
+    fn scene(&self, level: u32, tongue: &Tongue) -> Scene {
+        Scene { features: (0..self.count).map(|index| self.rung(index, level, tongue)).collect() }
     }
 
     /// A rung, counted from 0.
-    fn rung(&self, index: u32, level: u32) -> Feature {
+    fn rung(&self, index: u32, level: u32, tongue: &Tongue) -> Feature {
         let share = f64::from(index) / f64::from(self.count - 1);
         let depth = self.from.at(level).blend(&self.to.at(level), share);
         let target = Target {
@@ -162,7 +163,7 @@ impl Rungs {
         };
         let mut feature = target.feature(level);
         feature.companions.number = Some(index + 1);
-        feature.companions.demand = true;
+        feature.companions.demand = Some(words::demand_words(tongue));
         feature
     }
 

@@ -63,6 +63,18 @@ impl Block {
 
 /// Pours sections, set [this wide](super::parts::text_width), into the text columns of as many sheets as they take.
 pub fn pour(composer: &mut Composer<'_>, grid: &Grid, opening: &Opening, sections: Vec<Section>) -> Vec<Draft> {
+    pour_below(composer, grid, opening, sections, |composer, _, top| (Vec::new(), text_columns(composer, grid, top)))
+}
+
+/// The same below what else stands on a sheet: `place` takes the number of a sheet, from 1, and where the space below its
+/// title begins, and gives what stands there and the columns that are left for text, all of one width.
+pub fn pour_below(
+    composer: &mut Composer<'_>,
+    grid: &Grid,
+    opening: &Opening,
+    sections: Vec<Section>,
+    mut place: impl FnMut(&mut Composer<'_>, usize, f64) -> (Vec<Node>, Vec<Rect>),
+) -> Vec<Draft> {
     let mut blocks: VecDeque<Block> = sections.into_iter().flat_map(blocks_of).collect();
     let mut drafts = Vec::new();
     while drafts.is_empty() || !blocks.is_empty() {
@@ -70,13 +82,14 @@ pub fn pour(composer: &mut Composer<'_>, grid: &Grid, opening: &Opening, section
         composer.sheet = if number == 1 { opening.id.to_owned() } else { format!("{}-{number}", opening.id) };
         let lead = if number == 1 { opening.lead.as_str() } else { "" };
         let (mut nodes, top) = super::parts::opening(composer, grid, &opening.title, lead);
-        let areas = text_columns(composer, grid, top);
+        let (above, areas) = place(composer, number, top);
         let rooms: Vec<f64> = areas.iter().map(Rect::height).collect();
         let mut taken = take(&mut blocks, &rooms);
-        if taken.iter().all(Vec::is_empty) {
+        if above.is_empty() && taken.iter().all(Vec::is_empty) {
             // Higher than a whole column: the column says so.
             taken[0].extend(blocks.pop_front());
         }
+        nodes.extend(above);
         for (area, blocks) in areas.into_iter().zip(taken) {
             nodes.extend(column(composer, area, blocks));
         }

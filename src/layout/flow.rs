@@ -39,6 +39,8 @@ pub struct Opening {
 const BETWEEN: f64 = LEADING * 0.8;
 /// How closely the columns of a last sheet are balanced, mm.
 const STEP: f64 = 0.5;
+/// The highest that two pieces of a section may be to stay together at its beginning and at its end, mm.
+const KEPT: f64 = 70.0;
 /// Between the pieces of a section, mm.
 const WITHIN: f64 = 0.8;
 
@@ -122,7 +124,23 @@ fn blocks_of(section: Section) -> Vec<Block> {
     }
     blocks.push(first);
     blocks.extend(body.map(|piece| Block { gap: gap_above(&piece), pieces: vec![(0.0, piece)] }));
+    keep_pair(&mut blocks, 0);
+    if 2 < blocks.len() {
+        let last = blocks.len() - 2;
+        keep_pair(&mut blocks, last);
+    }
     blocks
+}
+
+/// Joins a block with the one after it, so that no column begins or ends with a single short piece of a section.
+fn keep_pair(blocks: &mut Vec<Block>, at: usize) {
+    if blocks.len() <= at + 1 || KEPT < blocks[at].height() + blocks[at + 1].gap + blocks[at + 1].height() {
+        return;
+    }
+    let Block { gap, pieces } = blocks.remove(at + 1);
+    let joined =
+        pieces.into_iter().enumerate().map(|(index, (own, piece))| (if index == 0 { gap + own } else { own }, piece));
+    blocks[at].pieces.extend(joined);
 }
 
 /// Items of a list follow one another without a gap.

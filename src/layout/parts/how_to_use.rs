@@ -65,12 +65,8 @@ fn works(composer: &mut Composer<'_>, book: &Book<'_>, width: f64) -> Vec<Piece>
         mark("bar", Shape::Bar, Eyes::Left, 7.0, 4.2, 4.2),
         mark("wedge", Shape::Wedge, Eyes::Right, 15.0, 4.2, 4.2),
     ];
-    let picture = figure(width, PICTURE, &composer.say("how-picture"), &marks, Ride::of(&book.set.viewer));
+    let mut pictures = composer.paragraph(&composer.say("how-works-pictures"), width);
+    pictures.stack(figure(width, PICTURE, &composer.say("how-picture"), &marks, Ride::of(&book.set.viewer)), 0.8);
     let said = |composer: &mut Composer<'_>, id: &str| composer.paragraph(&composer.say(id), width);
-    vec![
-        said(composer, "how-works-pictures"),
-        picture,
-        said(composer, "how-works-marks"),
-        said(composer, "how-works-grade"),
-    ]
+    vec![pictures, said(composer, "how-works-marks"), said(composer, "how-works-grade")]
 }

@@ -4,9 +4,9 @@
 use kurbo::{Circle, Rect, Shape as _};
 
 use crate::layout::compose::{Column, Composer, Piece, rule};
-use crate::layout::grid::{BODY, CAPTION, Grid, LEADING};
+use crate::layout::grid::{BODY, CAPTION, Grid, HEADING, LEADING};
 use crate::layout::sheet::{Face, Fill, Furniture, Node, Role, Tone};
-use crate::layout::text::{Align, Style};
+use crate::layout::text::{Align, BASELINE_SHARE, Style};
 use crate::layout::{Book, Draft};
 
 use super::{foot, opening};
@@ -17,6 +17,8 @@ const ID: &str = "map";
 const PAD: f64 = 2.2;
 /// Between the words below two circles, mm.
 const GAP: f64 = 3.0;
+/// Between the name of a strand and the words beside it, mm.
+const BESIDE: f64 = 4.0;
 /// Width of the outline of a circle, mm.
 const LINE: f64 = 0.4;
 /// Between two rows of circles, mm.
@@ -89,11 +91,19 @@ fn heading(composer: &Composer<'_>, strand: &str) -> (String, String) {
     (composer.say(name), composer.say(about))
 }
 
-/// A row of circles below the name of its strand.
+/// A row of circles below the name of its strand; beside the name, where there is room, what its pages have in common.
 fn headed(composer: &mut Composer<'_>, strand: &str, circles: Piece, width: f64) -> Piece {
     let (name, about) = heading(composer, strand);
+    let beside = composer.width_of(&name, &HEADING) + BESIDE;
     let mut piece = composer.heading(&name, width);
-    piece.stack(composer.lines(&about, &CAPTION, width).role(Role::Paragraph), 0.2);
+    if beside + composer.width_of(&about, &CAPTION) <= width {
+        // On one baseline with the name.
+        let lower = BASELINE_SHARE * (composer.leading(&HEADING) - composer.leading(&CAPTION));
+        let about = composer.lines(&about, &CAPTION, width - beside).role(Role::Paragraph);
+        piece.nodes.extend(about.moved(beside, lower).nodes);
+    } else {
+        piece.stack(composer.lines(&about, &CAPTION, width).role(Role::Paragraph), 0.2);
+    }
     piece.stack(circles, 2.0);
     piece
 }

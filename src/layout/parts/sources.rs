@@ -15,7 +15,7 @@ const WORKS: &[(&str, &[&str])] = &[
         &[
             "ISO 13666: Ophthalmic optics. Spectacle lenses. Vocabulary.",
             "I. P. Howard and B. J. Rogers: Perceiving in Depth. Oxford University Press, 2012.",
-            "N. A. Dodgson: Variation and extrema of human interpupillary distance. Proceedings of SPIE 5291, 2004, pp. 36–46.",
+            "N. A. Dodgson: Variation and extrema of human interpupillary distance. Proceedings of SPIE 5291, 2004, p.\u{a0}36.",
             "A. Woods, T. Docherty and R. Koch: Image distortions in stereoscopic video systems. Proceedings of SPIE 1915, 1993.",
         ],
     ),
@@ -23,10 +23,10 @@ const WORKS: &[(&str, &[&str])] = &[
         "sources-limits",
         &[
             "C. Schor, I. Wood and J. Ogawa: Binocular sensory fusion is limited by spatial resolution. Vision Research 24, 1984, \
-             pp. 661–665.",
+             p.\u{a0}661.",
             "D. Qin, M. Takamatsu and Y. Nakashima: Disparity limit for binocular fusion in fovea. Optical Review 13, 2006, \
-             pp. 34–38.",
-            "P. Burt and B. Julesz: A disparity gradient limit for binocular fusion. Science 208, 1980, pp. 615–617.",
+             p.\u{a0}34.",
+            "P. Burt and B. Julesz: A disparity gradient limit for binocular fusion. Science 208, 1980, p.\u{a0}615.",
             "M. W. Morgan: The clinical aspects of accommodation and convergence. American Journal of Optometry 21, 1944.",
             "A. S. Percival: The Prescribing of Spectacles. Third edition, 1928.",
             "C. Sheard: Zones of ocular comfort. American Journal of Optometry 7, 1930.",
@@ -35,19 +35,19 @@ const WORKS: &[(&str, &[&str])] = &[
     (
         "sources-grades",
         &[
-            "G. McCormack and J. Hogan, Optometry and Vision Science 96, 2019, p. 850.",
+            "G. McCormack and J. Hogan, Optometry and Vision Science 96, 2019, p.\u{a0}850.",
             "G. McCormack and K. Kulowski: Image size and the range of clear and single binocular vision in 3D displays. \
              Optometry and Vision Science, 2021.",
-            "W. Richards, Experimental Brain Research 10, 1970, p. 380.",
+            "W. Richards, Experimental Brain Research 10, 1970, p.\u{a0}380.",
         ],
     ),
     (
         "sources-dots",
         &[
             "B. Julesz: Binocular depth perception of computer-generated patterns. Bell System Technical Journal 39, 1960, \
-             pp. 1125–1162.",
+             p.\u{a0}1125.",
             "L. K. Cormack, S. B. Stevenson and C. M. Schor: Interocular correlation, luminance contrast and cyclopean \
-             processing. Vision Research 31, 1991, pp. 2195–2207.",
+             processing. Vision Research 31, 1991, p.\u{a0}2195.",
         ],
     ),
     (
@@ -57,15 +57,15 @@ const WORKS: &[(&str, &[&str])] = &[
             "A. J. Woods, C. R. Harris, D. B. Leggo and T. M. Rourke: Characterizing and reducing crosstalk in printed anaglyph \
              stereoscopic 3D images. Optical Engineering 52(4), 2013, 043203.",
             "P. J. H. Seuntiëns, L. M. J. Meesters and W. A. IJsselsteijn: Perceptual attributes of crosstalk in 3D images. \
-             Displays 26, 2005, pp. 177–183.",
+             Displays 26, 2005, p.\u{a0}177.",
         ],
     ),
     (
         "sources-safety",
         &[
             "G. Harding, A. J. Wilkins, G. Erba, G. L. Barkley and R. S. Fisher: Photic- and pattern-induced seizures. Epilepsia \
-             46, 2005, p. 1423.",
-            "A. Wilkins et al.: A neurological basis for visual discomfort. Brain 107, 1984, pp. 989–1017.",
+             46, 2005, p.\u{a0}1423.",
+            "A. Wilkins et al.: A neurological basis for visual discomfort. Brain 107, 1984, p.\u{a0}989.",
         ],
     ),
     (

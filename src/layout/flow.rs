@@ -10,7 +10,7 @@ use kurbo::Rect;
 use super::Draft;
 use super::compose::{Column, Composer, Piece};
 use super::grid::{Grid, LEADING};
-use super::parts::text_columns;
+use super::parts;
 use super::sheet::{Node, Role};
 
 /// A heading with what belongs to it, as pieces between which a column may end.
@@ -63,36 +63,79 @@ impl Block {
 
 /// Pours sections, set [this wide](super::parts::text_width), into the text columns of as many sheets as they take.
 pub fn pour(composer: &mut Composer<'_>, grid: &Grid, opening: &Opening, sections: Vec<Section>) -> Vec<Draft> {
+    pour_after(composer, grid, opening, 0, sections)
+}
+
+/// The same for a part that has so many sheets already.
+pub(super) fn pour_after(
+    composer: &mut Composer<'_>,
+    grid: &Grid,
+    opening: &Opening,
+    before: usize,
+    sections: Vec<Section>,
+) -> Vec<Draft> {
     let mut blocks: VecDeque<Block> = sections.into_iter().flat_map(blocks_of).collect();
     let mut drafts = Vec::new();
     while drafts.is_empty() || !blocks.is_empty() {
-        let number = drafts.len() + 1;
-        composer.sheet = if number == 1 { opening.id.to_owned() } else { format!("{}-{number}", opening.id) };
-        let lead = if number == 1 { opening.lead.as_str() } else { "" };
-        let (mut nodes, top) = super::parts::opening(composer, grid, &opening.title, lead);
-        let areas = text_columns(composer, grid, top);
-        let rooms: Vec<f64> = areas.iter().map(Rect::height).collect();
-        let mut taken = take(&mut blocks, &rooms);
-        if taken.iter().all(Vec::is_empty) {
-            // Higher than a whole column: the column says so.
-            taken[0].extend(blocks.pop_front());
-        }
-        for (area, blocks) in areas.into_iter().zip(taken) {
-            nodes.extend(column(composer, area, blocks));
-        }
-        drafts.push(Draft {
-            id: composer.sheet.clone(),
-            title: opening.title.clone(),
-            description: opening.description.clone(),
-            outline_level: u8::from(1 < number),
-            inks: None,
-            note: String::new(),
-            nodes,
-            footer: String::new(),
-            placed: Vec::new(),
-        });
+        let number = before + drafts.len();
+        composer.sheet = parts::sheet_id(opening.id, number);
+        let lead = if number == 0 { opening.lead.as_str() } else { "" };
+        let (mut nodes, top) = parts::opening(composer, grid, &opening.title, lead);
+        let areas = parts::text_columns(composer, grid, top);
+        nodes.extend(next(composer, &areas, &mut blocks));
+        drafts.push(parts::sheet(composer, opening.id, (&opening.title, &opening.description), number, nodes));
     }
     drafts
+}
+
+/// Sections in these columns, none longer than it needs to be; gives the sections back where they need more room.
+pub(super) fn within(
+    composer: &mut Composer<'_>,
+    areas: &[Rect],
+    sections: Vec<Section>,
+) -> Result<Vec<Node>, Vec<Section>> {
+    let heights: Vec<(f64, f64)> = sections.iter().flat_map(heights_of).collect();
+    let rooms: Vec<f64> = areas.iter().map(Rect::height).collect();
+    if fill(&heights, &rooms).iter().sum::<usize>() < heights.len() {
+        return Err(sections);
+    }
+    let mut blocks = sections.into_iter().flat_map(blocks_of).collect();
+    Ok(next(composer, areas, &mut blocks))
+}
+
+/// Sections in columns like these, on as many sheets as they take: what stands on each.
+pub(super) fn divided(composer: &mut Composer<'_>, areas: &[Rect], sections: Vec<Section>) -> Vec<Vec<Node>> {
+    let mut blocks: VecDeque<Block> = sections.into_iter().flat_map(blocks_of).collect();
+    let mut sheets = Vec::new();
+    while sheets.is_empty() || !blocks.is_empty() {
+        sheets.push(next(composer, areas, &mut blocks));
+    }
+    sheets
+}
+
+/// A section as one piece.
+pub(super) fn stacked(section: Section) -> Piece {
+    let mut piece = Piece::default();
+    for block in blocks_of(section) {
+        let mut gap = block.gap;
+        for (within, own) in block.pieces {
+            let above = if piece.height == 0.0 { 0.0 } else { gap + within };
+            piece.stack(own, above);
+            gap = 0.0;
+        }
+    }
+    Piece { nodes: lists(piece.nodes), ..piece }
+}
+
+/// What of the blocks stands in the columns of a sheet.
+fn next(composer: &mut Composer<'_>, areas: &[Rect], blocks: &mut VecDeque<Block>) -> Vec<Node> {
+    let rooms: Vec<f64> = areas.iter().map(Rect::height).collect();
+    let mut taken = take(blocks, &rooms);
+    if taken.iter().all(Vec::is_empty) {
+        // Higher than a whole column: the column says so.
+        taken[0].extend(blocks.pop_front());
+    }
+    areas.iter().zip(taken).flat_map(|(area, blocks)| column(composer, *area, blocks)).collect()
 }
 
 /// The pieces of a section: its heading with the first of its body, then one by one.
@@ -110,6 +153,18 @@ fn blocks_of(section: Section) -> Vec<Block> {
     blocks.push(first);
     blocks.extend(body.map(|piece| Block { gap: gap_above(&piece), pieces: vec![(0.0, piece)] }));
     blocks
+}
+
+/// Gap and height of the blocks that a section is divided into.
+fn heights_of(section: &Section) -> Vec<(f64, f64)> {
+    let mut heights = vec![(BETWEEN, section.heading.height)];
+    for (index, piece) in section.body.iter().enumerate() {
+        match heights.first_mut() {
+            Some((_, first)) if index == 0 => *first += piece.height + if 0.0 < *first { WITHIN } else { 0.0 },
+            _ => heights.push((gap_above(piece), piece.height)),
+        }
+    }
+    heights
 }
 
 /// Items of a list follow one another without a gap.
@@ -187,7 +242,7 @@ mod tests {
         let mut setter = Typesetter::new();
         let mut composer = Composer::new(&mut setter, Tongue::of(Language::En), text);
         let grid = Grid::of(format);
-        let width = super::super::parts::text_width(&composer, &grid);
+        let width = parts::text_width(&composer, &grid);
         let section = |index: usize, composer: &mut Composer<'_>| {
             let heading = composer.heading(&format!("Heading {index}"), width);
             let body = format!("Piece {index} {}", "word ".repeat(words));

@@ -52,20 +52,25 @@ pub enum Back {
     Log,
     /// Every number of every page.
     Professional,
+    /// The words of every exercise once more, in black only.
+    Words,
 }
 
 impl Back {
-    /// All of them, in the order of `BACK` and of a book that names none.
-    pub const ALL: [Back; 3] = [Back::Plan, Back::Log, Back::Professional];
+    /// All of them, in the order of `BACK`.
+    pub const ALL: [Back; 4] = [Back::Plan, Back::Log, Back::Professional, Back::Words];
+
+    /// Those of a book with a plan that names none.
+    const WITH_PLAN: [Back; 3] = [Back::Plan, Back::Log, Back::Professional];
 }
 
 /// `back` of `[set]`.
 pub(super) const BACK: Field = Field::optional(
     "back",
-    Takes::List { of: &Takes::Choice(&["plan", "log", "professional"]), min: 0, max: 3 },
+    Takes::List { of: &Takes::Choice(&["plan", "log", "professional", "words"]), min: 0, max: 4 },
     "Parts after the exercises, in this order: `plan`, which pages come when, only with a `[plan]`; `log`, to write into \
-     for 30 days; `professional`, every number of every page for an eye-care professional. Left out: all three in a set \
-     with a `[plan]`, else none.",
+     for 30 days; `professional`, every number of every page for an eye-care professional; `words`, the words of every \
+     exercise once more, in black only. Left out: the first three in a set with a `[plan]`, else none.",
 );
 
 /// Reads `[plan]`. `None`: a problem has been pushed; `Some(None)`: there is none.
@@ -102,7 +107,7 @@ fn whole_seconds(reader: &mut Reader<'_>, table: &Table<'_>, key: &'static str) 
 /// Reads `back` of `[set]`; `planned` tells whether the file has a `[plan]`. `None`: a problem has been pushed.
 pub(super) fn read_back(reader: &mut Reader<'_>, set: &Table<'_>, planned: bool) -> Option<Vec<Back>> {
     let Some(words): Option<Vec<Placed<Word>>> = set.maybe(reader, "back")? else {
-        return Some(if planned { Back::ALL.to_vec() } else { Vec::new() });
+        return Some(if planned { Back::WITH_PLAN.to_vec() } else { Vec::new() });
     };
     let mut parts = Vec::new();
     for Placed { value: Word(number), place } in words {

@@ -40,7 +40,7 @@ fn base(book: &Book<'_>) -> Option<String> {
         "All pictures ride on a base ({}), set by {set_by} for one reader. Do not use, lend or copy it for anyone else. It holds at \
          {} alone. Change nothing yourself.",
         base::amounts(book.set.viewer.base),
-        words::distance(book.set)
+        words::distance(book.tongue, book.set)
     ))
 }
 
@@ -54,7 +54,7 @@ pub(crate) fn drafts(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>) 
     let ask = composer.heading("Ask before you start", width);
     sections.push(section(ask, [composer.bullets(ASK, width)]));
     let stop = composer.heading("Stop rule", width);
-    sections.push(section(stop, [composer.paragraph(words::STOP, width)]));
+    sections.push(section(stop, [composer.paragraph(&words::stop(composer.tongue), width)]));
     let help = composer.heading("Get medical help now", width);
     sections.push(section(help, [composer.paragraph(HELP, width)]));
     let safe = composer.heading("Keep safe", width);

@@ -30,7 +30,7 @@ const MARK: f64 = 0.62;
 pub(crate) fn drafts(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>) -> Vec<Draft> {
     composer.sheet = "ghost-check".to_owned();
     let lead = "A ghost is a trace of the other eye’s mark. It shows where filter, colours and light do not match.";
-    let lead = format!("{lead}{}", words::off_base(book.set, "one eye looks at a time"));
+    let lead = format!("{lead}{}", words::off_base(composer.tongue, book.set, "one eye looks at a time"));
     let (mut nodes, top) = opening(composer, grid, TITLE, &lead);
     let all = ghost::of(book);
     let (left, right): (Vec<GhostPatch>, Vec<GhostPatch>) = all.iter().partition(|patch| patch.eye == Eye::Left);
@@ -140,7 +140,7 @@ fn percent(share: f64) -> String {
 /// How to look, what to write down, and go, fix or ask.
 fn text(composer: &mut Composer<'_>, book: &Book<'_>, patches: &[GhostPatch], width: f64) -> Vec<Piece> {
     let mut sections = Vec::new();
-    let glasses = words::glasses(book.edition);
+    let glasses = words::glasses(composer.tongue, book.edition);
     let steps = [
         format!("Glasses on: {glasses}. Use the light you practise in."),
         "Close your right eye. On which patch of the left eye’s row does the wedge fade most? Note the number."

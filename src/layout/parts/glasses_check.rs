@@ -28,7 +28,8 @@ const ALT: &str =
 /// The one glasses sheet.
 pub(crate) fn drafts(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>) -> Vec<Draft> {
     composer.sheet = "glasses-check".to_owned();
-    let lead = format!("Put the glasses on: {}. Look at the three shapes.", words::glasses(book.edition));
+    let lead =
+        format!("Put the glasses on: {}. Look at the three shapes.", words::glasses(composer.tongue, book.edition));
     let (mut nodes, top) = opening(composer, grid, "Check your glasses", &lead);
     let areas = columns(grid, top);
     // Portrait pages show the picture over both columns; wide pages over the left one.

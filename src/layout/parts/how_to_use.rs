@@ -15,8 +15,8 @@ pub(crate) fn drafts(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>) 
     let (mut nodes, top) = opening(composer, grid, "How to use these pages", "");
     let areas = columns(grid, top);
     let width = areas[0].width();
-    let distance = words::distance(book.set);
-    let glasses = words::glasses(book.edition);
+    let distance = words::distance(composer.tongue, book.set);
+    let glasses = words::glasses(composer.tongue, book.edition);
     let page =
         if words::on_paper(book.edition) { "A page printed at 100 %" } else { "A screen that shows the page at 100 %" };
     let needs = [

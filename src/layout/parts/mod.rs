@@ -23,6 +23,7 @@ mod scale_check;
 mod spectra;
 mod swatches;
 mod words;
+mod words_pages;
 
 use kurbo::Rect;
 
@@ -32,6 +33,8 @@ use super::sheet::Node;
 use super::{Book, Draft};
 use crate::spec::{Back, TextSize};
 use answers::Key;
+pub(super) use back::{sheet, sheet_id};
+use contents::{Contents, Entry};
 
 /// A part of the book besides the cover, the contents and the exercises.
 type Part = fn(&mut Composer<'_>, &Grid, &Book<'_>) -> Vec<Draft>;
@@ -47,6 +50,7 @@ const fn part(back: Back) -> Part {
         Back::Plan => plan::drafts,
         Back::Log => log_page::drafts,
         Back::Professional => professional::drafts,
+        Back::Words => words_pages::drafts,
     }
 }
 
@@ -62,14 +66,22 @@ const OWN: &[&str] = &[
     "plan",
     "log",
     "professional",
+    "words",
     "answers",
 ];
 
 /// Whether a page of this name would clash with a sheet of the book's own.
 pub fn is_own(id: &str) -> bool {
-    let stem = id.rsplit_once('-').filter(|(_, n)| n.bytes().all(|b| b.is_ascii_digit())).map_or(id, |(stem, _)| stem);
-    OWN.contains(&id) || OWN.contains(&stem)
+    OWN.contains(&id) || OWN.contains(&stem(id))
 }
+
+/// The page whose words would have a sheet of this name, if there is one.
+pub fn page_of_words(id: &str) -> Option<&str> {
+    id.strip_suffix(WORDS).or_else(|| stem(id).strip_suffix(WORDS))
+}
+
+/// What the name of the sheet of words of a page ends with.
+const WORDS: &str = "-words";
 
 /// The sheets of an edition.
 pub(super) struct Drafts {
@@ -79,27 +91,86 @@ pub(super) struct Drafts {
     pub answers: Vec<Draft>,
 }
 
-/// Every sheet of an edition. The key is divided into sheets first, then all numbers are known.
+/// Every sheet of an edition. Exercises and key are divided into sheets first; then all numbers are known.
 pub(super) fn all(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>) -> Drafts {
     // Exercise pages see to their own footer, which may say more, and the cover has none.
     let (whole, mut grid) = (grid, *grid);
-    grid.safe.y1 -= footer::rise(composer, &grid, book, "");
+    grid.safe.y1 -= footer::rise(composer, &grid, book, ("", ""));
     let grid = &grid;
     let front: Vec<Draft> = FRONT.iter().flat_map(|part| part(composer, grid, book)).collect();
     let cover = cover::drafts(composer, whole, book);
     let key = Key::new(composer, grid, book);
-    let back: Vec<Draft> = book.set.back.iter().flat_map(|&back| part(back)(composer, grid, book)).collect();
-    let entries = front.len() + book.pages.len() + back.len() + key.in_book();
-    let first = cover.len() + contents::sheets(composer, grid, entries) + front.len() + 1;
-    let key_at = first + book.pages.len() + back.len();
-    let exercises = exercise::drafts(composer, whole, book, |page| key.of_page(page, key_at));
+    // As long as numbers come: whether all has room on one sheet must not hang on a digit.
+    let tongue = composer.tongue;
+    let at = |index: usize, first: usize| key.of_page(tongue, index, first);
+    let made = |index: usize, composer: &mut Composer<'_>| {
+        exercise::Made::new(composer, whole, book, index, at(index, 888).as_ref())
+    };
+    let made: Vec<_> = (0..book.pages.len()).map(|index| made(index, composer)).collect();
+    let before = cover.len() + front.len();
+    let (back, contents) = back(composer, grid, book, (&front, before), (&made, &key));
+    let exercise_sheets: usize = made.iter().map(exercise::Made::sheets).sum();
+    let key_at = before + contents.sheets() + exercise_sheets + back.len() + 1;
+    let mut exercises = Vec::new();
+    for (index, made) in made.into_iter().enumerate() {
+        let number = composer.numbers[index];
+        exercises.extend(made.drafts(composer, number, at(index, key_at).as_ref()));
+    }
     let is_bound = 0 < key.in_book();
-    let answers = key.drafts(composer, grid, book, first);
+    let answers = key.drafts(composer, grid, book);
     let (bound, answers) = if is_bound { (answers, Vec::new()) } else { (Vec::new(), answers) };
-    let rest: Vec<&Draft> = front.iter().chain(&exercises).chain(&back).chain(&bound).collect();
-    let contents = contents::drafts(composer, grid, cover.len(), &rest);
-    let pages = cover.into_iter().chain(contents).chain(front).chain(exercises).chain(back).chain(bound).collect();
-    Drafts { pages, answers }
+    let rest: Vec<Draft> = front.into_iter().chain(exercises).chain(back).chain(bound).collect();
+    let first = cover.len() + contents.sheets() + 1;
+    let number = |entry: &Entry| first + rest.iter().position(|draft| draft.id == entry.id).unwrap_or_default();
+    let contents = contents.drafts(composer, grid, number);
+    Drafts { pages: cover.into_iter().chain(contents).chain(rest).collect(), answers }
+}
+
+/// The parts after the exercises, and the contents. Parts name pages by their numbers, which hang on how many sheets the
+/// contents take, which hang on the titles of the parts: so they are set until they agree, nearly always at once.
+fn back(
+    composer: &mut Composer<'_>,
+    grid: &Grid,
+    book: &Book<'_>,
+    (front, before): (&[Draft], usize),
+    (made, key): (&[exercise::Made<'_>], &Key),
+) -> (Vec<Draft>, Contents) {
+    let mut entries: Vec<Entry> = front.iter().filter(|draft| !is_later(&draft.id)).map(Entry::of).collect();
+    entries.extend(made.iter().map(|made| made.entry(composer.tongue)));
+    let fixed = entries.len();
+    let empty = || Entry { id: String::new(), title: String::new(), inside: false };
+    entries.extend(book.set.back.iter().map(|_| empty()).chain(key.entry(composer.tongue)));
+    let mut sheets = Contents::new(composer, grid, &entries).sheets();
+    let known = composer.problems.len();
+    loop {
+        let mut next = before + sheets + 1;
+        composer.numbers.clear();
+        for made in made {
+            composer.numbers.push(next);
+            next += made.sheets();
+        }
+        let back: Vec<Draft> = book.set.back.iter().flat_map(|&back| part(back)(composer, grid, book)).collect();
+        entries.truncate(fixed);
+        entries
+            .extend(back.iter().filter(|draft| !is_later(&draft.id)).map(Entry::of).chain(key.entry(composer.tongue)));
+        let contents = Contents::new(composer, grid, &entries);
+        // What the contents list hangs on no number: the second time they agree.
+        if contents.sheets() == sheets {
+            return (back, contents);
+        }
+        sheets = contents.sheets();
+        composer.problems.truncate(known);
+    }
+}
+
+/// Whether a sheet of this id is no first sheet of its part: the contents lead to the first.
+fn is_later(id: &str) -> bool {
+    stem(id) != id && OWN.contains(&stem(id))
+}
+
+/// An id without the number of its sheet.
+fn stem(id: &str) -> &str {
+    id.rsplit_once('-').filter(|(_, n)| n.bytes().all(|b| b.is_ascii_digit())).map_or(id, |(stem, _)| stem)
 }
 
 /// The sheets of the inks by themselves, without a book around them.

@@ -29,7 +29,10 @@ pub(crate) fn drafts(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>) 
     } else {
         "Hold a ruler to the bar, or a bank card to its outline. Change the zoom until they match, in full screen."
     };
-    let lead = format!("{lead}{}", words::off_base(book.set, "it is measured, not looked at through the glasses"));
+    let lead = format!(
+        "{lead}{}",
+        words::off_base(composer.tongue, book.set, "it is measured, not looked at through the glasses")
+    );
     let (mut nodes, top) = opening(composer, grid, "Check the size", &lead);
     let x = grid.safe.x0;
     nodes.extend(bar(composer).moved(x, top).nodes);

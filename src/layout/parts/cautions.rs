@@ -17,7 +17,7 @@ fn base(composer: &Composer<'_>, book: &Book<'_>) -> Option<String> {
     let told = [
         ("base", base::amounts(book.set.viewer.base).into()),
         ("by", set_by.into()),
-        ("distance", words::distance(book.set).into()),
+        ("distance", words::distance(composer.tongue, book.set).into()),
     ];
     Some(composer.tell("cautions-base", &told))
 }
@@ -42,7 +42,7 @@ pub(super) fn drafts(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>) 
     }
     let bodies = [
         ("cautions-ask", items(composer, ASK)),
-        ("cautions-stop", paragraph(composer, words::STOP)),
+        ("cautions-stop", paragraph(composer, &words::stop(composer.tongue))),
         ("cautions-help", paragraph(composer, &composer.say("cautions-help-words"))),
         ("cautions-safe", items(composer, SAFE)),
         ("cautions-about", about),

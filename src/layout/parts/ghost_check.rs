@@ -46,7 +46,7 @@ pub(super) fn drafts(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>) 
         sections.push(Section { body, ..Section::default() });
     }
     pour_below(composer, grid, &opening, sections, |composer, sheet, top| {
-        if 1 < sheet {
+        if 0 < sheet {
             return (Vec::new(), text_columns(composer, grid, top));
         }
         let mut head = rows(composer, grid, &left, &right);
@@ -167,7 +167,8 @@ fn leak(composer: &Composer<'_>, patch: &GhostPatch) -> String {
 
 /// How to look, what to write down, and go, fix or ask.
 fn text(composer: &mut Composer<'_>, book: &Book<'_>, patches: &[GhostPatch], width: f64) -> Vec<Section> {
-    let mut look = vec![composer.tell("ghost-look-on", &[("glasses", words::glasses(book.edition).into())])];
+    let mut look =
+        vec![composer.tell("ghost-look-on", &[("glasses", words::glasses(composer.tongue, book.edition).into())])];
     look.extend(["ghost-look-left", "ghost-look-right"].map(|id| composer.say(id)));
     let mut looks = composer.numbered(&look, width);
     let hint = match book.edition.ground {

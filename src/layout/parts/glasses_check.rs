@@ -34,13 +34,13 @@ pub(super) fn drafts(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>) 
     let opening = Opening {
         id: "glasses-check",
         title: composer.say("glasses-title"),
-        lead: composer.tell("glasses-lead", &[("glasses", words::glasses(book.edition).into())]),
+        lead: composer.tell("glasses-lead", &[("glasses", words::glasses(composer.tongue, book.edition).into())]),
         description: alt.clone(),
     };
     let sections = text(composer, book, text_width(composer, grid));
     let mut origin = Point::ORIGIN;
     let mut drafts = pour_below(composer, grid, &opening, sections, |composer, sheet, top| {
-        if 1 < sheet {
+        if 0 < sheet {
             return (Vec::new(), text_columns(composer, grid, top));
         }
         origin = Point::new(grid.safe.x0, top);
@@ -115,7 +115,7 @@ fn text(composer: &mut Composer<'_>, book: &Book<'_>, width: f64) -> Vec<Section
     let [with, see] = ["glasses-with", "glasses-see"].map(|id| composer.say(id));
     let table = composer.table(&[&with, &see], &rows, &[width * 0.4, width * 0.6], &BODY);
     let [left, right] = [&book.edition.glasses.left, &book.edition.glasses.right]
-        .map(|filter| composer.say(&format!("filter-{}", filter.colour().name())));
+        .map(|filter| words::filter(composer.tongue, filter.colour()));
     let mut fix = vec![composer.tell("glasses-fix-swapped", &[("left", left.into()), ("right", right.into())])];
     fix.extend(["glasses-fix-missing", "glasses-fix-comes", "glasses-fix-ghost"].map(|id| composer.say(id)));
     let bodies = [

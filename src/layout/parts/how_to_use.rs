@@ -41,9 +41,9 @@ pub(super) fn drafts(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>) 
 fn needs(composer: &Composer<'_>, book: &Book<'_>) -> Vec<String> {
     let page = if words::on_paper(book.edition) { "how-needs-paper" } else { "how-needs-screen" };
     vec![
-        composer.tell("how-needs-glasses", &[("glasses", words::glasses(book.edition).into())]),
+        composer.tell("how-needs-glasses", &[("glasses", words::glasses(composer.tongue, book.edition).into())]),
         composer.say(page),
-        composer.tell("how-needs-ruler", &[("distance", words::distance(book.set).into())]),
+        composer.tell("how-needs-ruler", &[("distance", words::distance(composer.tongue, book.set).into())]),
         composer.say("how-needs-light"),
     ]
 }
@@ -51,7 +51,7 @@ fn needs(composer: &Composer<'_>, book: &Book<'_>) -> Vec<String> {
 fn steps(composer: &Composer<'_>, book: &Book<'_>) -> Vec<String> {
     vec![
         composer.say("how-day-check"),
-        composer.tell("how-day-start", &[("distance", words::distance(book.set).into())]),
+        composer.tell("how-day-start", &[("distance", words::distance(composer.tongue, book.set).into())]),
         composer.say("how-day-practise"),
         composer.say("how-day-end"),
     ]

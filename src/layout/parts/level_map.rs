@@ -7,9 +7,9 @@ use crate::layout::compose::{Column, Composer, Piece, rule};
 use crate::layout::grid::{BODY, CAPTION, Grid, HEADING, LEADING};
 use crate::layout::sheet::{Face, Fill, Furniture, Node, Role, Tone};
 use crate::layout::text::{Align, BASELINE_SHARE, Style};
-use crate::layout::{Book, Draft};
+use crate::layout::{Book, Draft, parts};
 
-use super::{foot, opening};
+use super::{foot, opening, sheet_id};
 
 /// Name of the first sheet; later ones are numbered.
 const ID: &str = "map";
@@ -39,17 +39,12 @@ struct Station {
     grade: Option<u32>,
 }
 
-/// The sheets of the map; `number` gives the number of the sheet of an exercise page.
-pub(super) fn drafts(
-    composer: &mut Composer<'_>,
-    grid: &Grid,
-    book: &Book<'_>,
-    number: &dyn Fn(usize) -> usize,
-) -> Vec<Draft> {
+/// The sheets of the map, with the numbers of the exercise pages that the composer knows.
+pub(super) fn drafts(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>) -> Vec<Draft> {
     composer.sheet = ID.to_owned();
     let stations = Stations::new(composer, grid.safe.width());
     let mut rows = std::collections::VecDeque::new();
-    for (strand, pages) in strands(book, number) {
+    for (strand, pages) in strands(composer, book) {
         let rows_of = pages.chunks(stations.in_row).collect::<Vec<_>>();
         for (index, row) in rows_of.iter().enumerate() {
             let goes_on = index + 1 < rows_of.len();
@@ -66,10 +61,10 @@ pub(super) fn drafts(
 }
 
 /// The pages of each strand in the order of the book; strands in the order of their first pages.
-fn strands(book: &Book<'_>, number: &dyn Fn(usize) -> usize) -> Vec<(&'static str, Vec<Station>)> {
+fn strands(composer: &Composer<'_>, book: &Book<'_>) -> Vec<(&'static str, Vec<Station>)> {
     let mut strands: Vec<(&'static str, Vec<Station>)> = Vec::new();
-    for (index, page) in book.pages.iter().enumerate() {
-        let station = Station { id: page.page.id.clone(), number: number(index), grade: page.grade };
+    for (page, &number) in book.pages.iter().zip(&composer.numbers) {
+        let station = Station { id: page.page.id.clone(), number, grade: page.grade };
         match strands.iter_mut().find(|(strand, _)| *strand == page.strand) {
             Some((_, stations)) => stations.push(station),
             None => strands.push((page.strand, vec![station])),
@@ -115,7 +110,7 @@ fn sheet(
     index: usize,
     rows: &mut std::collections::VecDeque<(f64, Piece)>,
 ) -> Draft {
-    composer.sheet = if index == 0 { ID.to_owned() } else { format!("{ID}-{}", index + 1) };
+    composer.sheet = sheet_id(ID, index);
     let title = composer.say("map-title");
     let lead = if index == 0 { composer.say("map-lead") } else { String::new() };
     let (mut nodes, top) = opening(composer, grid, &title, &lead);
@@ -129,17 +124,7 @@ fn sheet(
         column.add(piece, gap);
     }
     nodes.extend(column.finish(composer));
-    Draft {
-        id: composer.sheet.clone(),
-        title,
-        description: composer.say("map-description"),
-        outline_level: u8::from(0 < index),
-        inks: None,
-        note: String::new(),
-        nodes,
-        footer: String::new(),
-        placed: Vec::new(),
-    }
+    parts::sheet(composer, ID, (&title, &composer.say("map-description")), index, nodes)
 }
 
 impl Stations {

@@ -26,7 +26,7 @@ pub(super) fn drafts(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>) 
 
 /// Each heading with what stands below it.
 fn lists(composer: &Composer<'_>, book: &Book<'_>) -> Vec<(&'static str, Vec<String>)> {
-    let glasses = words::glasses(book.edition);
+    let glasses = words::glasses(composer.tongue, book.edition);
     let distance = composer.tongue.cm(book.set.viewer.distance, 1);
     let told = |ids: &[&str]| ids.iter().map(|id| composer.say(id)).collect::<Vec<_>>();
     let mut eyes = vec![composer.tell("needs-glasses", &[("glasses", glasses.into())])];

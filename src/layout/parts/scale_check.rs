@@ -39,11 +39,11 @@ pub(super) fn drafts(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>) 
     let width = grid.safe.width() - if grid.beside { BESIDE } else { 0.0 };
     let sections = text(composer, book, width);
     pour_below(composer, grid, &opening, sections, |composer, sheet, top| {
-        if 1 < sheet && grid.beside {
+        if 0 < sheet && grid.beside {
             return (Vec::new(), text_columns(composer, grid, top));
         }
         let whole = Rect { y0: top, y1: foot(grid), ..grid.safe };
-        if 1 < sheet {
+        if 0 < sheet {
             return (Vec::new(), vec![whole]);
         }
         let measures = measures(composer);

@@ -25,7 +25,7 @@ struct Light {
 /// The one sheet of plots.
 pub(crate) fn draft(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>) -> Draft {
     composer.sheet = "ink-spectra".to_owned();
-    let lead = words::seen_on(book.edition);
+    let lead = words::seen_on(composer.tongue, book.edition);
     let (mut nodes, top) = opening(composer, grid, TITLE, &lead);
     let areas = if grid.beside {
         columns(grid, top)
@@ -59,7 +59,7 @@ pub(crate) fn draft(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>) -
         inks: None,
         note: String::new(),
         nodes,
-        footer: words::glasses(book.edition),
+        footer: words::glasses(composer.tongue, book.edition),
         placed: Vec::new(),
     }
 }

@@ -32,7 +32,7 @@ const COLUMNS: [&str; 5] = ["Ground", "Left mark", "Right mark", "Overlap", "Wor
 pub(crate) fn draft(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>) -> Draft {
     composer.sheet = "ink-swatches".to_owned();
     let title = format!("Inks of edition {}", book.edition.id);
-    let lead = words::seen_on(book.edition);
+    let lead = words::seen_on(composer.tongue, book.edition);
     let (mut nodes, top) = opening(composer, grid, &title, &lead);
     let [left, right] = if grid.beside {
         columns(grid, top)
@@ -59,7 +59,7 @@ pub(crate) fn draft(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>) -
         inks: None,
         note: String::new(),
         nodes,
-        footer: words::glasses(book.edition),
+        footer: words::glasses(composer.tongue, book.edition),
         placed: Vec::new(),
     }
 }

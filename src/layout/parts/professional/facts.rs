@@ -79,7 +79,7 @@ fn viewer(book: &Book<'_>) -> Vec<[String; 2]> {
     let (low, high) = viewer.ipd_range;
     let mut rows: Vec<_> = book.set.reader.iter().map(|reader| row("Reader", reader.clone())).collect();
     rows.extend([
-        row("Eyes to page", words::distance(book.set)),
+        row("Eyes to page", words::distance(book.tongue, book.set)),
         row("Pupil distance", format!("{}; of the readers {} to {}", mm(viewer.ipd), plain(low.0, 1), mm(high))),
         row("Reserve toward", known.reserves().map_or_else(unknown, |r| reserve(&r.toward, known.toward, known))),
         row("Reserve away", known.reserves().map_or_else(unknown, |r| reserve(&r.away, known.away, known))),
@@ -154,7 +154,7 @@ fn glasses(book: &Book<'_>) -> Vec<[String; 2]> {
         _ => forecast,
     };
     vec![
-        row("Glasses", words::glasses(edition)),
+        row("Glasses", words::glasses(book.tongue, edition)),
         row("Edition", format!("{}, {}, {} ground", edition.id, edition.page.name(), edition.ground.name())),
         row("Seen on", edition.colour.source.words().replace('`', "")),
         row("Inks", format!("left eye {}, right eye {}", plan.inks.left.hex(), plan.inks.right.hex())),

@@ -35,6 +35,7 @@ mod kinds;
 mod language;
 mod measure;
 mod oracles;
+mod parts;
 mod plans;
 mod plot;
 mod reading;

@@ -50,6 +50,7 @@ const ALLOWED: &[(&str, &[&str])] = &[
         &[
             "artwork",
             "spec",
+            "outline",
             "exercise",
             "plan",
             "scene",

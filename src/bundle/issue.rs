@@ -60,11 +60,9 @@ pub(super) fn check(set: &SetSpec, pages: &[SolvedPage]) -> Vec<Diagnostic> {
             "nothing can be left out",
             format!("leave out `gated = \"out\"`, or `{key}`"),
         ),
-        None if empty => (
-            "the set has no others".to_owned(),
-            "no page is left",
-            "leave out `gated = \"out\"`".to_owned(),
-        ),
+        None if empty => {
+            ("the set has no others".to_owned(), "no page is left", "leave out `gated = \"out\"`".to_owned())
+        }
         None => return Vec::new(),
     };
     let out = set.editions.iter().filter(|edition| !edition.gated);

@@ -12,6 +12,7 @@ use super::read::{Raw, Read, Slot, Word};
 use super::reader::Reader;
 use super::suggest::nearest;
 use super::text::shown;
+use super::translation::read_said;
 
 /// Values by their keys, from other tables of the same file.
 pub(super) type Layer<'a> = BTreeMap<&'a str, &'a Spanned<DeValue<'a>>>;
@@ -151,7 +152,9 @@ impl<'a> Table<'a> {
     /// The same with something else to take than the language says; for ramps, which are tables of what they ramp.
     pub fn get_as<T: Read>(&self, reader: &mut Reader<'_>, key: &'static str, takes: &Takes) -> Option<T> {
         let slot = Slot { key, takes, entry: false };
-        match (self.value(key), self.spec.field(key)?.need) {
+        let field = self.spec.field(key)?;
+        match (self.value(key), field.need) {
+            (Some(value), _) if field.said => read_said(reader, self.spec, slot, Raw::new(value)),
             (Some(value), _) => T::read(reader, slot, Raw::new(value)),
             (None, Need::Default(text)) => reader.read_default(slot, text, self.header),
             (None, _) => {

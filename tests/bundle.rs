@@ -18,7 +18,7 @@ use depthpress::optics::Viewer;
 use depthpress::scene::{At, Companions, Depth, Eyes, Feature, Form, Role, Scaling, Scene, Shape, Side, Size, Vertex};
 use depthpress::solve::solve;
 use depthpress::spec::viewer::Known;
-use depthpress::spec::{Answers, Colours, Edition, Formats, Hand, PageFormat, SetSpec, TextSize};
+use depthpress::spec::{Answers, Colours, Edition, Formats, Front, Hand, PageFormat, SetSpec, TextSize};
 use depthpress::units::{Mm, Ppi};
 use serde_json::Value;
 use tempfile::TempDir;
@@ -64,7 +64,12 @@ impl Set {
             reader: None,
             gate: None,
             plan: None,
+            licence: None,
+            releases: Vec::new(),
+            contact: None,
+            front: Front::USUAL.to_vec(),
             back: Vec::new(),
+            publish: depthpress::spec::Publish::default(),
             editions: vec![
                 edition("a4", PageFormat::A4, Ground::White),
                 edition("screen", PageFormat::Wide, Ground::Black),

@@ -91,7 +91,18 @@ fn quoted() -> BTreeSet<String> {
 }
 
 /// Beginnings of ids that the code puts together: `format!("shape-{name}")`.
-const PUT_TOGETHER: &[&str] = &["shape-", "thing-", "filter-", "kind-", "strand-", "reading-"];
+const PUT_TOGETHER: &[&str] = &[
+    "shape-",
+    "thing-",
+    "filter-",
+    "kind-",
+    "strand-",
+    "reading-",
+    "bundle-column-",
+    "bundle-ground-",
+    "bundle-text-",
+    "bundle-hand-",
+];
 
 #[test]
 fn every_message_is_said_somewhere() {

@@ -2,7 +2,7 @@
 //!
 //! Whatever is wrong with an author's files is a diagnostic. Only a set that is not there at all is an I/O error.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 use std::fmt;
 use std::fs::File;
 use std::io::{self, Read as _};
@@ -13,6 +13,7 @@ use crate::exercise::{Exercise, parts_of_series, read_exercise};
 use crate::layout::parts::is_own;
 use crate::spec::SetSpec;
 use crate::spec::data::{Data, DataRef, apply, contradictions, measured, read_data};
+use crate::spec::publish::unknown_previews;
 use crate::spec::read::Placed;
 use crate::spec::reader::{Plan, Reader, SeriesPart};
 use crate::spec::readers::{MOST_BYTES as MOST_READER_BYTES, ReaderSpec, ReadersRead};
@@ -39,6 +40,10 @@ pub struct Loaded {
     pub readers: Vec<ReaderSpec>,
     /// The texts of all files, to show problems with.
     pub sources: Sources,
+    /// The folder of `set.toml`; empty for the working folder.
+    pub home: PathBuf,
+    /// The pictures that its exercises name, by their paths from there.
+    pub pictures: BTreeSet<String>,
     /// The problems of all files. Without an error, `set` is there and no exercise is missing.
     pub diagnostics: Diagnostics,
 }
@@ -77,9 +82,7 @@ pub fn load(path: &Path) -> Result<Loaded, LoadError> {
     let pictures = Folder::new(&home);
     let mut loading = Loading { home, pictures, sources: Sources::default(), diagnostics: Diagnostics::new() };
     let Some(own) = loading.read_file(&file, None, MOST_BYTES).map_err(failed(&file))? else {
-        let Loading { sources, diagnostics, .. } = loading;
-        let (exercises, translated, readers) = (Vec::new(), Vec::new(), Vec::new());
-        return Ok(Loaded { set: None, exercises, translated, readers, sources, diagnostics });
+        return Ok(loading.into_loaded(None));
     };
     let SetRead { mut set, exercises, series, gated, mut readers, translations, data } = loading.parse(own, read_set);
     loading.read_data(&mut set, &mut readers.list, &data);
@@ -90,8 +93,9 @@ pub fn load(path: &Path) -> Result<Loaded, LoadError> {
     if !gated {
         loading.diagnostics.extend(exercises.iter().filter_map(ungated));
     }
-    let Loading { sources, diagnostics, .. } = loading;
-    Ok(Loaded { set, exercises, translated, readers: readers.list, sources, diagnostics })
+    loading.check_previews(set.as_ref(), &exercises);
+    let loaded = loading.into_loaded(set);
+    Ok(Loaded { exercises, translated, readers: readers.list, ..loaded })
 }
 
 /// What is known while a set is read.
@@ -108,6 +112,13 @@ struct Loading {
 type Refusal = (String, &'static str);
 
 impl Loading {
+    /// What was read of the files, without what they list.
+    fn into_loaded(self, set: Option<SetSpec>) -> Loaded {
+        let Self { home, pictures, sources, diagnostics } = self;
+        let (exercises, translated, readers, pictures) = (Vec::new(), Vec::new(), Vec::new(), pictures.paths());
+        Loaded { set, exercises, translated, readers, sources, home, pictures, diagnostics }
+    }
+
     fn parse<T>(&mut self, file: FileId, read: impl FnOnce(&mut Reader<'_>) -> T) -> T {
         let mut reader = Reader::new(&self.sources, file, &mut self.diagnostics).with_pictures(&self.pictures);
         let value = read(&mut reader);
@@ -377,6 +388,13 @@ impl Loading {
                 self.diagnostics.push(problem);
             }
         }
+    }
+
+    /// Pages that `[publish]` names must be there; what is not known because a file is broken is not told twice.
+    fn check_previews(&mut self, set: Option<&SetSpec>, exercises: &[Exercise]) {
+        let Some(set) = set.filter(|_| !self.diagnostics.has_errors()) else { return };
+        let pages: Vec<String> = exercises.iter().flat_map(Exercise::page_ids).collect();
+        self.diagnostics.extend(unknown_previews(&set.publish, &pages));
     }
 }
 

@@ -7,6 +7,7 @@
 pub mod chart_report;
 pub mod charts;
 pub mod colour_report;
+pub mod compare;
 pub mod demand;
 mod document;
 mod entry;
@@ -20,6 +21,7 @@ pub mod load;
 pub mod pictures;
 mod planned;
 pub mod prepare;
+pub mod publish;
 pub mod readers;
 pub mod report;
 pub mod run;

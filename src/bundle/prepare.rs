@@ -2,12 +2,14 @@
 //!
 //! Goes on after problems as far as it can, so that one run names them all.
 
+use std::collections::BTreeSet;
+use std::path::PathBuf;
 use std::sync::Arc;
 
 use crate::diagnostics::{Diagnostic, Diagnostics, Severity, Sources, codes};
 use crate::exercise::balance::Balance;
 use crate::exercise::{self, Exercise, Page};
-use crate::language::Tongue;
+use crate::language::{Language, Tongue};
 use crate::layout::grid::ART_FIELD;
 use crate::layout::{self, BookPage, LaidOut};
 use crate::lint;
@@ -48,6 +50,10 @@ pub struct Prepared {
     pub translated: Vec<Translated>,
     /// The readers that could be read.
     pub readers: Vec<ReaderSpec>,
+    /// The folder of `set.toml`; empty for the working folder.
+    pub home: PathBuf,
+    /// The pictures that its exercises name, by their paths from there.
+    pub pictures: BTreeSet<String>,
 }
 
 /// An exercise page with its offsets.
@@ -137,7 +143,7 @@ fn in_edition(problem: Diagnostic, edition: &Edition) -> Diagnostic {
 /// Takes what was read, and solves nothing. A resolution given here stands in for that of every edition, so that the
 /// checks see the dots that will be printed.
 pub fn gather(loaded: Loaded, ppi: Option<Ppi>) -> Prepared {
-    let Loaded { mut set, exercises, translated, readers, sources, diagnostics } = loaded;
+    let Loaded { mut set, exercises, translated, readers, sources, home, pictures, diagnostics } = loaded;
     let defaults = diagnostics.iter().filter(|d| d.severity == Severity::Note).cloned().collect();
     for edition in set.iter_mut().flat_map(|set| &mut set.editions) {
         edition.ppi = ppi.unwrap_or(edition.ppi);
@@ -153,6 +159,8 @@ pub fn gather(loaded: Loaded, ppi: Option<Ppi>) -> Prepared {
         exercises,
         translated,
         readers,
+        home,
+        pictures,
     }
 }
 
@@ -268,7 +276,9 @@ fn lint_pages(
     let devices: Vec<_> = rasters.map(|e| lint::Device { edition: &e.id, ppi: e.ppi }).collect();
     let first_pages: Vec<String> = exercises.iter().filter_map(|exercise| exercise.page_ids().next()).collect();
     let mut texts = set_texts(set);
-    texts.extend(exercises.iter().zip(&first_pages).flat_map(|(exercise, page)| exercise_texts(exercise, page)));
+    texts.extend(
+        exercises.iter().zip(&first_pages).flat_map(|(exercise, page)| exercise_texts(exercise, page, set.language)),
+    );
     let editions: Vec<_> = set.editions.iter().zip(inked).map(|(edition, inked)| painted(edition, inked)).collect();
     let input = lint::Input {
         viewer: &set.viewer,
@@ -277,6 +287,7 @@ fn lint_pages(
         field: (Mm(ART_FIELD.width), Mm(ART_FIELD.height)),
         devices: &devices,
         pages: &solved,
+        language: set.language,
         texts: &texts,
         editions: &editions,
     };
@@ -305,15 +316,15 @@ fn painted<'a>(edition: &'a Edition, inked: &'a Inked) -> lint::Painted<'a> {
 /// What the author wrote about the whole set.
 fn set_texts(set: &SetSpec) -> Vec<lint::Text<'_>> {
     let texts = [Some(&set.title), set.summary.as_ref(), set.gate.as_ref()];
-    texts.into_iter().flatten().map(|text| lint::Text { page: "", text, place: None }).collect()
+    texts.into_iter().flatten().map(|text| lint::Text { page: "", text, place: None, language: set.language }).collect()
 }
 
 /// What the author wrote about an exercise; `page` is its first.
-fn exercise_texts<'a>(exercise: &'a Exercise, page: &'a str) -> Vec<lint::Text<'a>> {
+fn exercise_texts<'a>(exercise: &'a Exercise, page: &'a str, language: Language) -> Vec<lint::Text<'a>> {
     let words = &exercise.words;
     let single = [Some(&exercise.title), words.goal.as_ref(), words.setup.as_ref(), words.see.as_ref()];
     let texts = single.into_iter().flatten().chain(words.steps.iter().flatten());
-    texts.map(|text| lint::Text { page, text, place: Some(exercise.place) }).collect()
+    texts.map(|text| lint::Text { page, text, place: Some(exercise.place), language }).collect()
 }
 
 /// Tells what was found in one more language, but for what is known from another one.

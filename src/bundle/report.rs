@@ -13,6 +13,7 @@ use crate::layout::sheet::Sheet;
 use crate::layout::{LaidOut, Placed};
 use crate::scene::Role;
 use crate::solve::Stand;
+use crate::spec::SetSpec;
 use crate::spec::{Edition, MediumSource};
 
 use super::colour_report::{ColourPart, InksPart};
@@ -256,8 +257,8 @@ fn pages<'a>(book: &Issue<'a>, laid: &'a LaidOut, extent: &Extent) -> Vec<PagePa
             let around = if next.len() == book.pages.len() { "front" } else { "back" };
             PagePart {
                 difficulty: difficulty(book, exercise),
-                balance: balance(book, exercise),
-                readings: readings(book, exercise),
+                balance: balance(book.set, exercise),
+                readings: readings(book.set, exercise),
                 ..page(sheet, placed, exercise, around, extent)
             }
         })
@@ -296,12 +297,23 @@ fn page<'a>(
     }
 }
 
+/// What is said of an exercise page besides its features, as a tree: `questions`, `pass`, `balance`, `readings`.
+pub(super) fn page_facts(set: &SetSpec, page: &SolvedPage) -> serde_json::Value {
+    let quiz = page.page.quiz.as_ref();
+    serde_json::json!({
+        "questions": quiz.map(|quiz| quiz.questions.iter().map(QuestionPart::new).collect::<Vec<_>>()),
+        "pass": quiz.and_then(|quiz| quiz.pass.as_ref()).map(PassPart::new),
+        "balance": balance(set, Some(page)),
+        "readings": readings(set, Some(page)),
+    })
+}
+
 fn difficulty(book: &Issue<'_>, exercise: Option<&SolvedPage>) -> Option<DifficultyPart> {
     Some(DifficultyPart::new(exercise?.difficulty.as_ref()?, &book.set.viewer))
 }
 
-fn balance<'a>(book: &Issue<'a>, exercise: Option<&SolvedPage>) -> Option<BalancePart<'a>> {
-    let (balance, set_by) = (exercise?.page.balance?, book.set.gate.as_ref()?);
+fn balance<'a>(set: &'a SetSpec, exercise: Option<&SolvedPage>) -> Option<BalancePart<'a>> {
+    let (balance, set_by) = (exercise?.page.balance?, set.gate.as_ref()?);
     Some(BalancePart { stronger: balance.eye(), share: fine(balance.share), set_by })
 }
 
@@ -325,8 +337,8 @@ impl AnswersPart {
     }
 }
 
-fn readings(book: &Issue<'_>, exercise: Option<&SolvedPage>) -> Vec<ReadingPart> {
-    let all = exercise.map(|e| readings::of(&e.page, &e.features, &book.set.viewer)).unwrap_or_default();
+fn readings(set: &SetSpec, exercise: Option<&SolvedPage>) -> Vec<ReadingPart> {
+    let all = exercise.map(|e| readings::of(&e.page, &e.features, &set.viewer)).unwrap_or_default();
     all.iter().map(ReadingPart::new).collect()
 }
 

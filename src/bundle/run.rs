@@ -191,38 +191,66 @@ impl<'a> Run<'a> {
 
     /// Makes every file of one edition and leaves them waiting in the output.
     pub(super) fn edition(&self, job: &Job<'_>, laid: &LaidOut, output: &Output) -> Result<Written, Error> {
-        let &Job { book, edition, inked, below, alone } = job;
-        let extent = self.extent(book, edition, laid)?;
-        let sheets = within(&laid.sheets, &extent.pages);
-        let folder = format!("{below}{}", edition.id);
+        let extent = self.extent(job.book, job.edition, laid)?;
+        let folder = format!("{}{}", job.below, job.edition.id);
         let stage = output.stage(&folder, extent.whole)?;
+        self.made(job, laid, &extent, (&stage, &folder))
+    }
+
+    /// Makes every file of one edition and leaves them waiting in this folder.
+    pub(super) fn edition_in(&self, job: &Job<'_>, laid: &LaidOut, stage: &Stage) -> Result<Written, Error> {
+        let extent = self.extent(job.book, job.edition, laid)?;
+        self.made(job, laid, &extent, (stage, &job.edition.id))
+    }
+
+    fn made(
+        &self,
+        job: &Job<'_>,
+        laid: &LaidOut,
+        extent: &Extent,
+        (stage, folder): (&Stage, &str),
+    ) -> Result<Written, Error> {
+        let files = self.files(job, laid, extent, stage)?;
+        Ok(Written {
+            set: job.book.set.id.clone(),
+            edition: job.edition.id.clone(),
+            folder: self.request.out.join(&job.book.set.id).join(folder),
+            book_pages: count(&laid.sheets),
+            pages: within(&laid.sheets, &extent.pages).iter().map(|s| (s.number, s.id.clone())).collect(),
+            whole: extent.whole,
+            files,
+        })
+    }
+
+    /// Makes every file of one edition; their names and sizes.
+    fn files(
+        &self,
+        job: &Job<'_>,
+        laid: &LaidOut,
+        extent: &Extent,
+        stage: &Stage,
+    ) -> Result<Vec<(String, u64)>, Error> {
+        let &Job { book, edition, inked, alone, .. } = job;
+        let sheets = within(&laid.sheets, &extent.pages);
         let answers = extent.answers_files(&laid.answers, &book.set.id).len();
-        (self.watch)(Step::Planned(planned(&extent, sheets.len()) + answers as u64));
+        (self.watch)(Step::Planned(planned(extent, sheets.len()) + answers as u64));
         let set = book.issue(edition).set;
         let pdf = || document(set, (edition, &inked.plan), Part::Book, (&laid.sheets, sheets));
         let pdf = || extent.formats.pdf.then(pdf).transpose();
-        let page = |sheet| self.page(sheet, edition.ppi, [extent.svg(sheet), extent.png(sheet)], &stage);
+        let page = |sheet| self.page(sheet, edition.ppi, [extent.svg(sheet), extent.png(sheet)], stage);
         // Pages differ much in cost, so each is a task of its own.
         let all_at_once = || sheets.par_iter().with_max_len(1).map(page).collect::<Result<Vec<_>, _>>();
         let (document, pages) =
             if alone { rayon::join(pdf, all_at_once) } else { (pdf(), sheets.iter().map(page).collect()) };
         let mut files = Vec::new();
         if let Some(bytes) = document? {
-            files.push(self.write(&stage, pdf_file(&book.set.id), &bytes)?);
+            files.push(self.write(stage, pdf_file(&book.set.id), &bytes)?);
         }
         files.extend(pages?.into_iter().flatten());
-        files.extend(self.answers(set, edition, inked, (&extent, &laid.answers), &stage)?);
-        let report = report(book, edition, inked, laid, &extent).map_err(Error::Report)?;
-        files.push(self.write(&stage, REPORT.to_owned(), &report)?);
-        Ok(Written {
-            set: book.set.id.clone(),
-            edition: edition.id.clone(),
-            folder: self.request.out.join(&book.set.id).join(folder),
-            book_pages: count(&laid.sheets),
-            pages: sheets.iter().map(|s| (s.number, s.id.clone())).collect(),
-            whole: extent.whole,
-            files,
-        })
+        files.extend(self.answers(set, edition, inked, (extent, &laid.answers), stage)?);
+        let report = report(book, edition, inked, laid, extent).map_err(Error::Report)?;
+        files.push(self.write(stage, REPORT.to_owned(), &report)?);
+        Ok(files)
     }
 
     /// Makes the files of the answers, where they are a book of their own.

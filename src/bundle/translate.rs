@@ -13,7 +13,7 @@ use crate::spec::read::Placed;
 use crate::spec::reader::{Plan, Reader};
 use crate::spec::readers::ReaderSpec;
 use crate::spec::set::{SetWords, read_words};
-use crate::spec::translation::{Said, Translation, Words, WordsFile, stray};
+use crate::spec::translation::{PLURALS, Said, Translation, Words, WordsFile, stray};
 
 /// A set in one more language than its own.
 #[derive(Debug)]
@@ -82,20 +82,22 @@ impl Work<'_> {
         let (mut found, mut in_words) = (Diagnostics::new(), Diagnostics::new());
         let ids: Vec<&str> = self.exercises.iter().map(|listed| listed.stem.as_str()).collect();
         let file = words.map(|(file, _)| WordsFile::parse(&mut Reader::new(self.sources, file, &mut in_words), &ids));
-        let none = Words { file: self.set, table: None };
+        let none = |of_set| Words { file: self.set, table: None, of_set };
         let mut missing = Vec::new();
         let mut note = |head: String, said: &[Said]| {
             let gaps: Vec<Said> = said.iter().filter(|said| !said.translated).cloned().collect();
             missing.extend((!gaps.is_empty()).then_some((head, gaps)));
         };
-        let of_set = file.as_ref().map_or(none, WordsFile::of_set);
+        let of_set = file.as_ref().map_or(none(true), WordsFile::of_set);
         let mut reader = Reader::new(self.sources, self.set, &mut found).in_words(of_set);
         let set = read_words(&mut reader);
-        note("set".to_owned(), reader.said());
+        for table in ["set", "licence", "release"] {
+            note(table.to_owned(), &below(table, reader.said()));
+        }
         finish(reader, of_set, "the set", set.is_some());
         let mut exercises = Vec::new();
         for listed in self.exercises {
-            let words = file.as_ref().map_or(none, |file| file.of_exercise(&listed.stem));
+            let words = file.as_ref().map_or(none(false), |file| file.of_exercise(&listed.stem));
             let reader = Reader::new(self.sources, listed.file, &mut found).in_words(words);
             let mut reader = reader.with_pictures(self.pictures);
             reader.plan = listed.plan.clone();
@@ -152,15 +154,19 @@ fn untranslated(language: Language, path: Option<&str>, place: Place, missing: &
     })
 }
 
+/// Those of the words of the set that stand in one table, by their keys in it.
+fn below(table: &str, said: &[Said]) -> Vec<Said> {
+    let key = |said: &Said| Some(said.key.strip_prefix(table)?.strip_prefix('.')?.to_owned());
+    said.iter().filter_map(|said| Some(Said { key: key(said)?, ..said.clone() })).collect()
+}
+
 /// What is missing of one table, to be pasted and translated.
 fn stub((head, said): &Missing) -> String {
-    let single = said.iter().filter(|said| !said.key.contains('.'));
     let mut out = format!("[{head}]\n");
+    let single = said.iter().filter(|said| said.key.split_once('.').is_none_or(|(first, _)| !PLURALS.contains(&first)));
     out.extend(single.map(|said| format!("{} = {}\n", said.key, said.written)));
-    for plural in ["labels", "texts"] {
-        let of =
-            said.iter().filter_map(|said| Some((said.key.strip_prefix(plural)?.strip_prefix('.')?, &said.written)));
-        let pairs: Vec<_> = of.map(|(word, written)| format!("{word} = {written}")).collect();
+    for plural in PLURALS {
+        let pairs: Vec<_> = below(plural, said).iter().map(|said| format!("{} = {}", said.key, said.written)).collect();
         if !pairs.is_empty() {
             out.push_str(&format!("{plural} = {{ {} }}\n", pairs.join(", ")));
         }

@@ -66,6 +66,13 @@ pub(super) fn ppi(text: &str) -> Result<Ppi, String> {
     ppi.map(Ppi).ok_or_else(|| format!("a resolution is a whole number from `{min}` to `{max}`"))
 }
 
+/// Reads a resolution of small pictures that are only looked at.
+pub(super) fn picture_ppi(text: &str) -> Result<Ppi, String> {
+    let (min, max) = (20, 300);
+    let ppi = text.parse().ok().filter(|ppi| (min..=max).contains(ppi));
+    ppi.map(Ppi).ok_or_else(|| format!("a resolution of pictures is a whole number from `{min}` to `{max}`"))
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;

@@ -251,6 +251,11 @@ impl Sources {
         self.files.iter().map(|file| file.text.as_str())
     }
 
+    /// The paths and texts of all files, in the order they were added.
+    pub fn files(&self) -> impl Iterator<Item = (&str, &str)> {
+        self.files.iter().map(|file| (file.path.as_str(), file.text.as_str()))
+    }
+
     /// The line on which a place starts. Places outside the file, or inside a character, move to the nearest character
     /// before them.
     pub fn line(&self, place: Place) -> Option<Line<'_>> {

@@ -36,4 +36,5 @@ files! {
     "professional",
     "charts",
     "inks",
+    "bundle",
 }

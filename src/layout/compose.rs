@@ -96,6 +96,12 @@ impl<'a> Composer<'a> {
         self.setter.width_of(text, &scaled(style, self.text)).map_or(0.0, |width| width.0)
     }
 
+    /// How wide the widest word of a text is, mm: the least width of a column that holds it.
+    pub fn widest_word(&mut self, text: &str, style: &Style) -> f64 {
+        let bold = Style { face: Face::Bold, ..*style };
+        text.split([' ', '\n']).map(|word| self.width_of(word, &bold)).fold(0.0, f64::max)
+    }
+
     /// Notes a problem of the current sheet.
     pub fn problem(&mut self, message: String, help: &str) {
         self.problems.push(Diagnostic {
@@ -133,26 +139,34 @@ impl<'a> Composer<'a> {
 
     /// A numbered list.
     pub fn steps(&mut self, steps: &[String], width: f64) -> Piece {
-        let labels = (1..=steps.len()).map(|i| format!("{i}.")).collect::<Vec<_>>();
-        self.list(&labels, steps, width)
+        list(self.numbered(steps, width))
     }
 
     /// A list with bullets.
     pub fn bullets(&mut self, items: &[&str], width: f64) -> Piece {
         let items: Vec<String> = items.iter().map(|&item| item.to_owned()).collect();
-        self.list(&vec!["•".to_owned(); items.len()], &items, width)
+        list(self.items(&items, width))
     }
 
-    fn list(&mut self, labels: &[String], items: &[String], width: f64) -> Piece {
-        let mut list = Piece::default();
-        for (label, item) in labels.iter().zip(items) {
-            let label = self.lines(label, &BODY, LABEL);
-            let body = self.lines(item, &BODY, width - LABEL).moved(LABEL, 0.0);
-            let height = body.height;
-            let parts = vec![Node::Group(Role::ListLabel, label.nodes), Node::Group(Role::ListBody, body.nodes)];
-            list.stack(Piece { height, nodes: vec![Node::Group(Role::ListItem, parts)] }, 0.0);
-        }
-        list.role(Role::List)
+    /// The items of a list with bullets, each a piece of its own between which a column may end. Whoever places them makes
+    /// lists of them again, as [`pour`](super::flow::pour) does.
+    pub fn items(&mut self, items: &[String], width: f64) -> Vec<Piece> {
+        items.iter().map(|item| self.item("•", item, width)).collect()
+    }
+
+    /// The same for a numbered list.
+    pub fn numbered(&mut self, items: &[String], width: f64) -> Vec<Piece> {
+        (1..).zip(items).map(|(number, item)| self.item(&format!("{number}."), item, width)).collect()
+    }
+
+    fn item(&mut self, label: &str, item: &str, width: f64) -> Piece {
+        // As wide as the text is large.
+        let indent = LABEL * self.leading(&BODY) / LEADING;
+        let label = self.lines(label, &BODY, indent);
+        let body = self.lines(item, &BODY, width - indent).moved(indent, 0.0);
+        let height = body.height;
+        let parts = vec![Node::Group(Role::ListLabel, label.nodes), Node::Group(Role::ListBody, body.nodes)];
+        Piece { height, nodes: vec![Node::Group(Role::ListItem, parts)] }
     }
 
     /// A table with a head row; `widths` are the widths of its columns, mm. The first cell of a row heads the row.
@@ -205,6 +219,13 @@ impl<'a> Composer<'a> {
         nodes.extend(inner.moved(PAD * 1.4, PAD).nodes);
         Piece { height, nodes }
     }
+}
+
+/// Items below one another, as one list.
+fn list(items: Vec<Piece>) -> Piece {
+    let mut list = Piece::default();
+    items.into_iter().for_each(|item| list.stack(item, 0.0));
+    list.role(Role::List)
 }
 
 /// The rows of a table so far.

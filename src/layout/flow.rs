@@ -3,12 +3,14 @@
 //! A section may be divided between its pieces; its heading stays with the first of them. The last sheet is balanced: its
 //! columns are as short as they can be.
 
+use std::collections::VecDeque;
+
 use kurbo::Rect;
 
 use super::Draft;
 use super::compose::{Column, Composer, Piece};
 use super::grid::{Grid, LEADING};
-use super::parts::columns;
+use super::parts::text_columns;
 use super::sheet::{Node, Role};
 
 /// A heading with what belongs to it, as pieces between which a column may end.
@@ -35,6 +37,8 @@ pub struct Opening {
 
 /// Between two sections of a column, mm.
 const BETWEEN: f64 = LEADING * 0.8;
+/// How closely the columns of a last sheet are balanced, mm.
+const STEP: f64 = 0.5;
 /// Between the pieces of a section, mm.
 const WITHIN: f64 = 0.8;
 
@@ -57,21 +61,21 @@ impl Block {
     }
 }
 
-/// Pours sections into two columns a sheet, as many sheets as they take.
+/// Pours sections, set [this wide](super::parts::text_width), into the text columns of as many sheets as they take.
 pub fn pour(composer: &mut Composer<'_>, grid: &Grid, opening: &Opening, sections: Vec<Section>) -> Vec<Draft> {
-    let mut blocks: std::collections::VecDeque<Block> = sections.into_iter().flat_map(blocks_of).collect();
+    let mut blocks: VecDeque<Block> = sections.into_iter().flat_map(blocks_of).collect();
     let mut drafts = Vec::new();
     while drafts.is_empty() || !blocks.is_empty() {
         let number = drafts.len() + 1;
         composer.sheet = if number == 1 { opening.id.to_owned() } else { format!("{}-{number}", opening.id) };
         let lead = if number == 1 { opening.lead.as_str() } else { "" };
         let (mut nodes, top) = super::parts::opening(composer, grid, &opening.title, lead);
-        let areas = columns(grid, top);
-        let taken = take(&mut blocks, areas);
-        if taken.iter().all(Vec::is_empty) && !blocks.is_empty() {
+        let areas = text_columns(composer, grid, top);
+        let rooms: Vec<f64> = areas.iter().map(Rect::height).collect();
+        let mut taken = take(&mut blocks, &rooms);
+        if taken.iter().all(Vec::is_empty) {
             // Higher than a whole column: the column says so.
-            let over = blocks.pop_front();
-            nodes.extend(column(composer, areas[0], over.into_iter().collect()));
+            taken[0].extend(blocks.pop_front());
         }
         for (area, blocks) in areas.into_iter().zip(taken) {
             nodes.extend(column(composer, area, blocks));
@@ -80,7 +84,7 @@ pub fn pour(composer: &mut Composer<'_>, grid: &Grid, opening: &Opening, section
             id: composer.sheet.clone(),
             title: opening.title.clone(),
             description: opening.description.clone(),
-            outline_level: 0,
+            outline_level: u8::from(1 < number),
             inks: None,
             note: String::new(),
             nodes,
@@ -113,34 +117,35 @@ fn gap_above(piece: &Piece) -> f64 {
     if matches!(piece.nodes.as_slice(), [Node::Group(Role::ListItem, _)]) { 0.0 } else { WITHIN }
 }
 
-/// What of the blocks stands in each of the two columns of a sheet: all that fits, and of the last sheet no column longer
-/// than it needs to be.
-fn take(blocks: &mut std::collections::VecDeque<Block>, areas: [Rect; 2]) -> [Vec<Block>; 2] {
+/// What of the blocks stands in each of the columns of a sheet, which have room for this much: all that fits, and of the
+/// last sheet no column longer than it needs to be.
+fn take(blocks: &mut VecDeque<Block>, rooms: &[f64]) -> Vec<Vec<Block>> {
     let heights: Vec<(f64, f64)> = blocks.iter().map(|block| (block.gap, block.height())).collect();
-    let fitting = |from: usize, room: f64| {
+    let mut counts = fill(&heights, rooms);
+    if counts.iter().sum::<usize>() == heights.len() {
+        // From above: the first step down that does not hold all is the end.
+        let longest = rooms.iter().copied().fold(0.0, f64::max);
+        let steps = (1..).map(|step| longest - f64::from(step) * STEP).take_while(|cap| 0.0 < *cap);
+        let capped = steps.map(|cap| fill(&heights, &rooms.iter().map(|room| room.min(cap)).collect::<Vec<_>>()));
+        counts = capped.take_while(|own| own.iter().sum::<usize>() == heights.len()).last().unwrap_or(counts);
+    }
+    counts.into_iter().map(|count| blocks.drain(..count).collect()).collect()
+}
+
+/// How many blocks, in their order, each of the columns holds.
+fn fill(heights: &[(f64, f64)], rooms: &[f64]) -> Vec<usize> {
+    let mut from = 0;
+    let fitting = rooms.iter().map(|room| {
         let mut used = 0.0;
         let fits = |(index, (gap, height)): (usize, &(f64, f64))| {
             used += height + if index == 0 { 0.0 } else { *gap };
             used <= room + 1e-6
         };
-        heights[from..].iter().enumerate().map(fits).take_while(|fits| *fits).count()
-    };
-    let rooms = areas.map(|area| area.height());
-    let first = fitting(0, rooms[0]);
-    let both = first + fitting(first, rooms[1]);
-    let split = if both == heights.len() {
-        let height = |part: &[(f64, f64)]| {
-            let gaps: f64 = part.iter().skip(1).map(|(gap, _)| gap).sum();
-            gaps + part.iter().map(|(_, height)| height).sum::<f64>()
-        };
-        let longer = |split: &usize| (height(&heights[..*split]) - rooms[0]).max(height(&heights[*split..]) - rooms[1]);
-        (0..=both).min_by(|a, b| longer(a).total_cmp(&longer(b))).unwrap_or(both)
-    } else {
-        first
-    };
-    let left = blocks.drain(..split).collect();
-    let right = blocks.drain(..both - split).collect();
-    [left, right]
+        let count = heights[from..].iter().enumerate().map(fits).take_while(|fits| *fits).count();
+        from += count;
+        count
+    });
+    fitting.collect()
 }
 
 /// The blocks in a column, items of a list that follow one another as one list.
@@ -168,4 +173,125 @@ fn lists(nodes: Vec<Node>) -> Vec<Node> {
         }
     }
     grouped
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::language::{Language, Tongue};
+    use crate::layout::sheet;
+    use crate::layout::text::Typesetter;
+    use crate::spec::{PageFormat, TextSize};
+
+    fn poured(text: TextSize, format: PageFormat, sections: usize, words: usize) -> (Vec<Draft>, usize) {
+        let mut setter = Typesetter::new();
+        let mut composer = Composer::new(&mut setter, Tongue::of(Language::En), text);
+        let grid = Grid::of(format);
+        let width = super::super::parts::text_width(&composer, &grid);
+        let section = |index: usize, composer: &mut Composer<'_>| {
+            let heading = composer.heading(&format!("Heading {index}"), width);
+            let body = format!("Piece {index} {}", "word ".repeat(words));
+            let items: Vec<String> = (0..5).map(|item| format!("Item {index} {item}")).collect();
+            let paragraph = composer.paragraph(&body, width);
+            Section::new(heading, std::iter::once(paragraph).chain(composer.items(&items, width)))
+        };
+        let sections = (0..sections).map(|index| section(index, &mut composer)).collect();
+        let opening = Opening { id: "walk", title: "Walk".into(), lead: "Along.".into(), description: "Words.".into() };
+        let drafts = pour(&mut composer, &grid, &opening, sections);
+        (drafts, composer.problems.len())
+    }
+
+    /// The content below the title in reading order: what it is, its words, and its first baseline.
+    fn content(draft: &Draft) -> Vec<(Role, String, f64)> {
+        let of = |node: &Node| {
+            let Node::Group(role, inner) = node else { panic!("a node without a role") };
+            (role.clone(), sheet::words(inner), first_run(inner).expect("words").y)
+        };
+        draft.nodes.iter().filter(|node| !matches!(node, Node::Group(Role::Heading(1), _))).map(of).collect()
+    }
+
+    fn first_run(nodes: &[Node]) -> Option<kurbo::Point> {
+        nodes.iter().find_map(|node| match node {
+            Node::Text(run) => Some(run.origin),
+            Node::Group(_, inner) => first_run(inner),
+            _ => None,
+        })
+    }
+
+    #[test]
+    fn everything_that_is_poured_arrives_once_and_in_order() {
+        for (text, format) in [
+            (TextSize::Standard, PageFormat::A4),
+            (TextSize::Large, PageFormat::A4),
+            (TextSize::Standard, PageFormat::Wide),
+            (TextSize::Large, PageFormat::Wide),
+        ] {
+            let (drafts, problems) = poured(text, format, 24, 30);
+            assert_eq!(problems, 0);
+            assert!(1 < drafts.len());
+            let all: String = drafts.iter().flat_map(content).map(|(_, words, _)| format!("{words} ")).collect();
+            let mut at = 0;
+            for index in 0..24 {
+                let items = (0..5).map(|item| format!("Item {index} {item}"));
+                for words in [format!("Heading {index} "), format!("Piece {index} ")].into_iter().chain(items) {
+                    at += all[at..].find(&words).unwrap_or_else(|| panic!("`{words}` is not after `{}`", &all[..at]));
+                }
+            }
+            assert_eq!(all.matches("Item").count(), 24 * 5);
+        }
+    }
+
+    #[test]
+    fn a_heading_stays_with_the_first_piece_below_it() {
+        for sections in 5..24 {
+            let (drafts, _) = poured(TextSize::Standard, PageFormat::Letter, sections, 33);
+            for draft in &drafts {
+                let content = content(draft);
+                for (index, (role, words, y)) in content.iter().enumerate() {
+                    if *role == Role::Heading(2) {
+                        let below = content.get(index + 1).unwrap_or_else(|| panic!("{} ends with {words}", draft.id));
+                        assert!(*y < below.2, "{}: {words} is the last of its column", draft.id);
+                    }
+                }
+            }
+        }
+    }
+
+    #[test]
+    fn columns_break_between_the_items_of_a_section() {
+        let divided = (5..12).any(|sections| {
+            let (drafts, _) = poured(TextSize::Standard, PageFormat::A4, sections, 30);
+            let lists = drafts.iter().flat_map(content).filter(|(role, ..)| *role == Role::List).count();
+            sections < lists
+        });
+        assert!(divided);
+    }
+
+    #[test]
+    fn the_columns_of_the_last_sheet_are_balanced() {
+        let (drafts, _) = poured(TextSize::Standard, PageFormat::A4, 21, 30);
+        let last = content(drafts.last().expect("a sheet"));
+        let second = last.windows(2).position(|pair| pair[1].2 < pair[0].2).expect("two columns") + 1;
+        let ends = [&last[..second], &last[second..]].map(|column| column.last().expect("a piece").2);
+        // A section is 62 mm high, an item 5.2 mm: they end within a paragraph of one another.
+        assert!((ends[0] - ends[1]).abs() < 40.0, "{ends:?}");
+    }
+
+    #[test]
+    fn nothing_runs_past_its_column() {
+        let grid = Grid::of(PageFormat::A4);
+        for words in [10, 60, 200] {
+            let (drafts, problems) = poured(TextSize::Large, PageFormat::A4, 12, words);
+            assert_eq!(problems, 0);
+            let lowest = drafts.iter().flat_map(|draft| content(draft)).map(|(.., y)| y).fold(0.0, f64::max);
+            assert!(lowest < grid.safe.y1 - 10.8, "{lowest}");
+        }
+    }
+
+    #[test]
+    fn a_piece_higher_than_a_column_is_a_problem_and_still_there() {
+        let (drafts, problems) = poured(TextSize::Large, PageFormat::Wide, 1, 900);
+        assert_eq!(problems, 1);
+        assert!(drafts.iter().any(|draft| sheet::words(&draft.nodes).contains("Piece 0")));
+    }
 }

@@ -12,8 +12,10 @@ pub mod document;
 pub mod editions;
 pub mod field;
 pub mod matrix;
+pub mod parts;
 pub mod picture;
 pub mod plan;
+pub mod publish;
 mod quantity;
 pub mod read;
 pub mod reader;
@@ -36,7 +38,8 @@ use crate::plan::Practice;
 use crate::units::Ppi;
 
 pub use colours::{Accepted, Colours, MediumSource};
-pub use plan::Back;
+pub use parts::{Back, Front, Licence, Release};
+pub use publish::Publish;
 pub use quantity::Share;
 
 /// Everything in `set.toml`, checked.
@@ -68,8 +71,18 @@ pub struct SetSpec {
     pub gate: Option<String>,
     /// Over how many weeks and days its pages come, if it has a plan.
     pub plan: Option<read::Placed<Practice>>,
+    /// What a reader may do with it, if the author says so.
+    pub licence: Option<Licence>,
+    /// Its versions, the newest first; may be empty.
+    pub releases: Vec<Release>,
+    /// Where to write about errors.
+    pub contact: Option<String>,
+    /// The parts before its exercises, in the order of the book.
+    pub front: Vec<Front>,
     /// The parts after its exercises, in the order of the book.
     pub back: Vec<Back>,
+    /// What a bundle shows of it beforehand.
+    pub publish: Publish,
     /// The editions, at least one, with unique ids.
     pub editions: Vec<Edition>,
 }

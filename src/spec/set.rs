@@ -13,14 +13,18 @@ use super::document::Document;
 use super::editions::{ANSWERS, EDITION, PLACES, Shared, read_editions};
 use super::field::{Field, TableForm, TableSpec, Takes};
 use super::matrix::MATRIX;
-use super::plan::{BACK, PLAN, read_back, read_plan};
+use super::parts::{
+    BACK, CONTACT, FRONT, LICENCE, Licence, RELEASE, Release, read_back, read_front, read_licence, read_releases,
+};
+use super::plan::{PLAN, read_plan};
+use super::publish::{PUBLISH, check_edition, read_publish};
 use super::read::{Named, Placed};
 use super::reader::{Reader, SeriesPart};
 use super::readers::{READER, ReadersRead};
 use super::table::Table;
 use super::translation::{TRANSLATION, Translation, read_translations};
 use super::viewer::{Known, VIEWER, read_viewer};
-use super::{Edition, SetSpec};
+use super::{Edition, Publish, SetSpec};
 
 /// `[set]`.
 pub const SET: TableSpec = TableSpec {
@@ -64,7 +68,9 @@ pub const SET: TableSpec = TableSpec {
             "Where the answers stand, if any page asks something: `turned` on the last pages, upside down; `file` in \
              files of their own, beside the book; `none` in `report.json` alone.",
         ),
+        FRONT,
         BACK,
+        CONTACT,
     ]],
     doc: "The book as a whole.",
 };
@@ -110,10 +116,13 @@ pub const TABLES: &[&TableSpec] = &[
     &GATE,
     &PLAN,
     &SERIES,
+    &PUBLISH,
     &EDITION,
     &MATRIX,
     &TRANSLATION,
     &READER,
+    &LICENCE,
+    &RELEASE,
 ];
 
 /// What `set.toml` gives: the exercises can be read even where the rest is broken.
@@ -148,10 +157,13 @@ pub fn read_set(reader: &mut Reader<'_>) -> SetRead {
     let exercises = head.as_ref().map(|t| read_exercises(reader, t)).unwrap_or_default();
     let answers = head.as_ref().and_then(|t| t.one_of(reader, "answers", &PLACES));
     let file = head.as_ref().and_then(|t| read_readers_file(reader, t));
-    let planned = document.has(PLAN.name);
-    let back = head.as_ref().and_then(|t| read_back(reader, t, planned));
-    let head = head.and_then(|t| read_head(reader, &t)).zip(back);
-    let head = head.map(|(head, back)| SetSpec { back, ..head });
+    let parts = head.as_ref().map(|t| (read_front(reader, t), read_back(reader, t, &document)));
+    let head = head.and_then(|t| read_head(reader, &t)).zip(parts);
+    let head = head.and_then(|(head, (front, back))| Some(SetSpec { front: front?, back: back?, ..head }));
+    let licence = read_licence(reader, &document);
+    let issued = head.as_ref().map(|head| (head.version.as_str(), head.date.as_str()));
+    let releases = read_releases(reader, &document, issued);
+    let head = head.and_then(|head| Some(SetSpec { licence: licence?, releases: releases?, ..head }));
     let gated = document.has(GATE.name);
     let known = document.table(reader, &VIEWER).and_then(|t| read_viewer(reader, t, gated));
     let glasses = document.table(reader, &colours::GLASSES).and_then(|t| read_glasses(reader, t));
@@ -161,6 +173,7 @@ pub fn read_set(reader: &mut Reader<'_>) -> SetRead {
     };
     let gate = read_gate(reader, &document);
     let plan = read_plan(reader, &document);
+    let publish = read_publish(reader, &document);
     let series = read_series(reader, &document);
     let mut data = Vec::new();
     let language = head.as_ref().map(|head| head.language);
@@ -168,6 +181,8 @@ pub fn read_set(reader: &mut Reader<'_>) -> SetRead {
     let shared = Shared { glasses, inks, answers, language };
     let editions = read_editions(reader, &document, &shared, &mut data);
     let readers = ReadersRead::tables(reader, &document, (known, gated), file, &mut data);
+    let publish = publish.filter(|publish| editions.as_ref().is_none_or(|all| check_edition(reader, publish, all)));
+    let head = head.zip(publish).map(|(head, publish)| SetSpec { publish, ..head });
     let set = assemble(head, known, (gate, plan), editions).filter(|_| series.is_some());
     SetRead { set, exercises, series: series.unwrap_or_default(), gated, readers, translations, data }
 }
@@ -248,6 +263,7 @@ fn read_head(reader: &mut Reader<'_>, table: &Table<'_>) -> Option<SetSpec> {
     let title = table.get(reader, "title");
     let summary = table.maybe(reader, "summary");
     let author = table.maybe(reader, "author");
+    let contact = table.maybe(reader, "contact");
     let version = table.get(reader, "version");
     let date = table.get(reader, "date");
     let language = table.one_of(reader, "language", &Language::ALL);
@@ -266,7 +282,12 @@ fn read_head(reader: &mut Reader<'_>, table: &Table<'_>) -> Option<SetSpec> {
         reader: None,
         gate: None,
         plan: None,
+        licence: None,
+        releases: Vec::new(),
+        contact: contact?,
+        front: Vec::new(),
         back: Vec::new(),
+        publish: Publish::default(),
         editions: Vec::new(),
     })
 }
@@ -278,6 +299,10 @@ pub struct SetWords {
     pub title: String,
     /// One sentence for the cover.
     pub summary: Option<String>,
+    /// What a reader may do with the book.
+    pub licence: Option<Licence>,
+    /// The versions, with what changed.
+    pub releases: Vec<Release>,
 }
 
 /// Reads the words of `set.toml` alone, in the language of the reader. `None`: a problem has been pushed.
@@ -286,13 +311,14 @@ pub fn read_words(reader: &mut Reader<'_>) -> Option<SetWords> {
     let document = Document::parse(reader);
     let table = document.table(reader, &SET)?;
     let (title, summary) = (table.get(reader, "title"), table.maybe(reader, "summary"));
-    Some(SetWords { title: title?, summary: summary? })
+    let (licence, releases) = (read_licence(reader, &document), read_releases(reader, &document, None));
+    Some(SetWords { title: title?, summary: summary?, licence: licence?, releases: releases? })
 }
 
 impl SetSpec {
     /// The set in another language.
     pub fn told(&self, language: Language, words: &SetWords) -> Self {
-        let SetWords { title, summary } = words.clone();
-        Self { language, title, summary, ..self.clone() }
+        let SetWords { title, summary, licence, releases } = words.clone();
+        Self { language, title, summary, licence, releases, ..self.clone() }
     }
 }

@@ -68,6 +68,12 @@ impl<'a> Table<'a> {
         over.or_else(|| self.entries.get(key)).or_else(|| self.under.get(key).copied())
     }
 
+    /// What tells it from the others of its form: the text of its first key.
+    fn name(&self) -> &'a str {
+        let first = self.spec.fields().next().and_then(|field| self.value(field.key));
+        first.and_then(|value| value.get_ref().as_str()).unwrap_or("")
+    }
+
     /// The entries of a list that it writes, without any check.
     pub(super) fn list(&self, key: &str) -> Vec<Raw<'a>> {
         let list = self.value(key).and_then(|value| value.get_ref().as_array());
@@ -154,7 +160,7 @@ impl<'a> Table<'a> {
         let slot = Slot { key, takes, entry: false };
         let field = self.spec.field(key)?;
         match (self.value(key), field.need) {
-            (Some(value), _) if field.said => read_said(reader, self.spec, slot, Raw::new(value)),
+            (Some(value), _) if field.said => read_said(reader, (self.spec, self.name()), slot, Raw::new(value)),
             (Some(value), _) => T::read(reader, slot, Raw::new(value)),
             (None, Need::Default(text)) => reader.read_default(slot, text, self.header),
             (None, _) => {

@@ -37,14 +37,17 @@ pub const TRANSLATION: TableSpec = TableSpec {
 
 /// What a file of translations holds, for the spec reference.
 pub const FILES: &str = "\
-A file of translations holds `[set]` with the `title` and the `summary` of the set, and a table for each exercise by its
-id, with the keys of its `[exercise]` that are words: `title`, `goal`, `setup`, `do`, `see`, and what its kind draws as
+A file of translations holds `[set]` with the `title` and the `summary` of the set; `[licence]` with its `text` and its
+`credits`; `[release]` with the changes of each version; and a table for each exercise by its id, with the keys of its `[exercise]` that are words: `title`, `goal`, `setup`, `do`, `see`, and what its kind draws as
 letters (`words`, `lines`). Labels and the `text` of other tables stand as they are written, with their translation.
 What the author left out stays left out.
 
 ```toml
 [set]
 title = \"Hafenlichter\"
+
+[release]
+\"1.0.0\" = [\"Erste Ausgabe.\"]
 
 [exercise.mooring-rings]
 title = \"Festmacherringe\"
@@ -109,8 +112,19 @@ pub(super) fn read_translations(
 pub struct Words<'d> {
     /// The file they stand in.
     pub file: FileId,
-    /// Their table, where there is one.
+    /// Their table, where there is one; of the set: all of the file.
     pub table: Option<&'d DeTable<'d>>,
+    /// Whether they are those of the set.
+    pub of_set: bool,
+}
+
+impl<'d> Words<'d> {
+    /// A value by the names of the tables and the key that it stands under.
+    fn find(&self, path: &[&str]) -> Option<&'d Spanned<DeValue<'d>>> {
+        let (last, tables) = path.split_last()?;
+        let table = tables.iter().try_fold(self.table?, |table, name| table.get(*name)?.get_ref().as_table());
+        table?.get(*last)
+    }
 }
 
 /// The author's words while a file is read.
@@ -150,18 +164,25 @@ impl<'d> Reader<'d> {
     }
 }
 
-/// Reads a value that holds words of the author, in the language that is asked for.
-pub(super) fn read_said<T: Read>(reader: &mut Reader<'_>, spec: &TableSpec, slot: Slot<'_>, raw: Raw<'_>) -> Option<T> {
-    let single = spec.form == TableForm::Single;
-    let word = raw.value.get_ref().as_str().unwrap_or("");
-    let plural = format!("{}s", slot.key);
+/// Reads a value that holds words of the author, in the language that is asked for; `name` tells its table from the others
+/// of its form.
+pub(super) fn read_said<T: Read>(
+    reader: &mut Reader<'_>,
+    (spec, name): (&TableSpec, &str),
+    slot: Slot<'_>,
+    raw: Raw<'_>,
+) -> Option<T> {
     let words = reader.speech.words;
-    let table = words.and_then(|words| words.table);
-    let found: Option<&Spanned<DeValue<'_>>> = match single {
-        true => table.and_then(|table| table.get(slot.key)),
-        false => table.and_then(|table| table.get(plural.as_str())?.get_ref().as_table()?.get(word)),
+    let of_set = words.is_some_and(|words| words.of_set);
+    let plural = format!("{}s", slot.key);
+    let path = match (spec.form, raw.value.get_ref().as_str()) {
+        (TableForm::Single, _) if of_set => vec![spec.name, slot.key],
+        (TableForm::Single, _) => vec![slot.key],
+        (_, Some(word)) => vec![plural.as_str(), word],
+        (_, None) => vec![spec.name, name],
     };
-    note(reader, if single { slot.key.to_owned() } else { format!("{plural}.{}", in_key(word)) }, raw, found.is_some());
+    let found = words.and_then(|words| words.find(&path));
+    note(reader, path.iter().map(|part| in_key(part)).collect::<Vec<_>>().join("."), raw, found.is_some());
     let (Some(words), Some(found)) = (words, found) else {
         let file = reader.file();
         keep_texts(reader, file, raw);
@@ -209,6 +230,8 @@ pub struct WordsFile<'t> {
 /// Its tables.
 const IN_WORDS: &[&TableSpec] = &[
     &TableSpec { name: "set", form: TableForm::Single, groups: &[], doc: "" },
+    &TableSpec { name: "licence", form: TableForm::Single, groups: &[], doc: "" },
+    &TableSpec { name: "release", form: TableForm::Single, groups: &[], doc: "" },
     &TableSpec { name: "exercise", form: TableForm::Single, groups: &[], doc: "" },
 ];
 
@@ -242,13 +265,13 @@ impl<'t> WordsFile<'t> {
 
     /// The words of the set.
     pub fn of_set(&self) -> Words<'_> {
-        Words { file: self.file, table: self.table("set") }
+        Words { file: self.file, table: Some(self.document.root()), of_set: true }
     }
 
     /// The words of an exercise.
     pub fn of_exercise(&self, id: &str) -> Words<'_> {
         let table = self.table("exercise").and_then(|table| table.get(id)?.get_ref().as_table());
-        Words { file: self.file, table }
+        Words { file: self.file, table, of_set: false }
     }
 }
 
@@ -267,18 +290,22 @@ pub fn stray(reader: &Reader<'_>, words: Words<'_>, whose: &str, said: &[Said]) 
     let mut problems = Vec::new();
     for (key, value) in words.table.into_iter().flatten() {
         let name: &str = key.get_ref();
-        let inner = value.get_ref().as_table().filter(|_| PLURALS.contains(&name));
-        let of = |key: &str, span| (key.to_owned(), Place { file: words.file, ..reader.place(span) });
+        let is_inner = if words.of_set { name != "exercise" } else { PLURALS.contains(&name) };
+        let inner = value.get_ref().as_table().filter(|_| is_inner);
+        if words.of_set && inner.is_none() {
+            continue;
+        }
+        let of = |key: String, span| (key, Place { file: words.file, ..reader.place(span) });
         let keys: Vec<_> = match inner {
             Some(inner) => {
-                inner.keys().map(|word| of(&format!("{name}.{}", in_key(word.get_ref())), word.span())).collect()
+                inner.keys().map(|word| of(format!("{name}.{}", in_key(word.get_ref())), word.span())).collect()
             }
-            None => vec![of(name, key.span())],
+            None => vec![of(name.to_owned(), key.span())],
         };
         for (key, place) in keys.into_iter().filter(|(key, _)| !known.contains(key.as_str())) {
             let message = format!("{whose} has no `{}` to translate", shown(&key));
             let problem = Diagnostic::error(codes::UNKNOWN_KEY, place, message).with_label("nothing to translate");
-            let last = |key: &str| key.rsplit('.').next().unwrap_or(key).to_owned();
+            let last = |key: &str| key.split_once('.').map_or(key, |(_, inner)| inner).to_owned();
             problems.push(match nearest(&key, known.iter().copied()) {
                 Some(near) => problem.with_help(format!("did you mean `{near}`?")).with_replacement(last(near)),
                 None => problem.with_help(match known.iter().copied().collect::<Vec<_>>().as_slice() {
@@ -292,4 +319,4 @@ pub fn stray(reader: &Reader<'_>, words: Words<'_>, whose: &str, said: &[Said]) 
 }
 
 /// The tables of labels and texts in the words of an exercise.
-const PLURALS: &[&str] = &["labels", "texts"];
+pub const PLURALS: &[&str] = &["labels", "texts"];

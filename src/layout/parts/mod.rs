@@ -4,6 +4,7 @@
 
 mod answers;
 mod asked;
+mod audience;
 mod back;
 mod cautions;
 mod contents;
@@ -12,16 +13,22 @@ mod exercise;
 pub mod footer;
 mod ghost_check;
 mod glasses_check;
+mod glossary;
 mod how_to_use;
+mod level_map;
+mod licence;
 mod log;
 mod log_page;
 mod marks;
+mod needs;
 mod plan;
 mod professional;
 pub mod readings;
 mod scale_check;
+mod sources;
 mod spectra;
 mod swatches;
+mod versions;
 mod words;
 
 use kurbo::Rect;
@@ -30,23 +37,38 @@ use super::compose::{Column, Composer, Piece};
 use super::grid::Grid;
 use super::sheet::Node;
 use super::{Book, Draft};
-use crate::spec::Back;
+use crate::spec::{Back, Front, TextSize};
 use answers::Key;
+pub(super) use exercise::size;
 
-/// A part of the book besides the cover, the contents and the exercises.
+/// A part of the book that needs to know nothing of the others.
 type Part = fn(&mut Composer<'_>, &Grid, &Book<'_>) -> Vec<Draft>;
 
-/// Front matter after the contents. The caution page comes before anything that is looked at; the checks come before
-/// the first exercise.
-const FRONT: &[Part] =
-    &[cautions::drafts, how_to_use::drafts, glasses_check::drafts, ghost_check::drafts, scale_check::drafts];
+/// A part before the exercises. The contents need every sheet after them, and the map every number: they come when these
+/// are known.
+const fn front(part: Front) -> Option<Part> {
+    Some(match part {
+        Front::Cover | Front::Contents | Front::Map => return None,
+        Front::Audience => audience::drafts,
+        Front::Cautions => cautions::drafts,
+        Front::HowToUse => how_to_use::drafts,
+        Front::Needs => needs::drafts,
+        Front::GlassesCheck => glasses_check::drafts,
+        Front::GhostCheck => ghost_check::drafts,
+        Front::ScaleCheck => scale_check::drafts,
+    })
+}
 
 /// Back matter, between the exercises and the answer key, as far as the set has it.
-const fn part(back: Back) -> Part {
-    match back {
+const fn back(part: Back) -> Part {
+    match part {
         Back::Plan => plan::drafts,
         Back::Log => log_page::drafts,
+        Back::Glossary => glossary::drafts,
         Back::Professional => professional::drafts,
+        Back::Sources => sources::drafts,
+        Back::Licence => licence::drafts,
+        Back::Versions => versions::drafts,
     }
 }
 
@@ -54,14 +76,22 @@ const fn part(back: Back) -> Part {
 const OWN: &[&str] = &[
     "cover",
     "contents",
+    "audience",
     "cautions",
     "how-to-use",
+    "needs",
     "glasses-check",
     "ghost-check",
     "scale-check",
+    "map",
+    "words",
     "plan",
     "log",
+    "glossary",
     "professional",
+    "sources",
+    "licence",
+    "versions",
     "answers",
 ];
 
@@ -85,21 +115,74 @@ pub(super) fn all(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>) -> 
     let (whole, mut grid) = (grid, *grid);
     grid.safe.y1 -= footer::rise(composer, &grid, book, "");
     let grid = &grid;
-    let front: Vec<Draft> = FRONT.iter().flat_map(|part| part(composer, grid, book)).collect();
-    let cover = cover::drafts(composer, whole, book);
     let key = Key::new(composer, grid, book);
-    let back: Vec<Draft> = book.set.back.iter().flat_map(|&back| part(back)(composer, grid, book)).collect();
-    let entries = front.len() + book.pages.len() + back.len() + key.in_book();
-    let first = cover.len() + contents::sheets(composer, grid, entries) + front.len() + 1;
+    let mut front = Opened::new(composer, (whole, grid), book);
+    let back: Vec<Draft> = book.set.back.iter().flat_map(|&part| back(part)(composer, grid, book)).collect();
+    let first = 1 + front.sheets(composer, grid, book.pages.len() + back.len() + key.in_book());
+    front.number(composer, grid, book, &|page| first + page);
     let key_at = first + book.pages.len() + back.len();
     let exercises = exercise::drafts(composer, whole, book, |page| key.of_page(page, key_at));
     let is_bound = 0 < key.in_book();
     let answers = key.drafts(composer, grid, book, first);
     let (bound, answers) = if is_bound { (answers, Vec::new()) } else { (Vec::new(), answers) };
-    let rest: Vec<&Draft> = front.iter().chain(&exercises).chain(&back).chain(&bound).collect();
-    let contents = contents::drafts(composer, grid, cover.len(), &rest);
-    let pages = cover.into_iter().chain(contents).chain(front).chain(exercises).chain(back).chain(bound).collect();
+    let after: Vec<Draft> = exercises.into_iter().chain(back).chain(bound).collect();
+    let front = front.with_contents(composer, grid, &after);
+    let pages = front.into_iter().chain(after).collect();
     Drafts { pages, answers }
+}
+
+/// The front matter of a book, as far as it is known.
+struct Opened {
+    /// Each part with its sheets; the contents are still empty.
+    parts: Vec<(Front, Vec<Draft>)>,
+}
+
+impl Opened {
+    /// Every part but the contents; the map with no numbers yet.
+    fn new(composer: &mut Composer<'_>, (whole, grid): (&Grid, &Grid), book: &Book<'_>) -> Self {
+        let drafts = |part: Front, composer: &mut Composer<'_>| match (part, front(part)) {
+            (_, Some(part)) => part(composer, grid, book),
+            (Front::Cover, None) => cover::drafts(composer, whole, book),
+            (_, None) => Vec::new(),
+        };
+        let parts = book.set.front.iter().map(|&part| (part, drafts(part, composer))).collect();
+        let mut opened = Self { parts };
+        // As large as with its numbers; its problems are told when it has them.
+        let told = composer.problems.len();
+        opened.number(composer, grid, book, &|_| 1);
+        composer.problems.truncate(told);
+        opened
+    }
+
+    /// Draws the map with the numbers of the exercise pages.
+    fn number(&mut self, composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>, number: &dyn Fn(usize) -> usize) {
+        for (_, drafts) in self.parts.iter_mut().filter(|(part, _)| *part == Front::Map) {
+            *drafts = level_map::drafts(composer, grid, book, number);
+        }
+    }
+
+    /// Where the contents stand.
+    fn contents(&self) -> Option<usize> {
+        self.parts.iter().position(|(part, _)| *part == Front::Contents)
+    }
+
+    /// How many sheets there are, the contents with them; so many stand `after` the front matter.
+    fn sheets(&self, composer: &mut Composer<'_>, grid: &Grid, after: usize) -> usize {
+        let count = |parts: &[(Front, Vec<Draft>)]| parts.iter().map(|(_, drafts)| drafts.len()).sum::<usize>();
+        let listed = self.contents().map(|at| count(&self.parts[at + 1..]) + after);
+        count(&self.parts) + listed.map_or(0, |listed| contents::sheets(composer, grid, listed))
+    }
+
+    /// Every sheet, and the contents with what comes after them.
+    fn with_contents(mut self, composer: &mut Composer<'_>, grid: &Grid, after: &[Draft]) -> Vec<Draft> {
+        if let Some(at) = self.contents() {
+            let before = self.parts[..at].iter().map(|(_, drafts)| drafts.len()).sum();
+            let later = self.parts[at + 1..].iter().flat_map(|(_, drafts)| drafts);
+            let rest: Vec<&Draft> = later.chain(after).collect();
+            self.parts[at].1 = contents::drafts(composer, grid, before, &rest);
+        }
+        self.parts.into_iter().flat_map(|(_, drafts)| drafts).collect()
+    }
 }
 
 /// The sheets of the inks by themselves, without a book around them.
@@ -127,6 +210,18 @@ fn foot(grid: &Grid) -> f64 {
 /// The two text columns of a front page below its opening.
 pub(super) fn columns(grid: &Grid, top: f64) -> [Rect; 2] {
     grid.columns(top, foot(grid))
+}
+
+/// The text columns of a page of running text below its opening: two, or one where large text on a portrait page would
+/// stand in lines of a few words.
+pub(super) fn text_columns(composer: &Composer<'_>, grid: &Grid, top: f64) -> Vec<Rect> {
+    let [left, right] = columns(grid, top);
+    if grid.beside || composer.text == TextSize::Standard { vec![left, right] } else { vec![left.union(right)] }
+}
+
+/// The width of a text column of a page of running text, mm.
+pub(super) fn text_width(composer: &Composer<'_>, grid: &Grid) -> f64 {
+    text_columns(composer, grid, grid.safe.y0).first().map_or(grid.safe.width(), Rect::width)
 }
 
 /// A heading with what belongs to it, kept together.

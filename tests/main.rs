@@ -49,4 +49,5 @@ mod render_vector;
 mod seen;
 mod spec_reference;
 mod steps;
+mod translations;
 mod turned;

@@ -30,8 +30,8 @@ use preview::{CONTACT_SHEET, Preview};
 
 /// The folder of the editions, below that of the bundle.
 pub const EDITIONS: &str = "editions";
-/// The folder of the set's own files.
-const SPEC: &str = "spec";
+/// The folder of the set's own files, below that of the bundle.
+pub const SPEC: &str = "spec";
 const README: &str = "README.txt";
 const LICENCE: &str = "LICENSE";
 const CHANGELOG: &str = "CHANGELOG.md";
@@ -215,10 +215,12 @@ impl Maker<'_> {
         let laid = book.lay_out(edition, &inked);
         let laid = laid.map_err(|diagnostics| Error::Layout { set: self.index, diagnostics })?;
         let job = Job { book, edition, inked: &inked, below: "", alone: true };
-        let made = self.run.edition_in(&job, &laid, &self.stage.below(&format!("{EDITIONS}/{}", edition.id)))?;
+        let folder = self.stage.below(&format!("{EDITIONS}/{}", edition.id));
         let tongue = Tongue::of(edition.language);
-        let seen = is_shown.then(|| preview::write(self.index, book, (&laid, tongue), self.stage)).transpose()?;
-        Ok((made, seen))
+        let preview = || preview::write(self.index, book, (&laid, tongue), self.stage);
+        let (made, seen) =
+            rayon::join(|| self.run.edition_in(&job, &laid, &folder), || is_shown.then(preview).transpose());
+        Ok((made?, seen?))
     }
 
     /// The previews from an edition that is not in the bundle.

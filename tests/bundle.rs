@@ -47,6 +47,7 @@ impl Set {
             language: Language::En,
             text: TextSize::Standard,
             hand: Hand::Right,
+            gated: true,
             place: Place::start_of(FileId(0)),
         };
         let spec = SetSpec {
@@ -78,7 +79,7 @@ impl Set {
     }
 
     fn book(&self) -> Book<'_> {
-        Book { set: &self.spec, pages: &self.pages, defaults: &[] }
+        Book { set: &self.spec, pages: &self.pages, others: &[], defaults: &[] }
     }
 }
 

@@ -7,6 +7,7 @@
 pub mod chart_report;
 pub mod charts;
 pub mod colour_report;
+pub mod compare;
 pub mod demand;
 mod document;
 mod entry;
@@ -14,6 +15,7 @@ pub mod error;
 pub mod extent;
 mod grade_report;
 pub mod inked;
+pub mod issue;
 pub mod json;
 pub mod load;
 pub mod pictures;

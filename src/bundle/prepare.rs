@@ -9,7 +9,7 @@ use std::sync::Arc;
 use crate::diagnostics::{Diagnostic, Diagnostics, Severity, Sources, codes};
 use crate::exercise::balance::Balance;
 use crate::exercise::{self, Exercise, Page};
-use crate::language::Tongue;
+use crate::language::{Language, Tongue};
 use crate::layout::grid::ART_FIELD;
 use crate::layout::{self, BookPage, LaidOut};
 use crate::lint;
@@ -22,6 +22,7 @@ use crate::spec::{Edition, MediumSource, SetSpec};
 use crate::units::{Mm, Ppi, plain};
 
 use super::inked::Inked;
+use super::issue::{self, Told};
 use super::load::Loaded;
 use super::planned;
 
@@ -32,6 +33,8 @@ pub struct Prepared {
     pub set: Option<SetSpec>,
     /// The exercise pages that could be solved, in book order.
     pub pages: Vec<SolvedPage>,
+    /// Set and pages in the other languages of its editions.
+    pub others: Vec<Told>,
     /// Whether these are all pages of the set.
     pub complete: bool,
     /// The texts of all files, for messages.
@@ -72,8 +75,10 @@ pub struct SolvedPage {
 pub struct Book<'a> {
     /// The set.
     pub set: &'a SetSpec,
-    /// Its exercise pages.
+    /// Its exercise pages, in its own language.
     pub pages: &'a [SolvedPage],
+    /// The same in the other languages of its editions.
+    pub others: &'a [Told],
     /// What a default decides, where that shapes depth.
     pub defaults: &'a [Diagnostic],
 }
@@ -105,17 +110,18 @@ impl Prepared {
     /// The set as a book to look at, not to render: the checks may have found errors. `None` while a page is missing.
     pub fn draft(&self) -> Option<Book<'_>> {
         let set = self.set.as_ref().filter(|_| self.complete)?;
-        Some(Book { set, pages: &self.pages, defaults: &self.defaults })
+        Some(Book { set, pages: &self.pages, others: &self.others, defaults: &self.defaults })
     }
 }
 
 impl Book<'_> {
     /// Lays out one edition of the book, or says what does not fit in it.
     pub fn lay_out(&self, edition: &Edition, inked: &Inked) -> Result<LaidOut, Vec<Diagnostic>> {
-        let pages: Vec<_> = self.pages.iter().map(SolvedPage::in_book).collect();
+        let issue = self.issue(edition);
+        let pages: Vec<_> = issue.pages.iter().map(|page| page.in_book()).collect();
         let Inked { plan, views } = inked;
         let laid = layout::lay_out(&layout::Book {
-            set: self.set,
+            set: issue.set,
             edition,
             plan,
             views,
@@ -139,8 +145,19 @@ pub fn gather(loaded: Loaded, ppi: Option<Ppi>) -> Prepared {
     for edition in set.iter_mut().flat_map(|set| &mut set.editions) {
         edition.ppi = ppi.unwrap_or(edition.ppi);
     }
-    let pages = Vec::new();
-    Prepared { set, pages, complete: false, sources, diagnostics, defaults, exercises, readers, home, pictures }
+    Prepared {
+        set,
+        pages: Vec::new(),
+        others: Vec::new(),
+        complete: false,
+        sources,
+        diagnostics,
+        defaults,
+        exercises,
+        readers,
+        home,
+        pictures,
+    }
 }
 
 /// Expands, solves and checks what was read, for the viewer of the set.
@@ -176,6 +193,7 @@ pub(super) fn solve_set(
     lint_pages(set, exercises, inked, &mut pages, diagnostics);
     if complete {
         diagnostics.extend(planned::check(set, &pages));
+        diagnostics.extend(issue::check(set, &pages));
     }
     Solved { pages, complete }
 }
@@ -244,7 +262,9 @@ fn lint_pages(
     let devices: Vec<_> = rasters.map(|e| lint::Device { edition: &e.id, ppi: e.ppi }).collect();
     let first_pages: Vec<String> = exercises.iter().filter_map(|exercise| exercise.page_ids().next()).collect();
     let mut texts = set_texts(set);
-    texts.extend(exercises.iter().zip(&first_pages).flat_map(|(exercise, page)| exercise_texts(exercise, page)));
+    texts.extend(
+        exercises.iter().zip(&first_pages).flat_map(|(exercise, page)| exercise_texts(exercise, page, set.language)),
+    );
     let editions: Vec<_> = set.editions.iter().zip(inked).map(|(edition, inked)| painted(edition, inked)).collect();
     let input = lint::Input {
         viewer: &set.viewer,
@@ -253,6 +273,7 @@ fn lint_pages(
         field: (Mm(ART_FIELD.width), Mm(ART_FIELD.height)),
         devices: &devices,
         pages: &solved,
+        language: set.language,
         texts: &texts,
         editions: &editions,
     };
@@ -281,15 +302,15 @@ fn painted<'a>(edition: &'a Edition, inked: &'a Inked) -> lint::Painted<'a> {
 /// What the author wrote about the whole set.
 fn set_texts(set: &SetSpec) -> Vec<lint::Text<'_>> {
     let texts = [Some(&set.title), set.summary.as_ref(), set.gate.as_ref()];
-    texts.into_iter().flatten().map(|text| lint::Text { page: "", text, place: None }).collect()
+    texts.into_iter().flatten().map(|text| lint::Text { page: "", text, place: None, language: set.language }).collect()
 }
 
 /// What the author wrote about an exercise; `page` is its first.
-fn exercise_texts<'a>(exercise: &'a Exercise, page: &'a str) -> Vec<lint::Text<'a>> {
+fn exercise_texts<'a>(exercise: &'a Exercise, page: &'a str, language: Language) -> Vec<lint::Text<'a>> {
     let words = &exercise.words;
     let single = [Some(&exercise.title), words.goal.as_ref(), words.setup.as_ref(), words.see.as_ref()];
     let texts = single.into_iter().flatten().chain(words.steps.iter().flatten());
-    texts.map(|text| lint::Text { page, text, place: Some(exercise.place) }).collect()
+    texts.map(|text| lint::Text { page, text, place: Some(exercise.place), language }).collect()
 }
 
 /// Tells a problem once that several levels of an exercise share.

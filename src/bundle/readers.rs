@@ -192,7 +192,7 @@ impl<'a> Group<'a> {
         let pages = &solved.pages;
         let demands = pages.iter().flat_map(|page| stands(page, &set.viewer)).map(|stand| stand.demand.0);
         let demand_pd = span(demands);
-        let book = Book { set: &set, pages, defaults: self.defaults };
+        let book = Book { set: &set, pages, others: &[], defaults: self.defaults };
         let below = format!("{FOLDER}/{}/", reader.id);
         let mut editions = Vec::new();
         for (number, chosen) in self.editions.iter().enumerate().filter(|_| solved.complete) {

@@ -13,6 +13,7 @@ use crate::layout::sheet::Sheet;
 use crate::layout::{LaidOut, Placed};
 use crate::scene::Role;
 use crate::solve::Stand;
+use crate::spec::SetSpec;
 use crate::spec::{Edition, MediumSource};
 
 use super::colour_report::{ColourPart, InksPart};
@@ -20,6 +21,7 @@ use super::entry::{Entry, entries, near_to_far};
 use super::extent::Extent;
 use super::grade_report::{DifficultyPart, ViewerPart};
 use super::inked::Inked;
+use super::issue::Issue;
 use super::json;
 use super::planned::PlanPart;
 use super::prepare::{Book, SolvedPage};
@@ -37,6 +39,7 @@ pub fn report(
 ) -> Result<Vec<u8>, serde_json::Error> {
     let own = unsaid_medium(edition).into_iter().chain(process_inks(edition));
     let own: Vec<_> = own.collect();
+    let book = &book.issue(edition);
     json::to_vec(&Report {
         schema: SCHEMA,
         tool: Tool { name: env!("CARGO_PKG_NAME"), version: env!("CARGO_PKG_VERSION") },
@@ -112,6 +115,10 @@ struct EditionPart<'a> {
     page_mm: [f64; 2],
     ground: &'static str,
     ppi: u32,
+    language: &'static str,
+    text: &'static str,
+    hand: &'static str,
+    gated: &'static str,
     glasses: GlassesPart,
     inks: InksPart,
     colour: ColourPart<'a>,
@@ -229,6 +236,10 @@ impl<'a> EditionPart<'a> {
             page_mm: size.map(fine),
             ground: edition.ground.name(),
             ppi: edition.ppi.0,
+            language: edition.language.tag(),
+            text: edition.text.name(),
+            hand: edition.hand.name(),
+            gated: if edition.gated { "in" } else { "out" },
             glasses: GlassesPart { left: edition.glasses.left.name(), right: edition.glasses.right.name() },
             inks: InksPart::new(&inked.plan.inks),
             colour: ColourPart::new(edition, &inked.plan, &laid.ghost),
@@ -237,8 +248,8 @@ impl<'a> EditionPart<'a> {
 }
 
 /// Every sheet, with the exercise page it shows, if it shows one. Exercise pages stand in book order.
-fn pages<'a>(book: &Book<'a>, laid: &'a LaidOut, extent: &Extent) -> Vec<PagePart<'a>> {
-    let mut next = book.pages.iter().peekable();
+fn pages<'a>(book: &Issue<'a>, laid: &'a LaidOut, extent: &Extent) -> Vec<PagePart<'a>> {
+    let mut next = book.pages.iter().copied().peekable();
     let sheets = laid.sheets.iter().zip(&laid.placed);
     sheets
         .map(|(sheet, placed)| {
@@ -246,8 +257,8 @@ fn pages<'a>(book: &Book<'a>, laid: &'a LaidOut, extent: &Extent) -> Vec<PagePar
             let around = if next.len() == book.pages.len() { "front" } else { "back" };
             PagePart {
                 difficulty: difficulty(book, exercise),
-                balance: balance(book, exercise),
-                readings: readings(book, exercise),
+                balance: balance(book.set, exercise),
+                readings: readings(book.set, exercise),
                 ..page(sheet, placed, exercise, around, extent)
             }
         })
@@ -286,12 +297,23 @@ fn page<'a>(
     }
 }
 
-fn difficulty(book: &Book<'_>, exercise: Option<&SolvedPage>) -> Option<DifficultyPart> {
+/// What is said of an exercise page besides its features, as a tree: `questions`, `pass`, `balance`, `readings`.
+pub(super) fn page_facts(set: &SetSpec, page: &SolvedPage) -> serde_json::Value {
+    let quiz = page.page.quiz.as_ref();
+    serde_json::json!({
+        "questions": quiz.map(|quiz| quiz.questions.iter().map(QuestionPart::new).collect::<Vec<_>>()),
+        "pass": quiz.and_then(|quiz| quiz.pass.as_ref()).map(PassPart::new),
+        "balance": balance(set, Some(page)),
+        "readings": readings(set, Some(page)),
+    })
+}
+
+fn difficulty(book: &Issue<'_>, exercise: Option<&SolvedPage>) -> Option<DifficultyPart> {
     Some(DifficultyPart::new(exercise?.difficulty.as_ref()?, &book.set.viewer))
 }
 
-fn balance<'a>(book: &Book<'a>, exercise: Option<&SolvedPage>) -> Option<BalancePart<'a>> {
-    let (balance, set_by) = (exercise?.page.balance?, book.set.gate.as_ref()?);
+fn balance<'a>(set: &'a SetSpec, exercise: Option<&SolvedPage>) -> Option<BalancePart<'a>> {
+    let (balance, set_by) = (exercise?.page.balance?, set.gate.as_ref()?);
     Some(BalancePart { stronger: balance.eye(), share: fine(balance.share), set_by })
 }
 
@@ -309,14 +331,14 @@ impl PassPart {
 }
 
 impl AnswersPart {
-    fn new(book: &Book<'_>, edition: &Edition, laid: &LaidOut, extent: &Extent) -> Option<Self> {
+    fn new(book: &Issue<'_>, edition: &Edition, laid: &LaidOut, extent: &Extent) -> Option<Self> {
         let asks = book.pages.iter().any(|page| page.page.quiz.is_some());
         asks.then(|| Self { place: edition.answers.name(), files: extent.answers_files(&laid.answers, &book.set.id) })
     }
 }
 
-fn readings(book: &Book<'_>, exercise: Option<&SolvedPage>) -> Vec<ReadingPart> {
-    let all = exercise.map(|e| readings::of(&e.page, &e.features, &book.set.viewer)).unwrap_or_default();
+fn readings(set: &SetSpec, exercise: Option<&SolvedPage>) -> Vec<ReadingPart> {
+    let all = exercise.map(|e| readings::of(&e.page, &e.features, &set.viewer)).unwrap_or_default();
     all.iter().map(ReadingPart::new).collect()
 }
 

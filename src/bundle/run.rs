@@ -202,7 +202,8 @@ impl<'a> Run<'a> {
         let sheets = within(&laid.sheets, &extent.pages);
         let answers = extent.answers_files(&laid.answers, &book.set.id).len();
         (self.watch)(Step::Planned(planned(extent, sheets.len()) + answers as u64));
-        let pdf = || document(book.set, (edition, &inked.plan), Part::Book, (&laid.sheets, sheets));
+        let set = book.issue(edition).set;
+        let pdf = || document(set, (edition, &inked.plan), Part::Book, (&laid.sheets, sheets));
         let pdf = || extent.formats.pdf.then(pdf).transpose();
         let page = |sheet| self.page(sheet, edition.ppi, [extent.svg(sheet), extent.png(sheet)], stage);
         // Pages differ much in cost, so each is a task of its own.
@@ -214,7 +215,7 @@ impl<'a> Run<'a> {
             files.push(self.write(stage, pdf_file(&book.set.id), &bytes)?);
         }
         files.extend(pages?.into_iter().flatten());
-        files.extend(self.answers(book.set, edition, inked, (extent, &laid.answers), stage)?);
+        files.extend(self.answers(set, edition, inked, (extent, &laid.answers), stage)?);
         let report = report(book, edition, inked, laid, extent).map_err(Error::Report)?;
         files.push(self.write(stage, REPORT.to_owned(), &report)?);
         Ok(files)

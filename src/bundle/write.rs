@@ -242,13 +242,18 @@ pub fn read_text(path: &Path) -> Result<Option<String>, Error> {
     }
 }
 
-/// Puts one file in the place of its earlier version, whole or not at all.
-pub fn replace(path: &Path, bytes: &[u8]) -> Result<(), Error> {
-    let mut new = path.as_os_str().to_owned();
-    new.push(".new");
-    let new = PathBuf::from(new);
-    create(&new).and_then(|mut file| file.write_all(bytes)).map_err(Error::io("write", &new))?;
-    rename(&new, path)
+/// Writes one file that belongs to no set, or replaces it as a whole. Its folder is made where it is missing.
+pub fn put(path: &Path, bytes: &[u8]) -> Result<(), Error> {
+    if let Some(folder) = path.parent().filter(|folder| !folder.as_os_str().is_empty()) {
+        fs::create_dir_all(folder).map_err(Error::io("make", folder))?;
+    }
+    let name = path.file_name().unwrap_or_default().to_string_lossy();
+    let waiting = path.with_file_name(format!(".{name}.part"));
+    create(&waiting).and_then(|mut file| file.write_all(bytes)).map_err(Error::io("write", path))?;
+    fs::rename(&waiting, path).map_err(|error| {
+        drop(fs::remove_file(&waiting));
+        Error::io("write", path)(error)
+    })
 }
 
 /// Makes a file that its owner may write and everyone may read, less what the umask takes away.

@@ -5,6 +5,7 @@
 
 mod bundle;
 mod check;
+mod compare;
 mod console;
 mod convert;
 mod findings;
@@ -41,6 +42,7 @@ enum Command {
     Render(render::Args),
     Bundle(bundle::Args),
     Check(check::Args),
+    Compare(compare::Args),
     Convert(convert::Args),
     Inks(inks::Args),
     Kinds(kinds::Args),
@@ -81,6 +83,7 @@ pub fn run(args: impl IntoIterator<Item = OsString>) -> ExitCode {
         Command::Render(args) => render::run(args, &console),
         Command::Bundle(args) => bundle::run(args, &console),
         Command::Check(args) => check::run(args, &console),
+        Command::Compare(args) => compare::run(args, &console),
         Command::Convert(args) => convert::run(args, &console),
         Command::Inks(args) => inks::run(args, &console),
         Command::Kinds(args) => kinds::run(args, &console),

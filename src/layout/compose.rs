@@ -96,6 +96,12 @@ impl<'a> Composer<'a> {
         self.setter.width_of(text, &scaled(style, self.text)).map_or(0.0, |width| width.0)
     }
 
+    /// How wide the widest word of a text is, mm: the least width of a column that holds it.
+    pub fn widest_word(&mut self, text: &str, style: &Style) -> f64 {
+        let bold = Style { face: Face::Bold, ..*style };
+        text.split([' ', '\n']).map(|word| self.width_of(word, &bold)).fold(0.0, f64::max)
+    }
+
     /// Notes a problem of the current sheet.
     pub fn problem(&mut self, message: String, help: &str) {
         self.problems.push(Diagnostic {

@@ -162,6 +162,8 @@ pub enum Takes {
         /// The most.
         max: u32,
     },
+    /// A word, or a list of such words.
+    OneOrMore(&'static Takes),
     /// A value, or a ramp of such values over the levels.
     Ramp(&'static Takes),
     /// An inline table.
@@ -259,6 +261,7 @@ impl Takes {
             Takes::Share(limits) => format!("a share, {}", limits.words()),
             Takes::List { of, min, max } if min == max => format!("a list of {min}, each {}", of.words()),
             Takes::List { of, min, max } => format!("a list of {min} to {max}, each {}", of.words()),
+            Takes::OneOrMore(of) => format!("{}; or a list of them", of.words()),
             Takes::Ramp(of) => format!("{}; or a ramp", of.words()),
             Takes::Table(table) => {
                 let keys: Vec<_> = table.fields().map(|f| f.key).collect();
@@ -284,6 +287,7 @@ impl Takes {
             Takes::Prism(_) => "a prism demand in quotes".to_owned(),
             Takes::Share(_) => "a share in quotes".to_owned(),
             Takes::List { .. } => "a list".to_owned(),
+            Takes::OneOrMore(_) => "a word or a list of words".to_owned(),
             Takes::Ramp(of) => of.noun(),
             Takes::Flag | Takes::Choice(_) | Takes::Table(_) => self.words(),
         }
@@ -312,7 +316,7 @@ impl Takes {
             Takes::Depth => "\"2 pd toward\"".to_owned(),
             Takes::Point(_) => "[\"10 mm\", \"0 mm\"]".to_owned(),
             Takes::List { of, .. } => format!("[{}]", of.example()),
-            Takes::Ramp(of) => of.example(),
+            Takes::OneOrMore(of) | Takes::Ramp(of) => of.example(),
             Takes::Table(table) => {
                 let keys: Vec<_> = table.fields().map(|f| format!("{} = {}", f.key, f.takes.example())).collect();
                 format!("{{ {} }}", keys.join(", "))

@@ -9,7 +9,9 @@ pub mod colours;
 pub mod data;
 pub mod depth;
 pub mod document;
+pub mod editions;
 pub mod field;
+pub mod matrix;
 pub mod parts;
 pub mod picture;
 pub mod plan;
@@ -109,7 +111,9 @@ pub struct Edition {
     pub text: TextSize,
     /// The hand that the reader writes with.
     pub hand: Hand,
-    /// Its `[[edition]]` header.
+    /// Whether the pages that need the `[gate]` are in it.
+    pub gated: bool,
+    /// Its `[[edition]]` or `[[matrix]]` header.
     pub place: Place,
 }
 

@@ -30,6 +30,8 @@ pub struct Reader<'d> {
     pub key_hint: fn(&TableSpec, &str) -> Option<String>,
     /// Whether values stand without quotes, as in rows; what would mend them does too.
     pub(super) bare: bool,
+    /// Whether a problem is told once, however often its value is read.
+    pub(super) once: bool,
     /// Missing tables that an unknown one was taken for: they are not reported twice.
     pub(super) mended_tables: BTreeSet<&'static str>,
     ramps: Vec<RampSeen>,
@@ -105,6 +107,7 @@ impl<'d> Reader<'d> {
             family: Vec::new(),
             key_hint: |_, _| None,
             bare: false,
+            once: false,
             mended_tables: BTreeSet::new(),
             ramps: Vec::new(),
             pictures: None,
@@ -139,7 +142,8 @@ impl<'d> Reader<'d> {
             problem.replacement = problem.replacement.map(|text| text.trim_matches('"').to_owned());
         }
         let echo = problem.place.is_some_and(|p| self.broken.contains(&self.line(p)));
-        if !echo {
+        let told = || self.once && self.out.iter().any(|known| *known == problem);
+        if !echo && !told() {
             self.out.push(problem);
         }
     }

@@ -144,7 +144,7 @@ pub fn bundle(sources: &[Source<'_>], order: &Order<'_>, watch: &(dyn Fn(Step) +
         output.commit()?;
     }
     if order.then == Then::Freeze {
-        made.iter().try_for_each(|made| write::replace(&made.committed, text(&made.digests()).as_bytes()))?;
+        made.iter().try_for_each(|made| write::put(&made.committed, text(&made.digests()).as_bytes()))?;
     }
     Ok(made)
 }

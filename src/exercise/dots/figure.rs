@@ -103,7 +103,6 @@ fn read(
     let label = crate::spec::unique(reader, "label", label, labels);
     let shape = target::read_shape(reader, &table);
     let (size, at, depth) = (table.get(reader, "size"), table.get(reader, "at"), table.get(reader, "depth"));
-    let shape = shape.map(|shape| if shape == Shape::Ring { ring() } else { shape });
     Some(Figure { label: label?, shape: shape?, size: size?, at: at?, depth: depth? })
 }
 
@@ -115,7 +114,9 @@ impl Figure {
 
     /// The figure on a level.
     pub fn on(&self, level: u32) -> DotFigure {
-        flat(self.label.clone(), self.shape.clone(), self.at, self.size.at(level), self.depth.at(level))
+        // A ring needs room for dots in its line.
+        let shape = if self.shape == Shape::Ring { ring() } else { self.shape.clone() };
+        flat(self.label.clone(), shape, self.at, self.size.at(level), self.depth.at(level))
     }
 }
 

@@ -140,7 +140,7 @@ impl Frame<'_> {
             plain(high.0, 1),
         );
         let mut nodes = vec![rule(Rect::new(SAFE.x0, FOOT + 0.9, SAFE.x1, FOOT + 1.1))];
-        let note = super::base::note(set);
+        let note = super::base::note(set, composer.tongue);
         let facts = if note.is_empty() { facts } else { format!("{facts} · {note}; all counts from it") };
         let facts = short(composer, &facts, &SMALL, SAFE.width());
         let lines =

@@ -39,7 +39,7 @@ fn base(book: &Book<'_>) -> Option<String> {
     Some(format!(
         "All pictures ride on a base ({}), set by {set_by} for one reader. Do not use, lend or copy it for anyone else. It holds at \
          {} alone. Change nothing yourself.",
-        base::amounts(book.set.viewer.base),
+        base::amounts(book.set.viewer.base, book.tongue),
         words::distance(book.set)
     ))
 }

@@ -123,7 +123,7 @@ fn imprint(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>) -> Vec<Nod
         },
         "Practice pages. Not a test and not a treatment: read the caution page first.".to_owned(),
     ];
-    let base = base::note(set);
+    let base = base::note(set, book.tongue);
     let base = (!base.is_empty()).then(|| words::sentence(&base));
     let lines: Vec<String> = lines.into_iter().chain(base).collect();
     let width = grid.safe.width();

@@ -43,13 +43,16 @@ fn draft(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>, index: usize
     nodes.extend(head);
     let grid = &grid.lowered((head_foot + ABOVE_ART - grid.art.y0).max(0.0));
     let (mut picture, caption) = match &page.quiz {
-        Some(quiz) => (asked::picture(quiz, &page.words.goal, book.edition.answers), asked::caption(solved, viewer)),
-        None => (alt::figure(solved, viewer), alt::caption(solved, viewer)),
+        Some(quiz) => (
+            asked::picture(quiz, &page.words.goal, book.edition.answers, book.tongue),
+            asked::caption(solved, viewer, book.tongue),
+        ),
+        None => (alt::figure(solved, viewer, book.tongue), alt::caption(solved, viewer, book.tongue)),
     };
     if !balance.is_empty() {
         picture = format!("{picture} {}", words::sentence(&balance));
     }
-    picture.push_str(&base::sentence(viewer.base));
+    picture.push_str(&base::sentence(viewer.base, book.tongue));
     let art = art::page(solved, grid.middle(), thin, Ride::of(viewer));
     let (figure, caption_foot) = figure(composer, grid, art, &picture, &caption);
     nodes.push(figure);
@@ -109,13 +112,16 @@ struct Balanced {
 fn balance_of(grid: &Grid, book: &Book<'_>, page: &Page) -> Balanced {
     let Some(set_by) = &book.set.gate else { return Balanced::default() };
     let Some(balance) = page.balance else {
-        let gated =
-            Balanced { words: balance::gate_words(set_by), nodes: vec![balance::frame(grid)], ..Balanced::default() };
+        let gated = Balanced {
+            words: balance::set_by(set_by, book.tongue),
+            nodes: vec![balance::frame(grid)],
+            ..Balanced::default()
+        };
         return if page.gated { gated } else { Balanced::default() };
     };
     let printed = words::printed(book.edition);
     Balanced {
-        words: balance::words(balance, set_by),
+        words: balance::words(balance, set_by, book.tongue),
         thin: printed.then_some(balance),
         inks: (!printed).then(|| balance::inks(balance, &book.plan.inks, book.views)),
         nodes: vec![balance::frame(grid)],
@@ -322,7 +328,7 @@ fn facts(book: &Book<'_>, solved: &[SolvedFeature]) -> String {
     let viewer = &book.set.viewer;
     format!(
         "{} · {}, eyes {} mm apart · {} · {} ground · true size (100 %)",
-        alt::demand_words(solved, viewer),
+        alt::demand_words(solved, viewer, book.tongue),
         words::distance(book.set),
         plain(viewer.ipd.0, 1),
         words::glasses(book.edition),
@@ -336,7 +342,7 @@ fn place(feature: &SolvedFeature, middle: Point) -> Placed {
 }
 
 /// Width and height of the drawn bounding box of a feature, mm; of a path: of its cyclopean line and its weight.
-pub(super) fn size(feature: &SolvedFeature) -> Size {
+pub(in crate::layout) fn size(feature: &SolvedFeature) -> Size {
     match &feature.form {
         SolvedForm::Shape { extent, .. } => Size::from(*extent),
         SolvedForm::Dots(dots) => Size::from(dots.extent),

@@ -45,7 +45,7 @@ fn set_line(book: &Book<'_>, note: &str) -> String {
     let (set, edition) = (book.set, book.edition);
     let reader = set.reader.as_ref().map_or(String::new(), |reader| format!(" · reader {reader}"));
     let line = format!("{} {} · edition {}{reader} · {}", set.title, set.version, edition.id, set.date);
-    let note = base::with_note(set, note);
+    let note = base::with_note(set, note, book.tongue);
     if note.is_empty() { line } else { format!("{line} · {note}") }
 }
 

@@ -36,7 +36,7 @@ pub(crate) fn drafts(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>) 
     let height = PICTURE[usize::from(grid.beside)];
     let ride = Ride::of(&book.set.viewer);
     let marks = marks(width, height, ride);
-    let alt = format!("{ALT}{}", base::sentence(book.set.viewer.base));
+    let alt = format!("{ALT}{}", base::sentence(book.set.viewer.base, book.tongue));
     let mut picture = figure(width, height, &alt, &marks, ride);
     picture.stack(names(composer, width, &marks), 1.0);
     fits(composer, &marks, ride);

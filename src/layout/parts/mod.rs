@@ -39,6 +39,7 @@ use super::sheet::Node;
 use super::{Book, Draft};
 use crate::spec::{Back, Front, TextSize};
 use answers::Key;
+pub(super) use exercise::size;
 
 /// A part of the book that needs to know nothing of the others.
 type Part = fn(&mut Composer<'_>, &Grid, &Book<'_>) -> Vec<Draft>;

@@ -498,7 +498,15 @@ fn one_edition_alone_makes_a_bundle_with_previews_of_the_first() {
 fn texts_are_in_the_language_of_the_set() {
     let yard = Yard::new();
     yard.change("slipway/set.toml", "language = \"en\"", "language = \"fr\"");
+    yard.change("slipway/set.toml", "formats = [\"png\"]", "formats = [\"pdf\"]\nlanguage = \"en\"");
     let tree = yard.bundle();
     let readme = text(&tree, "README.txt");
     assert!(readme.contains("cyan devant l’œil gauche") && readme.contains("editions/ÉDITION/"), "{readme}");
+    // And for an edition in another language once more in that.
+    let other = text(&tree, "README-en.txt");
+    assert!(other.contains("cyan before the left eye"), "{other}");
+    let archive = |name: &str| zip::ZipArchive::new(std::io::Cursor::new(tree[name].clone())).unwrap();
+    let has = |zip: &str, name: &str| archive(&format!("{zip}.zip")).index_for_name(&format!("{zip}/{name}")).is_some();
+    assert!(has("slipway-1.2.0-screen", "README-en.txt") && !has("slipway-1.2.0-screen", "README.txt"));
+    assert!(has("slipway-1.2.0-a4", "README.txt") && !has("slipway-1.2.0-a4", "README-en.txt"));
 }

@@ -102,6 +102,7 @@ const PUT_TOGETHER: &[&str] = &[
     "bundle-ground-",
     "bundle-text-",
     "bundle-hand-",
+    "bundle-answers-",
 ];
 
 #[test]

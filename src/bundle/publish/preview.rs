@@ -13,10 +13,12 @@ use crate::layout::sheet::Sheet;
 use crate::layout::text::MissingGlyph;
 use crate::render::png::Scratch;
 use crate::spec::publish::{FEWEST_PREVIEWS, MOST_PREVIEWS};
+use crate::spec::{Edition, SetSpec};
 use crate::units::{Ppi, Pt};
 
 use super::super::error::Error;
-use super::super::prepare::{Book, SolvedPage};
+use super::super::issue::Issue;
+use super::super::prepare::SolvedPage;
 use super::super::write::Stage;
 use super::picture::Picture;
 
@@ -56,18 +58,25 @@ pub struct Preview {
 /// The contact sheet, below the folder of the bundle.
 pub const CONTACT_SHEET: &str = "contact-sheet.png";
 
-/// The ids of the exercise pages to preview, in the order of the book: those asked for, or some from each strand.
-pub(super) fn chosen<'a>(book: &Book<'a>) -> Vec<&'a str> {
-    let asked = &book.set.publish.previews;
+/// The ids of the exercise pages to preview, in the order of the book: those asked for, or some from each strand. The error is
+/// about one that the edition leaves out.
+fn chosen<'a>(issue: &Issue<'a>, edition: &Edition) -> Result<Vec<&'a str>, Diagnostic> {
+    let asked = &issue.set.publish.previews;
     if asked.is_empty() {
-        return evenly(book.pages);
+        return Ok(evenly(&issue.pages));
     }
-    let is_asked = |page: &&SolvedPage| asked.iter().any(|one| one.value == page.page.id);
-    book.pages.iter().filter(is_asked).map(|page| page.page.id.as_str()).collect()
+    if let Some(missing) = asked.iter().find(|one| issue.pages.iter().all(|page| page.page.id != one.value)) {
+        let message = format!("edition `{}` has no page `{}` to preview", edition.id, missing.value);
+        return Err(Diagnostic::error(codes::CONFLICT, missing.place, message)
+            .with_label("not in that edition")
+            .with_help("name a page that the edition has, or preview another `edition`"));
+    }
+    let is_asked = |page: &&&SolvedPage| asked.iter().any(|one| one.value == page.page.id);
+    Ok(issue.pages.iter().filter(is_asked).map(|page| page.page.id.as_str()).collect())
 }
 
 /// Some pages of each strand: a number for each that differs by one at most while there are enough, spread over the strand.
-fn evenly(pages: &[SolvedPage]) -> Vec<&str> {
+fn evenly<'a>(pages: &[&'a SolvedPage]) -> Vec<&'a str> {
     let strands: BTreeMap<&str, Vec<usize>> = pages.iter().enumerate().fold(BTreeMap::new(), |mut all, (at, page)| {
         all.entry(page.strand).or_insert_with(Vec::new).push(at);
         all
@@ -93,20 +102,22 @@ fn evenly(pages: &[SolvedPage]) -> Vec<&str> {
     at.into_iter().map(|at| pages[at].page.id.as_str()).collect()
 }
 
-/// Draws the previews and the contact sheet of a book and leaves them waiting; the previews in the order of the book. `set` is
-/// its index, for errors.
+/// Draws the previews and the contact sheet of an edition and leaves them waiting; the previews in the order of the book. `index`
+/// is the set, for errors.
 pub(super) fn write(
-    set: usize,
-    book: &Book<'_>,
-    (laid, tongue): (&LaidOut, &Tongue),
+    index: usize,
+    issue: &Issue<'_>,
+    (edition, laid): (&Edition, &LaidOut),
     stage: &Stage,
 ) -> Result<Vec<Preview>, Error> {
-    let refused = |missing: MissingGlyph| Error::Layout { set, diagnostics: vec![unwritable(book, &missing)] };
-    let mark = book.set.publish.watermark.as_ref().map_or(book.set.title.as_str(), |mark| &mark.value);
-    let stamp = tongue.say("bundle-not-to-scale");
-    let mut studio = Studio { title: &book.set.title, mark, stamp, refused: &refused, scratch: Scratch::default() };
+    let set = issue.set;
+    let problem = |problem: Diagnostic| Error::Layout { set: index, diagnostics: vec![problem] };
+    let refused = |missing: MissingGlyph| problem(unwritable(set, &missing));
+    let chosen = chosen(issue, edition).map_err(problem)?;
+    let mark = set.publish.watermark.as_ref().map_or(set.title.as_str(), |mark| &mark.value);
+    let stamp = Tongue::of(edition.language).say("bundle-not-to-scale");
+    let mut studio = Studio { title: &set.title, mark, stamp, refused: &refused, scratch: Scratch::default() };
     let mut previews = Vec::new();
-    let chosen = chosen(book);
     let is_shown = |sheet: &&Sheet| sheet.id == "cover" || chosen.contains(&sheet.id.as_str());
     for (number, sheet) in laid.sheets.iter().filter(is_shown).enumerate() {
         let file = format!("previews/{number}-{}.png", sheet.id);
@@ -123,8 +134,8 @@ fn tells_answers(sheet: &Sheet) -> bool {
     sheet.id == "answers" || sheet.id.starts_with("answers-")
 }
 
-fn unwritable(book: &Book<'_>, missing: &MissingGlyph) -> Diagnostic {
-    let place = book.set.publish.watermark.as_ref().map(|mark| mark.place);
+fn unwritable(set: &SetSpec, missing: &MissingGlyph) -> Diagnostic {
+    let place = set.publish.watermark.as_ref().map(|mark| mark.place);
     Diagnostic::error(codes::TEXT, place, missing.to_string())
         .with_label("on the previews")
         .with_help("write it with letters of the Latin alphabet")

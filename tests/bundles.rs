@@ -498,6 +498,7 @@ fn one_edition_alone_makes_a_bundle_with_previews_of_the_first() {
 fn texts_are_in_the_language_of_the_set() {
     let yard = Yard::new();
     yard.change("slipway/set.toml", "language = \"en\"", "language = \"fr\"");
+    yard.change("slipway/set.toml", ", \"bollard.toml\", \"gull.toml\", \"odd.toml\"", "");
     yard.change("slipway/set.toml", "formats = [\"png\"]", "formats = [\"pdf\"]\nlanguage = \"en\"");
     let tree = yard.bundle();
     let readme = text(&tree, "README.txt");

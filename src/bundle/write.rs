@@ -233,15 +233,6 @@ impl Stage {
     }
 }
 
-/// The text of a file; `None` where it is not there.
-pub fn read_text(path: &Path) -> Result<Option<String>, Error> {
-    match fs::read_to_string(path) {
-        Ok(text) => Ok(Some(text)),
-        Err(error) if error.kind() == io::ErrorKind::NotFound => Ok(None),
-        Err(error) => Err(Error::io("read", path)(error)),
-    }
-}
-
 /// Writes one file that belongs to no set, or replaces it as a whole. Its folder is made where it is missing.
 pub fn put(path: &Path, bytes: &[u8]) -> Result<(), Error> {
     if let Some(folder) = path.parent().filter(|folder| !folder.as_os_str().is_empty()) {
@@ -254,6 +245,15 @@ pub fn put(path: &Path, bytes: &[u8]) -> Result<(), Error> {
         drop(fs::remove_file(&waiting));
         Error::io("write", path)(error)
     })
+}
+
+/// The text of a file; `None` where it is not there.
+pub fn read_text(path: &Path) -> Result<Option<String>, Error> {
+    match fs::read_to_string(path) {
+        Ok(text) => Ok(Some(text)),
+        Err(error) if error.kind() == io::ErrorKind::NotFound => Ok(None),
+        Err(error) => Err(Error::io("read", path)(error)),
+    }
 }
 
 /// Makes a file that its owner may write and everyone may read, less what the umask takes away.

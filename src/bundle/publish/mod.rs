@@ -16,7 +16,7 @@ use std::path::{Path, PathBuf};
 
 use rayon::prelude::*;
 
-use crate::language::Language;
+use crate::language::{Language, Tongue};
 use crate::spec::{Edition, SetSpec};
 
 use super::error::Error;
@@ -237,11 +237,12 @@ impl Maker<'_> {
     fn words(&self, editions: &[&Edition], written: &[Written], previews: &[Preview]) -> Result<Vec<String>, Error> {
         let set = self.source.book.set;
         let mut texts = vec![(LICENCE.to_owned(), prose::licence(set)), (CHANGELOG.to_owned(), prose::changelog(set))];
-        let issues = editions.iter().map(|edition| self.source.book.issue(edition).set);
-        for told in [set].into_iter().chain(issues) {
-            let name = readme_of(set, told.language);
+        // The author's words as in the editions of a language, the others in that language.
+        let issues = editions.iter().map(|edition| (self.source.book.issue(edition).set, edition.language));
+        for (told, language) in [(set, set.language)].into_iter().chain(issues) {
+            let name = readme_of(set, language);
             if texts.iter().all(|(known, _)| *known != name) {
-                texts.push((name, prose::readme(told, editions, &self.names)));
+                texts.push((name, prose::readme(told, Tongue::of(language), editions, &self.names)));
             }
         }
         let mut names: Vec<String> = previews.iter().map(|preview| preview.file.clone()).collect();

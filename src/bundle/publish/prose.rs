@@ -14,8 +14,7 @@ use super::{EDITIONS, Names};
 const WIDTH: usize = 76;
 
 /// README.txt: what the bundle is, what it takes, which file is for whom, how to print it, when to stop.
-pub(super) fn readme(set: &SetSpec, editions: &[&Edition], names: &Names) -> String {
-    let tongue = Tongue::of(set.language);
+pub(super) fn readme(set: &SetSpec, tongue: &Tongue, editions: &[&Edition], names: &Names) -> String {
     let mut text = Text::default();
     text.title(&set.title);
     text.line(&tongue.tell("bundle-version", &[("version", (&set.version).into()), ("date", (&set.date).into())]));

@@ -511,3 +511,13 @@ fn texts_are_in_the_language_of_the_set() {
     assert!(has("slipway-1.2.0-screen", "README-en.txt") && !has("slipway-1.2.0-screen", "README.txt"));
     assert!(has("slipway-1.2.0-a4", "README.txt") && !has("slipway-1.2.0-a4", "README-en.txt"));
 }
+
+/// The files of a set are in its bundle, and what is known of readers is for nobody else.
+#[test]
+fn a_set_with_readers_is_not_bundled() {
+    let yard = Yard::new();
+    yard.change("slipway/set.toml", "[licence]", "[[reader]]\nid = \"w-017\"\nipd = \"61 mm\"\n\n[licence]");
+    let told = yard.run(&["slipway"]);
+    assert!(told.ends(2).contains("set `slipway` tells of 1 reader, "), "{}", told.err);
+    assert!(!yard.path("out").exists());
+}

@@ -113,9 +113,13 @@ pub struct Source<'a> {
     pub read: &'a Prepared,
 }
 
-/// Makes bundles, and puts all of them in place or none. With [`Then::Compare`] nothing is left.
+/// Makes bundles, and puts all of them in place or none. With [`Then::Compare`] nothing is left. A set with readers is refused:
+/// its files would be in the bundle, and what is known of readers is for nobody else.
 pub fn bundle(sources: &[Source<'_>], order: &Order<'_>, watch: &(dyn Fn(Step) + Sync)) -> Result<Vec<Bundled>, Error> {
     refuse_same_set(&sources.iter().map(|source| source.book.set).collect::<Vec<_>>())?;
+    if let Some(source) = sources.iter().find(|source| !source.read.readers.is_empty()) {
+        return Err(Error::OfReaders { set: source.book.set.id.clone(), readers: source.read.readers.len() });
+    }
     let manifests: Vec<PathBuf> = sources.iter().map(|source| source.read.home.join(MANIFEST)).collect();
     // A missing manifest is told before anything is made.
     let wanted = match order.then {

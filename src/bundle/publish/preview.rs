@@ -63,7 +63,8 @@ pub const CONTACT_SHEET: &str = "contact-sheet.png";
 fn chosen<'a>(issue: &Issue<'a>, edition: &Edition) -> Result<Vec<&'a str>, Diagnostic> {
     let asked = &issue.set.publish.previews;
     if asked.is_empty() {
-        return Ok(evenly(&issue.pages));
+        let strands: Vec<&str> = issue.pages.iter().map(|page| page.strand).collect();
+        return Ok(evenly(&strands).into_iter().map(|at| issue.pages[at].page.id.as_str()).collect());
     }
     if let Some(missing) = asked.iter().find(|one| issue.pages.iter().all(|page| page.page.id != one.value)) {
         let message = format!("edition `{}` has no page `{}` to preview", edition.id, missing.value);
@@ -75,31 +76,29 @@ fn chosen<'a>(issue: &Issue<'a>, edition: &Edition) -> Result<Vec<&'a str>, Diag
     Ok(issue.pages.iter().filter(is_asked).map(|page| page.page.id.as_str()).collect())
 }
 
-/// Some pages of each strand: a number for each that differs by one at most while there are enough, spread over the strand.
-fn evenly<'a>(pages: &[&'a SolvedPage]) -> Vec<&'a str> {
-    let strands: BTreeMap<&str, Vec<usize>> = pages.iter().enumerate().fold(BTreeMap::new(), |mut all, (at, page)| {
-        all.entry(page.strand).or_insert_with(Vec::new).push(at);
-        all
-    });
+/// Some pages, given the strand of each: from each strand a number that differs by one at most while it has enough, spread over
+/// it. Indices, from the lowest.
+fn evenly(pages: &[&str]) -> Vec<usize> {
+    let mut strands: BTreeMap<&str, Vec<usize>> = BTreeMap::new();
+    for (at, strand) in pages.iter().enumerate() {
+        strands.entry(strand).or_default().push(at);
+    }
     let most = strands.len().clamp(FEWEST_PREVIEWS, MOST_PREVIEWS).min(pages.len());
-    let mut shares: BTreeMap<&str, usize> = BTreeMap::new();
-    let mut given = 0;
+    let (mut shares, mut given) = (vec![0; strands.len()], 0);
     while given < most {
-        for (strand, own) in &strands {
-            let share = shares.entry(strand).or_default();
+        for (share, own) in shares.iter_mut().zip(strands.values()) {
             if given < most && *share < own.len() {
                 *share += 1;
                 given += 1;
             }
         }
     }
-    let spread = |strand: &str, own: &Vec<usize>| {
-        let share = shares.get(strand).copied().unwrap_or(0);
-        (0..share).map(|i| own[(2 * i + 1) * own.len() / (2 * share)]).collect::<Vec<_>>()
+    let spread = |(own, share): (&Vec<usize>, &usize)| -> Vec<usize> {
+        (0..*share).map(|i| own[(2 * i + 1) * own.len() / (2 * share)]).collect()
     };
-    let mut at: Vec<usize> = strands.iter().flat_map(|(strand, own)| spread(strand, own)).collect();
-    at.sort_unstable();
-    at.into_iter().map(|at| pages[at].page.id.as_str()).collect()
+    let mut chosen: Vec<usize> = strands.values().zip(&shares).flat_map(spread).collect();
+    chosen.sort_unstable();
+    chosen
 }
 
 /// Draws the previews and the contact sheet of an edition and leaves them waiting; the previews in the order of the book. `index`
@@ -277,6 +276,16 @@ fn whole(real: f64) -> usize {
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    #[test]
+    fn previews_come_from_every_strand() {
+        // A page from the middle of each; where there are few strands, more from each.
+        assert_eq!(evenly(&["toward", "toward", "toward", "away", "jump", "depth"]), [1, 3, 4, 5]);
+        assert_eq!(evenly(&["toward", "toward", "toward", "toward", "away"]), [1, 3, 4]);
+        assert_eq!(evenly(&["jump"; 9]), [1, 4, 7]);
+        assert_eq!(evenly(&["jump", "away"]), [0, 1]);
+        assert_eq!(evenly(&[]), Vec::<usize>::new());
+    }
 
     #[test]
     fn a_page_on_a_preview_is_smaller_than_true_on_a_common_screen() {

@@ -5,6 +5,7 @@ use std::fmt::Write as _;
 use crate::spec::field::{Field, TableSpec, Takes};
 use crate::spec::reference::{KEYS_HEAD, row, table, units};
 use crate::spec::set;
+use crate::spec::translation::FILES;
 
 use super::balance::BALANCE;
 use super::{COMMON, KINDS, Kind, ramp};
@@ -54,6 +55,7 @@ pub fn markdown() -> String {
         push_table(&mut out, 3, spec);
     }
     push_common(&mut out);
+    let _ = write!(out, "\n## Translation files\n\n{FILES}");
     for kind in KINDS {
         push_kind(&mut out, kind);
     }

@@ -3,13 +3,15 @@
 mod facts;
 mod numbers;
 
+use kurbo::Size;
+
 use crate::layout::compose::Composer;
 use crate::layout::flow::{Opening, pour};
 use crate::layout::grid::Grid;
 use crate::layout::sheet::Node;
 use crate::layout::{Book, Draft};
 
-use super::{columns, foot, opening};
+use super::{foot, opening, text_width};
 
 /// The id of the first sheet; a second one is `professional-2`.
 const ID: &str = "professional";
@@ -20,8 +22,8 @@ pub(super) fn drafts(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>) 
     let [title, lead, description] =
         ["professional-title", "professional-lead", "professional-description"].map(|id| composer.say(id));
     let (_, top) = opening(composer, grid, &title, &lead);
-    let column = columns(grid, top)[0];
-    let sections = facts::sections(composer, book, column.size());
+    let column = Size::new(text_width(composer, grid), foot(grid) - top);
+    let sections = facts::sections(composer, book, column);
     let words = Opening { id: ID, title: title.clone(), lead: lead.clone(), description };
     let facts = pour(composer, grid, &words, sections).into_iter().zip(0..);
     let mut drafts: Vec<Draft> = facts.map(|(facts, sheet)| draft(composer, &words, sheet, facts.nodes)).collect();

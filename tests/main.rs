@@ -35,9 +35,11 @@ mod kinds;
 mod language;
 mod measure;
 mod oracles;
+mod parts;
 mod plans;
 mod plot;
 mod reading;
+mod reading_order;
 
 mod readers;
 mod readme;
@@ -47,4 +49,5 @@ mod render_vector;
 mod seen;
 mod spec_reference;
 mod steps;
+mod translations;
 mod turned;

@@ -38,6 +38,7 @@ mod oracles;
 mod plans;
 mod plot;
 mod reading;
+mod reading_order;
 
 mod readers;
 mod readme;

@@ -25,6 +25,7 @@ use super::issue::Issue;
 use super::json;
 use super::planned::PlanPart;
 use super::prepare::{Book, SolvedPage};
+use super::reading_report::EasePart;
 
 /// Version of the format: raised when a key changes its meaning or goes away.
 const SCHEMA: u32 = 1;
@@ -51,6 +52,7 @@ pub fn report(
         pages: pages(book, laid, extent),
         answers: AnswersPart::new(book, edition, laid, extent),
         plan: PlanPart::new(book),
+        reading: EasePart::new(edition.language, book.pages.iter().map(|page| &page.page.words)),
     })
 }
 
@@ -95,6 +97,9 @@ struct Report<'a> {
     /// Which pages come on which day, where the set has a plan.
     #[serde(skip_serializing_if = "Option::is_none")]
     plan: Option<PlanPart<'a>>,
+    /// How easy the words are to read, where there are any.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    reading: Option<EasePart>,
 }
 
 #[derive(Serialize)]

@@ -29,6 +29,7 @@ pub fn finish(
         id: draft.id,
         title: draft.title,
         description: draft.description,
+        language: composer.tongue.language().tag(),
         outline_level: draft.outline_level,
         size: grid.size,
         inks: draft.inks.unwrap_or(book.plan.inks),

@@ -37,12 +37,6 @@ pub(crate) fn on_paper(edition: &Edition) -> bool {
     edition.page != crate::spec::PageFormat::Wide
 }
 
-/// What the colours of an edition are seen through and on: "Cyan left, red right; white ground; screen `lcd`."
-pub(crate) fn seen_on(edition: &Edition) -> String {
-    let medium = edition.colour.source.words().replace('`', "");
-    sentence(&format!("{}; {} ground; {medium}", glasses(edition), edition.ground.name()))
-}
-
 /// A message as a sentence: with a capital letter and a full stop.
 pub(crate) fn sentence(message: &str) -> String {
     let mut letters = message.chars();

@@ -187,7 +187,8 @@ fn every_kind_speaks_every_language() {
                 let is_author = |line: &str| kind.example.contains(line);
                 let pairs = lines(&page.words).into_iter().enumerate().map(|(i, line)| (line, own.get(i)));
                 let is_wrong = |(line, same): &(&String, Option<&&String>)| {
-                    line.contains(['{', '}']) || (language != Language::En && !is_author(line) && same.is_some_and(|same| same == line))
+                    line.contains(['{', '}'])
+                        || (language != Language::En && !is_author(line) && same.is_some_and(|same| same == line))
                 };
                 wrong.extend(pairs.filter(is_wrong).map(|(line, _)| format!("{} in {language:?}: {line}", kind.id)));
                 for question in page.quiz.iter().flat_map(|quiz| &quiz.questions) {

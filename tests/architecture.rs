@@ -51,6 +51,7 @@ const ALLOWED: &[(&str, &[&str])] = &[
         &[
             "artwork",
             "spec",
+            "outline",
             "exercise",
             "plan",
             "scene",

@@ -109,6 +109,7 @@ const PUT_TOGETHER: &[&str] = &[
     "bundle-ground-",
     "bundle-text-",
     "bundle-hand-",
+    "bundle-answers-",
 ];
 
 #[test]

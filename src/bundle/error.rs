@@ -103,6 +103,13 @@ pub enum Error {
         /// Why.
         source: PngError,
     },
+    /// A set that would be published tells of its readers.
+    OfReaders {
+        /// Id of the set.
+        set: String,
+        /// How many there are.
+        readers: usize,
+    },
     /// A preview could not be made.
     Picture {
         /// Id of the page.
@@ -208,6 +215,11 @@ impl fmt::Display for Error {
             Self::Threads(reason) => write!(f, "cannot start the threads: {reason}; try a lower `--jobs`"),
             Self::Pdf { edition, source } => write!(f, "cannot make the pdf of edition `{edition}`: {source}"),
             Self::Png { page, source } => write!(f, "cannot make the png of page `{page}`: {source}"),
+            Self::OfReaders { set, readers } => write!(
+                f,
+                "set `{set}` tells of {}, and a bundle holds the files of its set; take them out, into a set of their own",
+                count(*readers, "reader")
+            ),
             Self::Picture { page, source } => write!(f, "cannot make the preview of page `{page}`: {source}"),
             Self::NoManifest(path) => write!(
                 f,

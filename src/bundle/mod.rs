@@ -29,4 +29,5 @@ pub mod run;
 pub mod shard;
 pub mod summary;
 pub mod swatch;
+pub mod translate;
 pub mod write;

@@ -25,6 +25,7 @@ use super::inked::Inked;
 use super::issue::{self, Told};
 use super::load::Loaded;
 use super::planned;
+use super::translate::Translated;
 
 /// A set with everything that is known of its pages, and every problem found so far.
 #[derive(Debug)]
@@ -45,6 +46,8 @@ pub struct Prepared {
     pub defaults: Vec<Diagnostic>,
     /// The exercises that could be read, in book order.
     pub exercises: Vec<Exercise>,
+    /// The set in its other languages, as far as it could be read.
+    pub translated: Vec<Translated>,
     /// The readers that could be read.
     pub readers: Vec<ReaderSpec>,
     /// The folder of `set.toml`; empty for the working folder.
@@ -140,7 +143,7 @@ fn in_edition(problem: Diagnostic, edition: &Edition) -> Diagnostic {
 /// Takes what was read, and solves nothing. A resolution given here stands in for that of every edition, so that the
 /// checks see the dots that will be printed.
 pub fn gather(loaded: Loaded, ppi: Option<Ppi>) -> Prepared {
-    let Loaded { mut set, exercises, readers, sources, home, pictures, diagnostics } = loaded;
+    let Loaded { mut set, exercises, translated, readers, sources, home, pictures, diagnostics } = loaded;
     let defaults = diagnostics.iter().filter(|d| d.severity == Severity::Note).cloned().collect();
     for edition in set.iter_mut().flat_map(|set| &mut set.editions) {
         edition.ppi = ppi.unwrap_or(edition.ppi);
@@ -154,6 +157,7 @@ pub fn gather(loaded: Loaded, ppi: Option<Ppi>) -> Prepared {
         diagnostics,
         defaults,
         exercises,
+        translated,
         readers,
         home,
         pictures,
@@ -164,11 +168,21 @@ pub fn gather(loaded: Loaded, ppi: Option<Ppi>) -> Prepared {
 pub fn prepare(loaded: Loaded, ppi: Option<Ppi>) -> Prepared {
     let mut prepared = gather(loaded, ppi);
     if let Some(set) = &prepared.set {
-        let inked: Vec<Arc<Inked>> = set.editions.iter().map(|edition| Arc::new(Inked::of(edition))).collect();
+        let inked = Inked::of_all(set.editions.iter());
         let pages = exercise::pages(&prepared.exercises, &set.id, Tongue::of(set.language));
-        let Solved { pages, complete } =
-            solve_set(set, (&prepared.exercises, pages), &inked, &mut prepared.diagnostics);
+        let diagnostics = &mut prepared.diagnostics;
+        let Solved { pages, complete } = solve_set(set, (&prepared.exercises, pages), &inked, diagnostics);
         (prepared.pages, prepared.complete) = (pages, complete);
+        for translated in &prepared.translated {
+            let Some(words) = &translated.words else { continue };
+            let set = set.told(translated.language, words);
+            let pages = exercise::pages(&translated.exercises, &set.id, Tongue::of(set.language));
+            let (inked, mut found) = (inked.as_slice(), Diagnostics::new());
+            let Solved { pages, complete } = solve_set(&set, (&translated.exercises, pages), inked, &mut found);
+            prepared.complete &= complete;
+            tell_news(diagnostics, found);
+            prepared.others.push(Told { set, pages });
+        }
     }
     prepared
 }
@@ -311,6 +325,18 @@ fn exercise_texts<'a>(exercise: &'a Exercise, page: &'a str, language: Language)
     let single = [Some(&exercise.title), words.goal.as_ref(), words.setup.as_ref(), words.see.as_ref()];
     let texts = single.into_iter().flatten().chain(words.steps.iter().flatten());
     texts.map(|text| lint::Text { page, text, place: Some(exercise.place), language }).collect()
+}
+
+/// Tells what was found in one more language, but for what is known from another one.
+pub(super) fn tell_news(diagnostics: &mut Diagnostics, found: Diagnostics) {
+    let news: Vec<_> = found.into_iter().filter(|one| diagnostics.iter().all(|known| !is_same(known, one))).collect();
+    diagnostics.extend(news);
+}
+
+/// Whether two languages have one finding: the same rule at the same place, or the same words.
+fn is_same(known: &Diagnostic, other: &Diagnostic) -> bool {
+    let placed = known.place.is_some() && known.place == other.place;
+    known == other || (placed && known.code == other.code && known.severity == other.severity)
 }
 
 /// Tells a problem once that several levels of an exercise share.

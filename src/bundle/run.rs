@@ -1,6 +1,7 @@
-//! Lay out → render → write: the books of one run, each edition in turn, its pages in parallel.
+//! Lay out → render → write: the books of one run, in parallel: its editions, or, of few editions, the pages of each in
+//! turn.
 //!
-//! The sheets of one edition live at a time and every file is written by the task that made it, so memory does not
+//! The sheets of one edition a thread live at a time and every file is written by the task that made it, so memory does not
 //! grow with the number of editions or files. What is made does not depend on the number of threads.
 
 use std::num::NonZeroUsize;
@@ -79,28 +80,46 @@ pub fn run(books: &[Book<'_>], request: &Request<'_>, watch: &(dyn Fn(Step) + Sy
     let chosen = books.iter().map(|b| choose(b.set, request.editions)).collect::<Result<Vec<_>, _>>()?;
     let run = Run::new(request, watch);
     run.threads()?.install(|| {
-        let (mut outputs, mut written) = (Vec::new(), Vec::new());
-        let mut items = 0..;
-        for (index, (book, editions)) in books.iter().zip(chosen).enumerate() {
-            let output = Output::open(request.out, &book.set.id, run.shard())?;
-            for edition in editions.into_iter().zip(&mut items).filter(|(_, item)| run.has(*item)).map(|(e, _)| e) {
-                let inked = Inked::of(edition);
-                let laid = book.lay_out(edition, &inked);
-                let laid = laid.map_err(|diagnostics| Error::Layout { set: index, diagnostics })?;
-                written.push(run.edition(
-                    &Job { book, edition, inked: &inked, below: "", alone: true },
-                    &laid,
-                    &output,
-                )?);
-            }
+        let outputs = books.iter().map(|book| Output::open(request.out, &book.set.id, run.shard()));
+        let outputs = outputs.collect::<Result<Vec<_>, _>>()?;
+        let every = chosen.iter().enumerate().flat_map(|(set, editions)| editions.iter().map(move |e| (set, *e)));
+        let mine: Vec<_> = every.enumerate().filter(|(item, _)| run.has(*item)).map(|(_, item)| item).collect();
+        // With fewer editions than threads the pages of one edition share the threads.
+        let alone = mine.len() < request.jobs.get();
+        let one = |&(set, edition): &(usize, &Edition)| run.laid_out((set, &books[set]), edition, alone, &outputs[set]);
+        let made: Vec<_> = match alone {
+            true => mine.iter().map(one).collect(),
+            false => mine.par_iter().with_max_len(1).map(one).collect(),
+        };
+        let written = all_or_first(made)?;
+        for output in &outputs {
             if let Some(sharded) = &request.sharded {
-                sharded.write(&output, "", &[])?;
+                sharded.write(output, "", &[])?;
             }
-            outputs.push(output);
         }
         outputs.into_iter().try_for_each(Output::commit)?;
         Ok(written)
     })
+}
+
+/// All editions; or what is wrong with the first set of which one cannot be laid out, or else the first error, in the
+/// order of the editions, whichever thread came first.
+fn all_or_first(made: Vec<Result<Written, Error>>) -> Result<Vec<Written>, Error> {
+    let mut first = None;
+    let mut written = Vec::new();
+    for one in made {
+        match (one, &mut first) {
+            (Ok(one), _) => written.push(one),
+            (Err(Error::Layout { set, diagnostics: more }), Some(Error::Layout { set: known, diagnostics }))
+                if set == *known =>
+            {
+                diagnostics.extend(more);
+            }
+            (Err(error), None) => first = Some(error),
+            (Err(_), Some(_)) => {}
+        }
+    }
+    first.map_or(Ok(written), Err)
 }
 
 /// Two sets of one id would share a folder.
@@ -155,6 +174,19 @@ impl<'a> Run<'a> {
     /// Whether this run makes the item of this number.
     pub(super) fn has(&self, item: usize) -> bool {
         self.shard().is_none_or(|shard| shard.has(item))
+    }
+
+    /// Lays out an edition of a set and makes its files.
+    fn laid_out(
+        &self,
+        (set, book): (usize, &Book<'_>),
+        edition: &Edition,
+        alone: bool,
+        output: &Output,
+    ) -> Result<Written, Error> {
+        let inked = Inked::of(edition);
+        let laid = book.lay_out(edition, &inked).map_err(|diagnostics| Error::Layout { set, diagnostics })?;
+        self.edition(&Job { book, edition, inked: &inked, below: "", alone }, &laid, output)
     }
 
     /// Makes every file of one edition and leaves them waiting in the output.

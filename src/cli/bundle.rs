@@ -8,7 +8,7 @@ use serde::Serialize;
 use crate::bundle::error::{Error, count};
 use crate::bundle::prepare::Prepared;
 use crate::bundle::publish::manifest::Change;
-use crate::bundle::publish::{Bundled, Order, Source, Then, bundle};
+use crate::bundle::publish::{Bundled, Order, SPEC, Source, Then, bundle};
 use crate::diagnostics::Severity;
 use crate::diagnostics::render::Record;
 use crate::units::plain;
@@ -119,7 +119,10 @@ fn tell(args: &Args, console: &Console, made: &Bundled) {
 fn changed(made: &Bundled) -> String {
     let differ = if made.changes.len() == 1 { "file differs" } else { "files differ" };
     let mut text = format!("{} {differ} from `{}`", made.changes.len(), made.committed.display());
-    for Change { file, committed, made } in made.changes.iter().take(TOLD) {
+    // The set's own files first: they are why others changed.
+    let mut changes: Vec<&Change> = made.changes.iter().collect();
+    changes.sort_by_key(|change| !change.file.starts_with(SPEC));
+    for Change { file, committed, made } in changes.into_iter().take(TOLD) {
         let _ = match (committed.as_deref().map(short), made.as_deref().map(short)) {
             (Some(committed), Some(made)) => write!(text, "\n  differs  {file}: {committed} there, {made} now"),
             (Some(committed), None) => write!(text, "\n  missing  {file}: {committed} there"),

@@ -137,6 +137,15 @@ impl Diagnostics {
         self.list.extend(more);
     }
 
+    /// Adds those that are not there yet.
+    pub fn extend_new(&mut self, more: impl IntoIterator<Item = Diagnostic>) {
+        for diagnostic in more {
+            if !self.list.contains(&diagnostic) {
+                self.list.push(diagnostic);
+            }
+        }
+    }
+
     /// Keeps those that the test wants.
     pub fn retain(&mut self, keep: impl FnMut(&Diagnostic) -> bool) {
         self.list.retain(keep);

@@ -62,27 +62,35 @@ pub struct Field {
     pub doc: &'static str,
     /// The words of the table's `form` key that it belongs to; empty for all.
     pub forms: &'static [&'static str],
+    /// Whether it holds words of the author that the reader of the book meets, so that they are translated.
+    pub said: bool,
 }
 
 impl Field {
     /// A key that must be there.
     pub const fn required(key: &'static str, takes: Takes, doc: &'static str) -> Self {
-        Self { key, takes, need: Need::Required, doc, forms: &[] }
+        Self { key, takes, need: Need::Required, doc, forms: &[], said: false }
     }
 
     /// A key that may be left out; the meaning of that is in its doc.
     pub const fn optional(key: &'static str, takes: Takes, doc: &'static str) -> Self {
-        Self { key, takes, need: Need::Optional, doc, forms: &[] }
+        Self { key, takes, need: Need::Optional, doc, forms: &[], said: false }
     }
 
     /// A key that holds `value`, a TOML value as an author would write it, where it is left out.
     pub const fn default(key: &'static str, takes: Takes, value: &'static str, doc: &'static str) -> Self {
-        Self { key, takes, need: Need::Default(value), doc, forms: &[] }
+        Self { key, takes, need: Need::Default(value), doc, forms: &[], said: false }
     }
 
     /// The same key, but one that may be left out.
     pub const fn left_out(mut self) -> Self {
         self.need = Need::Optional;
+        self
+    }
+
+    /// The same key, with words that the reader of the book meets.
+    pub const fn said(mut self) -> Self {
+        self.said = true;
         self
     }
 

@@ -25,6 +25,7 @@ pub mod set;
 pub mod suggest;
 pub mod table;
 pub mod text;
+pub mod translation;
 pub mod viewer;
 
 use std::collections::BTreeMap;

@@ -94,6 +94,8 @@ impl Front {
 /// A part after the exercises; the answer key, which has a key of its own, comes last.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
 pub enum Back {
+    /// The words of every exercise once more, in black only.
+    Words,
     /// Which pages come when, and when to go on or back.
     Plan,
     /// Where the reader writes, day by day.
@@ -112,11 +114,19 @@ pub enum Back {
 
 impl Back {
     /// All of them, in the order of [`Back::WORDS`].
-    pub const ALL: [Back; 7] =
-        [Back::Plan, Back::Log, Back::Glossary, Back::Professional, Back::Sources, Back::Licence, Back::Versions];
+    pub const ALL: [Back; 8] = [
+        Back::Words,
+        Back::Plan,
+        Back::Log,
+        Back::Glossary,
+        Back::Professional,
+        Back::Sources,
+        Back::Licence,
+        Back::Versions,
+    ];
 
     /// As specs write them.
-    pub const WORDS: [&str; 7] = ["plan", "log", "glossary", "professional", "sources", "licence", "versions"];
+    pub const WORDS: [&str; 8] = ["words", "plan", "log", "glossary", "professional", "sources", "licence", "versions"];
 
     /// Those of a book with a plan that names none.
     pub const PLANNED: [Back; 3] = [Back::Plan, Back::Log, Back::Professional];
@@ -151,8 +161,8 @@ pub(super) const FRONT: Field = Field::default(
 /// `back` of `[set]`.
 pub(super) const BACK: Field = Field::optional(
     "back",
-    Takes::List { of: &Takes::Choice(&Back::WORDS), min: 0, max: 7 },
-    "Parts after the exercises, in the order of the list: `plan`, which pages come when, only with a `[plan]`; `log`, to write into \
+    Takes::List { of: &Takes::Choice(&Back::WORDS), min: 0, max: 8 },
+    "Parts after the exercises, in the order of the list: `words`, the words of every exercise once more, in black only; `plan`, which pages come when, only with a `[plan]`; `log`, to write into \
      for 30 days; `glossary`, what the words mean; `professional`, every number of every page for an eye-care \
      professional; `sources`, what the book rests on; `licence`, only with a `[licence]`; `versions`, only with a \
      `[[release]]`. Left out: `plan`, `log` and `professional` in a set with a `[plan]`, else none.",
@@ -171,12 +181,13 @@ pub const LICENCE: TableSpec = TableSpec {
     form: TableForm::Single,
     groups: &[&[
         Field::required("name", Takes::Text(80), "Its name, such as `CC BY-NC 4.0`."),
-        Field::optional("text", Takes::Text(600), "What a reader may do with the book, in one paragraph."),
+        Field::optional("text", Takes::Text(600), "What a reader may do with the book, in one paragraph.").said(),
         Field::optional(
             "credits",
             Takes::List { of: &Takes::Text(200), min: 1, max: 40 },
             "Whose work is in the book, a line each.",
-        ),
+        )
+        .said(),
     ]],
     doc: "What a reader may do with the book, and whose work is in it. Left out: the book says nothing of it.",
 };
@@ -192,7 +203,8 @@ pub const RELEASE: TableSpec = TableSpec {
             "changes",
             Takes::List { of: &Takes::Text(300), min: 1, max: 40 },
             "What changed, and which errors were put right, a sentence each.",
-        ),
+        )
+        .said(),
     ]],
     doc: "A version of the set and what changed in it, the newest first: that is the `version` and the `date` of `[set]`.",
 };

@@ -13,13 +13,16 @@ use super::document::Document;
 use super::editions::{ANSWERS, EDITION, PLACES, Shared, read_editions};
 use super::field::{Field, TableForm, TableSpec, Takes};
 use super::matrix::MATRIX;
-use super::parts::{BACK, CONTACT, FRONT, LICENCE, RELEASE, read_back, read_front, read_licence, read_releases};
+use super::parts::{
+    BACK, CONTACT, FRONT, LICENCE, Licence, RELEASE, Release, read_back, read_front, read_licence, read_releases,
+};
 use super::plan::{PLAN, read_plan};
 use super::publish::{PUBLISH, check_edition, read_publish};
 use super::read::{Named, Placed};
 use super::reader::{Reader, SeriesPart};
 use super::readers::{READER, ReadersRead};
 use super::table::Table;
+use super::translation::{TRANSLATION, Translation, read_translations};
 use super::viewer::{Known, VIEWER, read_viewer};
 use super::{Edition, Publish, SetSpec};
 
@@ -29,8 +32,8 @@ pub const SET: TableSpec = TableSpec {
     form: TableForm::Single,
     groups: &[&[
         Field::required("id", Takes::Id, "Names the output folder and files."),
-        Field::required("title", Takes::Text(80), "Title of the book."),
-        Field::optional("summary", Takes::Text(300), "A sentence or two for the cover."),
+        Field::required("title", Takes::Text(80), "Title of the book.").said(),
+        Field::optional("summary", Takes::Text(300), "A sentence or two for the cover.").said(),
         Field::optional("author", Takes::Text(120), "Who made the set, for the cover."),
         Field::required("version", Takes::Version, "Version of the set, printed on every page."),
         Field::required("date", Takes::Date, "The only date that is ever printed. It must exist in the calendar."),
@@ -116,6 +119,7 @@ pub const TABLES: &[&TableSpec] = &[
     &PUBLISH,
     &EDITION,
     &MATRIX,
+    &TRANSLATION,
     &READER,
     &LICENCE,
     &RELEASE,
@@ -135,6 +139,8 @@ pub struct SetRead {
     pub gated: bool,
     /// Its readers, but for those in a file.
     pub readers: ReadersRead,
+    /// The files of its words in other languages.
+    pub translations: Vec<Translation>,
     /// Files of numbers that the set names: what they hold still has to be [applied](super::data::apply).
     pub data: Vec<DataRef>,
 }
@@ -171,13 +177,14 @@ pub fn read_set(reader: &mut Reader<'_>) -> SetRead {
     let series = read_series(reader, &document);
     let mut data = Vec::new();
     let language = head.as_ref().map(|head| head.language);
+    let translations = read_translations(reader, &document, language);
     let shared = Shared { glasses, inks, answers, language };
     let editions = read_editions(reader, &document, &shared, &mut data);
     let readers = ReadersRead::tables(reader, &document, (known, gated), file, &mut data);
     let publish = publish.filter(|publish| editions.as_ref().is_none_or(|all| check_edition(reader, publish, all)));
     let head = head.zip(publish).map(|(head, publish)| SetSpec { publish, ..head });
     let set = assemble(head, known, (gate, plan), editions).filter(|_| series.is_some());
-    SetRead { set, exercises, series: series.unwrap_or_default(), gated, readers, data }
+    SetRead { set, exercises, series: series.unwrap_or_default(), gated, readers, translations, data }
 }
 
 fn assemble(
@@ -283,4 +290,35 @@ fn read_head(reader: &mut Reader<'_>, table: &Table<'_>) -> Option<SetSpec> {
         publish: Publish::default(),
         editions: Vec::new(),
     })
+}
+
+/// What the set says of itself, in one language.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct SetWords {
+    /// Title of the book.
+    pub title: String,
+    /// One sentence for the cover.
+    pub summary: Option<String>,
+    /// What a reader may do with the book.
+    pub licence: Option<Licence>,
+    /// The versions, with what changed.
+    pub releases: Vec<Release>,
+}
+
+/// Reads the words of `set.toml` alone, in the language of the reader. `None`: a problem has been pushed.
+pub fn read_words(reader: &mut Reader<'_>) -> Option<SetWords> {
+    reader.family = TABLES.to_vec();
+    let document = Document::parse(reader);
+    let table = document.table(reader, &SET)?;
+    let (title, summary) = (table.get(reader, "title"), table.maybe(reader, "summary"));
+    let (licence, releases) = (read_licence(reader, &document), read_releases(reader, &document, None));
+    Some(SetWords { title: title?, summary: summary?, licence: licence?, releases: releases? })
+}
+
+impl SetSpec {
+    /// The set in another language.
+    pub fn told(&self, language: Language, words: &SetWords) -> Self {
+        let SetWords { title, summary, licence, releases } = words.clone();
+        Self { language, title, summary, licence, releases, ..self.clone() }
+    }
 }

@@ -12,6 +12,7 @@ use super::read::{Raw, Read, Slot, Word};
 use super::reader::Reader;
 use super::suggest::nearest;
 use super::text::shown;
+use super::translation::read_said;
 
 /// Values by their keys, from other tables of the same file.
 pub(super) type Layer<'a> = BTreeMap<&'a str, &'a Spanned<DeValue<'a>>>;
@@ -65,6 +66,12 @@ impl<'a> Table<'a> {
     fn value(&self, key: &str) -> Option<&'a Spanned<DeValue<'a>>> {
         let over = self.over.get(key).copied();
         over.or_else(|| self.entries.get(key)).or_else(|| self.under.get(key).copied())
+    }
+
+    /// What tells it from the others of its form: the text of its first key.
+    fn name(&self) -> &'a str {
+        let first = self.spec.fields().next().and_then(|field| self.value(field.key));
+        first.and_then(|value| value.get_ref().as_str()).unwrap_or("")
     }
 
     /// The entries of a list that it writes, without any check.
@@ -151,7 +158,9 @@ impl<'a> Table<'a> {
     /// The same with something else to take than the language says; for ramps, which are tables of what they ramp.
     pub fn get_as<T: Read>(&self, reader: &mut Reader<'_>, key: &'static str, takes: &Takes) -> Option<T> {
         let slot = Slot { key, takes, entry: false };
-        match (self.value(key), self.spec.field(key)?.need) {
+        let field = self.spec.field(key)?;
+        match (self.value(key), field.need) {
+            (Some(value), _) if field.said => read_said(reader, (self.spec, self.name()), slot, Raw::new(value)),
             (Some(value), _) => T::read(reader, slot, Raw::new(value)),
             (None, Need::Default(text)) => reader.read_default(slot, text, self.header),
             (None, _) => {

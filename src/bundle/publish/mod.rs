@@ -16,7 +16,7 @@ use std::path::{Path, PathBuf};
 
 use rayon::prelude::*;
 
-use crate::language::Tongue;
+use crate::language::{Language, Tongue};
 use crate::spec::{Edition, SetSpec};
 
 use super::error::Error;
@@ -30,9 +30,8 @@ use preview::{CONTACT_SHEET, Preview};
 
 /// The folder of the editions, below that of the bundle.
 pub const EDITIONS: &str = "editions";
-/// The folder of the set's own files.
-const SPEC: &str = "spec";
-const README: &str = "README.txt";
+/// The folder of the set's own files, below that of the bundle.
+pub const SPEC: &str = "spec";
 const LICENCE: &str = "LICENSE";
 const CHANGELOG: &str = "CHANGELOG.md";
 
@@ -100,6 +99,11 @@ impl Names {
     }
 }
 
+/// `README.txt`, or `README-de.txt` for a language that is not that of the set.
+fn readme_of(set: &SetSpec, language: Language) -> String {
+    if language == set.language { "README.txt".to_owned() } else { format!("README-{}.txt", language.tag()) }
+}
+
 /// A set to bundle.
 #[derive(Debug, Clone, Copy)]
 pub struct Source<'a> {
@@ -109,9 +113,13 @@ pub struct Source<'a> {
     pub read: &'a Prepared,
 }
 
-/// Makes bundles, and puts all of them in place or none. With [`Then::Compare`] nothing is left.
+/// Makes bundles, and puts all of them in place or none. With [`Then::Compare`] nothing is left. A set with readers is refused:
+/// its files would be in the bundle, and what is known of readers is for nobody else.
 pub fn bundle(sources: &[Source<'_>], order: &Order<'_>, watch: &(dyn Fn(Step) + Sync)) -> Result<Vec<Bundled>, Error> {
     refuse_same_set(&sources.iter().map(|source| source.book.set).collect::<Vec<_>>())?;
+    if let Some(source) = sources.iter().find(|source| !source.read.readers.is_empty()) {
+        return Err(Error::OfReaders { set: source.book.set.id.clone(), readers: source.read.readers.len() });
+    }
     let manifests: Vec<PathBuf> = sources.iter().map(|source| source.read.home.join(MANIFEST)).collect();
     // A missing manifest is told before anything is made.
     let wanted = match order.then {
@@ -215,29 +223,37 @@ impl Maker<'_> {
         let laid = book.lay_out(edition, &inked);
         let laid = laid.map_err(|diagnostics| Error::Layout { set: self.index, diagnostics })?;
         let job = Job { book, edition, inked: &inked, below: "", alone: true };
-        let made = self.run.edition_in(&job, &laid, &self.stage.below(&format!("{EDITIONS}/{}", edition.id)))?;
-        let tongue = Tongue::of(edition.language);
-        let seen = is_shown.then(|| preview::write(self.index, book, (&laid, tongue), self.stage)).transpose()?;
-        Ok((made, seen))
+        let folder = self.stage.below(&format!("{EDITIONS}/{}", edition.id));
+        let preview = || preview::write(self.index, &book.issue(edition), (edition, &laid), self.stage);
+        let (made, seen) =
+            rayon::join(|| self.run.edition_in(&job, &laid, &folder), || is_shown.then(preview).transpose());
+        Ok((made?, seen?))
     }
 
     /// The previews from an edition that is not in the bundle.
     fn previews(&self, edition: &Edition) -> Result<Vec<Preview>, Error> {
         let laid = self.source.book.lay_out(edition, &Inked::of(edition));
         let laid = laid.map_err(|diagnostics| Error::Layout { set: self.index, diagnostics })?;
-        preview::write(self.index, &self.source.book, (&laid, Tongue::of(edition.language)), self.stage)
+        preview::write(self.index, &self.source.book.issue(edition), (edition, &laid), self.stage)
     }
 
     /// Writes what is said about the editions, and the files of the set; gives the names of all files outside the editions.
     fn words(&self, editions: &[&Edition], written: &[Written], previews: &[Preview]) -> Result<Vec<String>, Error> {
         let set = self.source.book.set;
-        let readme = prose::readme(set, editions, &self.names);
-        let texts = [(README, readme), (LICENCE, prose::licence(set)), (CHANGELOG, prose::changelog(set))];
+        let mut texts = vec![(LICENCE.to_owned(), prose::licence(set)), (CHANGELOG.to_owned(), prose::changelog(set))];
+        // The author's words as in the editions of a language, the others in that language.
+        let issues = editions.iter().map(|edition| (self.source.book.issue(edition).set, edition.language));
+        for (told, language) in [(set, set.language)].into_iter().chain(issues) {
+            let name = readme_of(set, language);
+            if texts.iter().all(|(known, _)| *known != name) {
+                texts.push((name, prose::readme(told, Tongue::of(language), editions, &self.names)));
+            }
+        }
         let mut names: Vec<String> = previews.iter().map(|preview| preview.file.clone()).collect();
         names.push(CONTACT_SHEET.to_owned());
         for (name, text) in texts {
-            self.stage.write(name, text.as_bytes())?;
-            names.push(name.to_owned());
+            self.stage.write(&name, text.as_bytes())?;
+            names.push(name);
         }
         let spec = self.spec()?;
         let pairs: Vec<_> = editions.iter().copied().zip(written).collect();
@@ -283,7 +299,9 @@ impl Maker<'_> {
         let mut zips = vec![(self.names.zip(None), digests.clone())];
         for edition in editions {
             let own = below(edition, "");
-            let is_in = |name: &str| name.starts_with(&own) || [README, LICENCE, CHANGELOG].contains(&name);
+            let readme = readme_of(self.source.book.set, edition.language);
+            let common = [readme.as_str(), LICENCE, CHANGELOG];
+            let is_in = |name: &str| name.starts_with(&own) || common.contains(&name);
             let of_one = digests.iter().filter(|(name, _)| is_in(name));
             let of_one = of_one.map(|(name, digest)| (name.clone(), digest.clone())).collect();
             zips.push((self.names.zip(Some(&edition.id)), of_one));

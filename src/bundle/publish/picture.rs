@@ -78,7 +78,7 @@ impl Picture {
         let mut encoder = png::Encoder::new(&mut out, side(self.width), side(self.height));
         encoder.set_color(png::ColorType::Rgb);
         encoder.set_depth(png::BitDepth::Eight);
-        encoder.set_compression(png::Compression::High);
+        encoder.set_compression(png::Compression::Balanced);
         encoder.set_source_srgb(png::SrgbRenderingIntent::RelativeColorimetric);
         let mut writer = encoder.write_header()?;
         writer.write_image_data(&self.rgb)?;

@@ -13,10 +13,12 @@ use crate::layout::sheet::Sheet;
 use crate::layout::text::MissingGlyph;
 use crate::render::png::Scratch;
 use crate::spec::publish::{FEWEST_PREVIEWS, MOST_PREVIEWS};
+use crate::spec::{Edition, SetSpec};
 use crate::units::{Ppi, Pt};
 
 use super::super::error::Error;
-use super::super::prepare::{Book, SolvedPage};
+use super::super::issue::Issue;
+use super::super::prepare::SolvedPage;
 use super::super::write::Stage;
 use super::picture::Picture;
 
@@ -56,57 +58,65 @@ pub struct Preview {
 /// The contact sheet, below the folder of the bundle.
 pub const CONTACT_SHEET: &str = "contact-sheet.png";
 
-/// The ids of the exercise pages to preview, in the order of the book: those asked for, or some from each strand.
-pub(super) fn chosen<'a>(book: &Book<'a>) -> Vec<&'a str> {
-    let asked = &book.set.publish.previews;
+/// The ids of the exercise pages to preview, in the order of the book: those asked for, or some from each strand. The error is
+/// about one that the edition leaves out.
+fn chosen<'a>(issue: &Issue<'a>, edition: &Edition) -> Result<Vec<&'a str>, Diagnostic> {
+    let asked = &issue.set.publish.previews;
     if asked.is_empty() {
-        return evenly(book.pages);
+        let strands: Vec<&str> = issue.pages.iter().map(|page| page.strand).collect();
+        return Ok(evenly(&strands).into_iter().map(|at| issue.pages[at].page.id.as_str()).collect());
     }
-    let is_asked = |page: &&SolvedPage| asked.iter().any(|one| one.value == page.page.id);
-    book.pages.iter().filter(is_asked).map(|page| page.page.id.as_str()).collect()
+    if let Some(missing) = asked.iter().find(|one| issue.pages.iter().all(|page| page.page.id != one.value)) {
+        let message = format!("edition `{}` has no page `{}` to preview", edition.id, missing.value);
+        return Err(Diagnostic::error(codes::CONFLICT, missing.place, message)
+            .with_label("not in that edition")
+            .with_help("name a page that the edition has, or preview another `edition`"));
+    }
+    let is_asked = |page: &&&SolvedPage| asked.iter().any(|one| one.value == page.page.id);
+    Ok(issue.pages.iter().filter(is_asked).map(|page| page.page.id.as_str()).collect())
 }
 
-/// Some pages of each strand: a number for each that differs by one at most while there are enough, spread over the strand.
-fn evenly(pages: &[SolvedPage]) -> Vec<&str> {
-    let strands: BTreeMap<&str, Vec<usize>> = pages.iter().enumerate().fold(BTreeMap::new(), |mut all, (at, page)| {
-        all.entry(page.strand).or_insert_with(Vec::new).push(at);
-        all
-    });
+/// Some pages, given the strand of each: from each strand a number that differs by one at most while it has enough, spread over
+/// it. Indices, from the lowest.
+fn evenly(pages: &[&str]) -> Vec<usize> {
+    let mut strands: BTreeMap<&str, Vec<usize>> = BTreeMap::new();
+    for (at, strand) in pages.iter().enumerate() {
+        strands.entry(strand).or_default().push(at);
+    }
     let most = strands.len().clamp(FEWEST_PREVIEWS, MOST_PREVIEWS).min(pages.len());
-    let mut shares: BTreeMap<&str, usize> = BTreeMap::new();
-    let mut given = 0;
+    let (mut shares, mut given) = (vec![0; strands.len()], 0);
     while given < most {
-        for (strand, own) in &strands {
-            let share = shares.entry(strand).or_default();
+        for (share, own) in shares.iter_mut().zip(strands.values()) {
             if given < most && *share < own.len() {
                 *share += 1;
                 given += 1;
             }
         }
     }
-    let spread = |strand: &str, own: &Vec<usize>| {
-        let share = shares.get(strand).copied().unwrap_or(0);
-        (0..share).map(|i| own[(2 * i + 1) * own.len() / (2 * share)]).collect::<Vec<_>>()
+    let spread = |(own, share): (&Vec<usize>, &usize)| -> Vec<usize> {
+        (0..*share).map(|i| own[(2 * i + 1) * own.len() / (2 * share)]).collect()
     };
-    let mut at: Vec<usize> = strands.iter().flat_map(|(strand, own)| spread(strand, own)).collect();
-    at.sort_unstable();
-    at.into_iter().map(|at| pages[at].page.id.as_str()).collect()
+    let mut chosen: Vec<usize> = strands.values().zip(&shares).flat_map(spread).collect();
+    chosen.sort_unstable();
+    chosen
 }
 
-/// Draws the previews and the contact sheet of a book and leaves them waiting; the previews in the order of the book. `set` is
-/// its index, for errors.
+/// Draws the previews and the contact sheet of an edition and leaves them waiting; the previews in the order of the book. `index`
+/// is the set, for errors.
 pub(super) fn write(
-    set: usize,
-    book: &Book<'_>,
-    (laid, tongue): (&LaidOut, &Tongue),
+    index: usize,
+    issue: &Issue<'_>,
+    (edition, laid): (&Edition, &LaidOut),
     stage: &Stage,
 ) -> Result<Vec<Preview>, Error> {
-    let refused = |missing: MissingGlyph| Error::Layout { set, diagnostics: vec![unwritable(book, &missing)] };
-    let mark = book.set.publish.watermark.as_ref().map_or(book.set.title.as_str(), |mark| &mark.value);
-    let stamp = tongue.say("bundle-not-to-scale");
-    let mut studio = Studio { title: &book.set.title, mark, stamp, refused: &refused, scratch: Scratch::default() };
+    let set = issue.set;
+    let problem = |problem: Diagnostic| Error::Layout { set: index, diagnostics: vec![problem] };
+    let refused = |missing: MissingGlyph| problem(unwritable(set, &missing));
+    let chosen = chosen(issue, edition).map_err(problem)?;
+    let mark = set.publish.watermark.as_ref().map_or(set.title.as_str(), |mark| &mark.value);
+    let stamp = Tongue::of(edition.language).say("bundle-not-to-scale");
+    let mut studio = Studio { title: &set.title, mark, stamp, refused: &refused, scratch: Scratch::default() };
     let mut previews = Vec::new();
-    let chosen = chosen(book);
     let is_shown = |sheet: &&Sheet| sheet.id == "cover" || chosen.contains(&sheet.id.as_str());
     for (number, sheet) in laid.sheets.iter().filter(is_shown).enumerate() {
         let file = format!("previews/{number}-{}.png", sheet.id);
@@ -123,8 +133,8 @@ fn tells_answers(sheet: &Sheet) -> bool {
     sheet.id == "answers" || sheet.id.starts_with("answers-")
 }
 
-fn unwritable(book: &Book<'_>, missing: &MissingGlyph) -> Diagnostic {
-    let place = book.set.publish.watermark.as_ref().map(|mark| mark.place);
+fn unwritable(set: &SetSpec, missing: &MissingGlyph) -> Diagnostic {
+    let place = set.publish.watermark.as_ref().map(|mark| mark.place);
     Diagnostic::error(codes::TEXT, place, missing.to_string())
         .with_label("on the previews")
         .with_help("write it with letters of the Latin alphabet")
@@ -266,6 +276,16 @@ fn whole(real: f64) -> usize {
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    #[test]
+    fn previews_come_from_every_strand() {
+        // A page from the middle of each; where there are few strands, more from each.
+        assert_eq!(evenly(&["toward", "toward", "toward", "away", "jump", "depth"]), [1, 3, 4, 5]);
+        assert_eq!(evenly(&["toward", "toward", "toward", "toward", "away"]), [1, 3, 4]);
+        assert_eq!(evenly(&["jump"; 9]), [1, 4, 7]);
+        assert_eq!(evenly(&["jump", "away"]), [0, 1]);
+        assert_eq!(evenly(&[]), Vec::<usize>::new());
+    }
 
     #[test]
     fn a_page_on_a_preview_is_smaller_than_true_on_a_common_screen() {

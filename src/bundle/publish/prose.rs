@@ -5,7 +5,7 @@ use std::fmt::Write as _;
 
 use crate::language::Tongue;
 use crate::layout::fonts;
-use crate::spec::{Edition, Hand, MediumSource, PageFormat, SetSpec, TextSize};
+use crate::spec::{Answers, Edition, Hand, MediumSource, PageFormat, SetSpec, TextSize};
 
 use super::super::extent::pdf_file;
 use super::{EDITIONS, Names};
@@ -14,8 +14,7 @@ use super::{EDITIONS, Names};
 const WIDTH: usize = 76;
 
 /// README.txt: what the bundle is, what it takes, which file is for whom, how to print it, when to stop.
-pub(super) fn readme(set: &SetSpec, editions: &[&Edition], names: &Names) -> String {
-    let tongue = Tongue::of(set.language);
+pub(super) fn readme(set: &SetSpec, tongue: &Tongue, editions: &[&Edition], names: &Names) -> String {
     let mut text = Text::default();
     text.title(&set.title);
     text.line(&tongue.tell("bundle-version", &[("version", (&set.version).into()), ("date", (&set.date).into())]));
@@ -88,7 +87,7 @@ fn is_printed(edition: &Edition) -> bool {
 
 /// The editions as a table in type of one width: what tells them apart, a column each.
 fn table(editions: &[&Edition], tongue: &Tongue) -> String {
-    let heads = ["edition", "page", "ground", "left", "right", "language", "text", "hand"];
+    let heads = ["edition", "page", "ground", "left", "right", "language", "text", "hand", "answers", "gated"];
     let mut rows = vec![heads.map(|head| tongue.say(&format!("bundle-column-{head}")))];
     for edition in editions {
         let ground = tongue.say(&format!("bundle-ground-{}", edition.ground.name()));
@@ -104,12 +103,17 @@ fn table(editions: &[&Edition], tongue: &Tongue) -> String {
             edition.language.name().to_owned(),
             text,
             hand,
+            tongue.say(&format!("bundle-answers-{}", edition.answers.name())),
+            tongue.say(if edition.gated { "bundle-gated-with" } else { "bundle-gated-without" }),
         ]);
     }
-    // What is the usual in every edition is left out.
+    // A column that is the usual in every edition is left out.
+    let any = |is_other: fn(&Edition) -> bool| editions.iter().any(|edition| is_other(edition));
     let is_told = |column: usize| match column {
-        6 => editions.iter().any(|edition| edition.text != TextSize::Standard),
-        7 => editions.iter().any(|edition| edition.hand != Hand::Right),
+        6 => any(|edition| edition.text != TextSize::Standard),
+        7 => any(|edition| edition.hand != Hand::Right),
+        8 => any(|edition| edition.answers != Answers::Turned),
+        9 => any(|edition| !edition.gated),
         _ => true,
     };
     aligned(&rows, &(0..heads.len()).filter(|&column| is_told(column)).collect::<Vec<_>>())

@@ -51,7 +51,7 @@ pub const FIGURE: TableSpec = TableSpec {
             "Its outline. All are filled with dots but the `ring`: its line is a fifth of its size.",
         ),
         Field::optional("file", Takes::Picture("svg"), "The picture of `shape = \"drawing\"`; of no other shape."),
-        Field::optional("text", Takes::Text(12), "The letters of `shape = \"text\"`; of no other shape."),
+        Field::optional("text", Takes::Text(12), "The letters of `shape = \"text\"`; of no other shape.").said(),
         Field::required(
             "size",
             Takes::Ramp(&Takes::Size { length: mm(8.0, 150.0), angle: deg(1.0, 22.0) }),

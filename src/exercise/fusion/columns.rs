@@ -70,7 +70,8 @@ const COLUMN: TableSpec = TableSpec {
     name: "column",
     form: TableForm::Many,
     groups: &[&[
-        Field::required("lines", Takes::List { of: &Takes::Text(40), min: 2, max: 12 }, "Its lines, from the top."),
+        Field::required("lines", Takes::List { of: &Takes::Text(40), min: 2, max: 12 }, "Its lines, from the top.")
+            .said(),
         Field::required("first", Takes::Ramp(&Takes::Depth), "How deep its first line stands."),
         Field::required("last", Takes::Ramp(&Takes::Depth), "How deep its last line stands."),
     ]],

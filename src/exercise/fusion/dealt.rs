@@ -71,7 +71,8 @@ const EXERCISE: TableSpec = exercise_table(&[
             "words",
             Takes::List { of: &Takes::Text(14), min: 1, max: 8 },
             "The words, one a row, each of 3 letters or more. Left out: words without a meaning are made by lot.",
-        ),
+        )
+        .said(),
         Field::default(
             "rows",
             Takes::Count { min: 1, max: 8 },

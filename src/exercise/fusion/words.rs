@@ -47,7 +47,8 @@ pub const KIND: Kind = Kind {
 const EXERCISE: TableSpec = exercise_table(&[
     COMMON,
     &[
-        Field::required("lines", Takes::List { of: &Takes::Text(40), min: 1, max: 8 }, "The lines, from the top."),
+        Field::required("lines", Takes::List { of: &Takes::Text(40), min: 1, max: 8 }, "The lines, from the top.")
+            .said(),
         lines::SIZE,
         lines::LARGE,
         Field::required("depth", Takes::Ramp(&Takes::Depth), "How deep they stand."),

@@ -53,7 +53,8 @@ const SOLID: TableSpec = TableSpec {
             "label",
             Takes::Id,
             "Names the solid in words and report; unique in the file. Left out: `solid-1` and so on.",
-        ),
+        )
+        .said(),
         Field::required(
             "form",
             Takes::Choice(FORMS),

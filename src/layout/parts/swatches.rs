@@ -61,7 +61,7 @@ pub(crate) fn draft(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>) -
         inks: None,
         note: String::new(),
         nodes,
-        footer: words::glasses(book.edition),
+        footer: words::glasses(composer.tongue, book.edition),
         placed: Vec::new(),
     }
 }

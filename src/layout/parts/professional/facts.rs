@@ -197,7 +197,7 @@ fn glasses(book: &Book<'_>, tongue: &Tongue) -> Vec<Fact> {
     };
     let inks = [("left", plan.inks.left.hex().into()), ("right", plan.inks.right.hex().into())];
     vec![
-        ("professional-filters", words::glasses(edition)),
+        ("professional-filters", words::glasses(tongue, edition)),
         ("professional-edition", about),
         ("professional-seen-on", swatch::medium(&edition.colour.source, tongue)),
         ("professional-inks", tongue.tell("professional-inks-value", &inks)),

@@ -47,6 +47,7 @@ impl Set {
             language: Language::En,
             text: TextSize::Standard,
             hand: Hand::Right,
+            gated: true,
             place: Place::start_of(FileId(0)),
         };
         let spec = SetSpec {
@@ -68,6 +69,7 @@ impl Set {
             contact: None,
             front: Front::USUAL.to_vec(),
             back: Vec::new(),
+            publish: depthpress::spec::Publish::default(),
             editions: vec![
                 edition("a4", PageFormat::A4, Ground::White),
                 edition("screen", PageFormat::Wide, Ground::Black),
@@ -77,7 +79,7 @@ impl Set {
     }
 
     fn book(&self) -> Book<'_> {
-        Book { set: &self.spec, pages: &self.pages, defaults: &[] }
+        Book { set: &self.spec, pages: &self.pages, others: &[], defaults: &[] }
     }
 }
 
@@ -470,6 +472,9 @@ fn the_report_says_what_was_solved() {
     assert_eq!(report["edition"]["page_mm"], serde_json::json!([210.0, 297.0]));
     assert_eq!(report["edition"]["glasses"], serde_json::json!({"left": "cyan", "right": "red"}));
     assert_eq!(report["viewer"]["ipd_range_mm"], serde_json::json!([50.0, 75.0]));
+    let reading = &report["reading"];
+    assert_eq!((&reading["language"], &reading["limit"]), (&Value::from("en"), &Value::from(8.0)));
+    assert!(reading["score"].as_f64().unwrap() < 8.0, "{reading}");
     let page = page_of(&report, "bollard-1");
     assert_eq!((&page["kind"], &page["level"]), (&Value::from("jump"), &Value::from(1)));
     // 4 mm at 400 mm and an ipd of 64 mm stands 23.5294 mm before the page and 26.6667 mm behind it.

@@ -37,4 +37,5 @@ files! {
     "professional",
     "charts",
     "inks",
+    "bundle",
 }

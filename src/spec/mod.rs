@@ -9,10 +9,13 @@ pub mod colours;
 pub mod data;
 pub mod depth;
 pub mod document;
+pub mod editions;
 pub mod field;
+pub mod matrix;
 pub mod parts;
 pub mod picture;
 pub mod plan;
+pub mod publish;
 mod quantity;
 pub mod read;
 pub mod reader;
@@ -22,6 +25,7 @@ pub mod set;
 pub mod suggest;
 pub mod table;
 pub mod text;
+pub mod translation;
 pub mod viewer;
 
 use std::collections::BTreeMap;
@@ -35,6 +39,7 @@ use crate::units::Ppi;
 
 pub use colours::{Accepted, Colours, MediumSource};
 pub use parts::{Back, Front, Licence, Release};
+pub use publish::Publish;
 pub use quantity::Share;
 
 /// Everything in `set.toml`, checked.
@@ -76,6 +81,8 @@ pub struct SetSpec {
     pub front: Vec<Front>,
     /// The parts after its exercises, in the order of the book.
     pub back: Vec<Back>,
+    /// What a bundle shows of it beforehand.
+    pub publish: Publish,
     /// The editions, at least one, with unique ids.
     pub editions: Vec<Edition>,
 }
@@ -105,7 +112,9 @@ pub struct Edition {
     pub text: TextSize,
     /// The hand that the reader writes with.
     pub hand: Hand,
-    /// Its `[[edition]]` header.
+    /// Whether the pages that need the `[gate]` are in it.
+    pub gated: bool,
+    /// Its `[[edition]]` or `[[matrix]]` header.
     pub place: Place,
 }
 

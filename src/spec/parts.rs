@@ -181,12 +181,13 @@ pub const LICENCE: TableSpec = TableSpec {
     form: TableForm::Single,
     groups: &[&[
         Field::required("name", Takes::Text(80), "Its name, such as `CC BY-NC 4.0`."),
-        Field::optional("text", Takes::Text(600), "What a reader may do with the book, in one paragraph."),
+        Field::optional("text", Takes::Text(600), "What a reader may do with the book, in one paragraph.").said(),
         Field::optional(
             "credits",
             Takes::List { of: &Takes::Text(200), min: 1, max: 40 },
             "Whose work is in the book, a line each.",
-        ),
+        )
+        .said(),
     ]],
     doc: "What a reader may do with the book, and whose work is in it. Left out: the book says nothing of it.",
 };
@@ -202,7 +203,8 @@ pub const RELEASE: TableSpec = TableSpec {
             "changes",
             Takes::List { of: &Takes::Text(300), min: 1, max: 40 },
             "What changed, and which errors were put right, a sentence each.",
-        ),
+        )
+        .said(),
     ]],
     doc: "A version of the set and what changed in it, the newest first: that is the `version` and the `date` of `[set]`.",
 };

@@ -15,7 +15,7 @@ const SAFE: &[&str] = &["cautions-safe-1", "cautions-safe-2", "cautions-safe-3",
 fn base(composer: &Composer<'_>, book: &Book<'_>) -> Option<String> {
     let set_by = book.set.gate.as_ref().filter(|_| !book.set.viewer.base.is_none())?;
     let told = [
-        ("base", base::amounts(book.set.viewer.base).into()),
+        ("base", base::amounts(book.set.viewer.base, book.tongue).into()),
         ("by", set_by.into()),
         ("distance", words::distance(composer.tongue, book.set).into()),
     ];

@@ -30,7 +30,7 @@ pub(super) fn drafts(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>) 
     let height = PICTURE[usize::from(grid.beside)];
     let ride = Ride::of(&book.set.viewer);
     let marks = marks(width, height, ride);
-    let alt = format!("{}{}", composer.say("glasses-picture"), base::sentence(book.set.viewer.base));
+    let alt = format!("{}{}", composer.say("glasses-picture"), base::sentence(book.set.viewer.base, book.tongue));
     let opening = Opening {
         id: "glasses-check",
         title: composer.say("glasses-title"),

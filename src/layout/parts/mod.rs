@@ -42,6 +42,7 @@ use crate::spec::{Back, Front, TextSize};
 use answers::Key;
 pub(super) use back::{sheet, sheet_id};
 use contents::{Contents, Entry};
+pub(super) use exercise::size;
 
 /// A part of the book that needs to know nothing of the others.
 type Part = fn(&mut Composer<'_>, &Grid, &Book<'_>) -> Vec<Draft>;

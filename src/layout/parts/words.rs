@@ -57,12 +57,6 @@ pub(crate) fn on_paper(edition: &Edition) -> bool {
     edition.page != crate::spec::PageFormat::Wide
 }
 
-/// What the colours of an edition are seen through and on: "Cyan left, red right; white ground; screen `lcd`."
-pub(crate) fn seen_on(tongue: &Tongue, edition: &Edition) -> String {
-    let medium = edition.colour.source.words().replace('`', "");
-    sentence(&[glasses(tongue, edition), ground(tongue, edition.ground), medium].join("; "))
-}
-
 /// A message as a sentence: with a capital letter and a full stop.
 pub(crate) fn sentence(message: &str) -> String {
     let mut letters = message.chars();

@@ -408,7 +408,7 @@ pub struct DotFigure {
 }
 
 /// What rides with a target, at the target's own depth where nothing else is said.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+#[derive(Debug, Clone, PartialEq, Eq, Default)]
 pub struct Companions {
     /// Watch marks: a bar for the left eye alone and a wedge for the right eye alone.
     pub watch: bool,
@@ -416,8 +416,21 @@ pub struct Companions {
     pub lock: bool,
     /// A number below it.
     pub number: Option<u32>,
-    /// Its demand in words below that, flat on the page.
-    pub demand: bool,
+    /// Its demand in these words below that, flat on the page.
+    pub demand: Option<DemandWords>,
+}
+
+/// How a demand is worded where it is drawn: the words of a language without their number, which only the solver knows.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct DemandWords {
+    /// At no demand: "on the page".
+    pub page: String,
+    /// Before and after the amount of a demand toward.
+    pub toward: [String; 2],
+    /// Before and after the amount of a demand away.
+    pub away: [String; 2],
+    /// What stands in an amount before its decimals.
+    pub decimal_mark: &'static str,
 }
 
 /// What a feature is for.

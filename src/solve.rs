@@ -21,7 +21,7 @@ use crate::diagnostics::Place;
 use crate::optics::{Viewer, Viewing};
 use crate::outline;
 use crate::scene::{At, Depth, Eye, Eyes, Feature, Form, Role, Scaling, Scene, Shape, Size, Vertex};
-use crate::units::{Angle, Mm, PrismDioptre, plain};
+use crate::units::{Angle, Mm, PrismDioptre};
 
 use depth::{Solver, quantise};
 
@@ -44,13 +44,10 @@ pub struct Stand {
 pub const FLAT: f64 = 0.005;
 
 impl Stand {
-    /// The demand counted from a base, with its side: "2 pd toward", "on the page".
-    pub fn demand_words(&self, base: PrismDioptre) -> String {
+    /// The demand counted from a base, pd: toward positive; exactly 0 where it reads as "on the page".
+    pub fn demand_from(&self, base: PrismDioptre) -> f64 {
         let demand = self.demand.0 - base.0;
-        if demand.abs() < FLAT {
-            return "on the page".to_owned();
-        }
-        format!("{} pd {}", plain(demand.abs(), 2), if 0.0 < demand { "toward" } else { "away" })
+        if demand.abs() < FLAT { 0.0 } else { demand }
     }
 }
 
@@ -145,7 +142,7 @@ pub fn solve(scene: &Scene, viewer: &Viewer) -> Result<Vec<SolvedFeature>, Vec<S
     for feature in &scene.features {
         match solve_feature(feature, &solver) {
             Ok(target) => {
-                let companions = companions::of(&target, feature.companions, page, solver.base_demand);
+                let companions = companions::of(&target, &feature.companions, page, solver.base_demand);
                 let numbers = scale::numbers(&target, &feature.form, viewer.distance);
                 solved.push(target);
                 solved.extend(companions.into_iter().chain(numbers));

@@ -10,7 +10,7 @@ use depthpress::diagnostics::{FileId, Place};
 use depthpress::exercise::Page;
 use depthpress::exercise::quiz::{Pass, Question, Quiz};
 use depthpress::exercise::words::{Words, one_part};
-use depthpress::language::Language;
+use depthpress::language::{Language, Tongue};
 use depthpress::layout::LaidOut;
 use depthpress::layout::grid::Grid;
 use depthpress::layout::sheet::{Node, Role, Sheet, TextRun, words as words_of};
@@ -20,7 +20,7 @@ use depthpress::render::png::{Scratch, png};
 use depthpress::render::svg::svg;
 use depthpress::scene::{At, Companions, Depth, Eyes, Feature, Form, Scaling, Scene, Shape, Side, Size};
 use depthpress::solve::solve;
-use depthpress::spec::{Answers, Colours, Edition, Formats, Hand, PageFormat, SetSpec, TextSize};
+use depthpress::spec::{Answers, Colours, Edition, Formats, Front, Hand, PageFormat, SetSpec, TextSize};
 use depthpress::units::{Mm, Ppi};
 use kurbo::{Rect, Shape as _};
 
@@ -66,6 +66,7 @@ impl Set {
             language: Language::En,
             text: TextSize::Standard,
             hand: Hand::Right,
+            gated: true,
             place: Place::start_of(FileId(0)),
         };
         let spec = SetSpec {
@@ -82,7 +83,12 @@ impl Set {
             viewer: VIEWER,
             gate: None,
             plan: None,
+            licence: None,
+            releases: Vec::new(),
+            contact: None,
+            front: Front::USUAL.to_vec(),
             back: Vec::new(),
+            publish: depthpress::spec::Publish::default(),
             editions: vec![edition],
         };
         let pages = pages.iter().zip(0..).map(|(&(count, style), index)| asking(index, count, STYLES[style]));
@@ -90,7 +96,7 @@ impl Set {
     }
 
     pub fn book(&self) -> Book<'_> {
-        Book { set: &self.spec, pages: &self.pages, defaults: &[] }
+        Book { set: &self.spec, pages: &self.pages, others: &[], defaults: &[] }
     }
 
     pub fn lay_out(&self) -> LaidOut {
@@ -142,7 +148,7 @@ fn asking(index: u32, count: usize, choices: &[&str]) -> SolvedPage {
             "Look far away for half a minute, then look at the key.".to_owned(),
         ],
         see: "Single shapes, some before the page and some behind it.".to_owned(),
-        one_part: one_part(true),
+        one_part: one_part(true, Tongue::of(Language::En)),
     };
     let (level, letter) = (index / 2 % 4 + 1, if index.is_multiple_of(2) { 'a' } else { 'b' });
     let page = Page {
@@ -249,7 +255,7 @@ fn every_question_has_its_box_on_paper() {
         let mut set = Set::new(format, Answers::None, &every_size());
         for page in &mut set.pages {
             page.page.words.steps.truncate(2);
-            page.page.words.one_part = one_part(false);
+            page.page.words.one_part = one_part(false, Tongue::of(Language::En));
         }
         let laid = set.lay_out();
         let asked = laid.sheets.iter().filter(|sheet| sheet.id.starts_with("sea-birds"));

@@ -18,7 +18,7 @@ use depthpress::optics::Viewer;
 use depthpress::scene::{At, Companions, Depth, Eyes, Feature, Form, Role, Scaling, Scene, Shape, Side, Size, Vertex};
 use depthpress::solve::solve;
 use depthpress::spec::viewer::Known;
-use depthpress::spec::{Answers, Colours, Edition, Formats, Hand, PageFormat, SetSpec, TextSize};
+use depthpress::spec::{Answers, Colours, Edition, Formats, Front, Hand, PageFormat, SetSpec, TextSize};
 use depthpress::units::{Mm, Ppi};
 use serde_json::Value;
 use tempfile::TempDir;
@@ -47,6 +47,7 @@ impl Set {
             language: Language::En,
             text: TextSize::Standard,
             hand: Hand::Right,
+            gated: true,
             place: Place::start_of(FileId(0)),
         };
         let spec = SetSpec {
@@ -63,7 +64,12 @@ impl Set {
             reader: None,
             gate: None,
             plan: None,
+            licence: None,
+            releases: Vec::new(),
+            contact: None,
+            front: Front::USUAL.to_vec(),
             back: Vec::new(),
+            publish: depthpress::spec::Publish::default(),
             editions: vec![
                 edition("a4", PageFormat::A4, Ground::White),
                 edition("screen", PageFormat::Wide, Ground::Black),
@@ -73,7 +79,7 @@ impl Set {
     }
 
     fn book(&self) -> Book<'_> {
-        Book { set: &self.spec, pages: &self.pages, defaults: &[] }
+        Book { set: &self.spec, pages: &self.pages, others: &[], defaults: &[] }
     }
 }
 
@@ -466,6 +472,9 @@ fn the_report_says_what_was_solved() {
     assert_eq!(report["edition"]["page_mm"], serde_json::json!([210.0, 297.0]));
     assert_eq!(report["edition"]["glasses"], serde_json::json!({"left": "cyan", "right": "red"}));
     assert_eq!(report["viewer"]["ipd_range_mm"], serde_json::json!([50.0, 75.0]));
+    let reading = &report["reading"];
+    assert_eq!((&reading["language"], &reading["limit"]), (&Value::from("en"), &Value::from(8.0)));
+    assert!(reading["score"].as_f64().unwrap() < 8.0, "{reading}");
     let page = page_of(&report, "bollard-1");
     assert_eq!((&page["kind"], &page["level"]), (&Value::from("jump"), &Value::from(1)));
     // 4 mm at 400 mm and an ipd of 64 mm stands 23.5294 mm before the page and 26.6667 mm behind it.

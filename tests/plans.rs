@@ -59,7 +59,7 @@ fn planned(plan: &str, lamp: &str) -> (Prepared, String) {
 fn a_plan_that_holds_its_pages_is_silent() {
     let (prepared, problems) = planned("weeks = 2\ndays = 4\nminutes = 7\n", LAMP);
     assert_eq!(problems, "");
-    assert_eq!(prepared.set.as_ref().unwrap().back, [Back::Plan, Back::Log, Back::Professional]);
+    assert_eq!(prepared.set.as_ref().unwrap().back, Back::PLANNED);
     assert!(prepared.book().is_some());
     assert_eq!(prepared.pages.iter().map(|page| page.page.time).collect::<Vec<_>>(), [95; 4]);
 }

@@ -11,7 +11,7 @@ use crate::layout::charts::{ChartPage, Charts, Spot, ladder, plan, spots};
 use crate::layout::sheet::Sheet;
 use crate::render::png::{Scratch, png};
 use crate::render::svg::svg;
-use crate::spec::set::PLOT;
+use crate::spec::editions::PLOT;
 use crate::spec::suggest::nearest;
 use crate::units::Ppi;
 

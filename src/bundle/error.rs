@@ -103,6 +103,29 @@ pub enum Error {
         /// Why.
         source: PngError,
     },
+    /// A set that would be published tells of its readers.
+    OfReaders {
+        /// Id of the set.
+        set: String,
+        /// How many there are.
+        readers: usize,
+    },
+    /// A preview could not be made.
+    Picture {
+        /// Id of the page.
+        page: String,
+        /// Why.
+        source: io::Error,
+    },
+    /// A set has no manifest to compare with, where one would be.
+    NoManifest(PathBuf),
+    /// A manifest has a line that is of another form.
+    Manifest {
+        /// The file.
+        path: PathBuf,
+        /// Number of the line.
+        line: usize,
+    },
     /// The date of a set is none. The reader refuses such a set before.
     Date(String),
     /// The report could not be put into words.
@@ -192,6 +215,22 @@ impl fmt::Display for Error {
             Self::Threads(reason) => write!(f, "cannot start the threads: {reason}; try a lower `--jobs`"),
             Self::Pdf { edition, source } => write!(f, "cannot make the pdf of edition `{edition}`: {source}"),
             Self::Png { page, source } => write!(f, "cannot make the png of page `{page}`: {source}"),
+            Self::OfReaders { set, readers } => write!(
+                f,
+                "set `{set}` tells of {}, and a bundle holds the files of its set; take them out, into a set of their own",
+                count(*readers, "reader")
+            ),
+            Self::Picture { page, source } => write!(f, "cannot make the preview of page `{page}`: {source}"),
+            Self::NoManifest(path) => write!(
+                f,
+                "there is no `{}` to compare with; make it with `depthpress bundle --freeze` and keep it with the set",
+                path.display()
+            ),
+            Self::Manifest { path, line } => write!(
+                f,
+                "line {line} of `{}` is not a digest, two blanks and a name; make the file anew with `--freeze`",
+                path.display()
+            ),
             Self::Date(date) => write!(f, "date `{date}` is not of the form `YYYY-MM-DD`"),
             Self::Report(source) => write!(f, "cannot write the report: {source}"),
             Self::Io { action, path, source } => write!(f, "cannot {action} `{}`: {source}", path.display()),
@@ -205,7 +244,7 @@ impl StdError for Error {
             Self::Pdf { source, .. } => Some(source),
             Self::Png { source, .. } => Some(source),
             Self::Report(source) => Some(source),
-            Self::Io { source, .. } => Some(source),
+            Self::Picture { source, .. } | Self::Io { source, .. } => Some(source),
             _ => None,
         }
     }

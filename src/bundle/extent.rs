@@ -113,6 +113,7 @@ mod tests {
             language: crate::language::Language::En,
             text: crate::spec::TextSize::Standard,
             hand: crate::spec::Hand::Right,
+            gated: true,
             place: Place::start_of(FileId(0)),
         }
     }

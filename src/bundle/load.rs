@@ -13,13 +13,16 @@ use crate::exercise::{Exercise, parts_of_series, read_exercise};
 use crate::layout::parts::{is_own, page_of_words};
 use crate::spec::SetSpec;
 use crate::spec::data::{Data, DataRef, apply, contradictions, measured, read_data};
+use crate::spec::publish::unknown_previews;
 use crate::spec::read::Placed;
 use crate::spec::reader::{Plan, Reader, SeriesPart};
 use crate::spec::readers::{MOST_BYTES as MOST_READER_BYTES, ReaderSpec, ReadersRead};
 use crate::spec::set::{SetRead, read_set};
 use crate::spec::text::shown;
+use crate::spec::translation::Translation;
 
 use super::pictures::{Folder, inside};
+use super::translate::{Listed, Translated, Work, orphan, unset, wanted};
 
 /// The largest spec file that is read, in bytes (1 MiB). Design choice: a hundred times the largest exercise we know.
 pub const MOST_BYTES: u64 = 1 << 20;
@@ -31,10 +34,16 @@ pub struct Loaded {
     pub set: Option<SetSpec>,
     /// The exercises that could be read, in the order of the book.
     pub exercises: Vec<Exercise>,
+    /// The same set in the other languages of its editions and readers.
+    pub translated: Vec<Translated>,
     /// The readers that could be read: tables first, then rows.
     pub readers: Vec<ReaderSpec>,
     /// The texts of all files, to show problems with.
     pub sources: Sources,
+    /// The folder of `set.toml`; empty for the working folder.
+    pub home: PathBuf,
+    /// The pictures that its exercises name, by their paths from there.
+    pub pictures: BTreeSet<String>,
     /// The problems of all files. Without an error, `set` is there and no exercise is missing.
     pub diagnostics: Diagnostics,
 }
@@ -72,26 +81,21 @@ pub fn load(path: &Path) -> Result<Loaded, LoadError> {
     let home = file.parent().map(Path::to_owned).unwrap_or_default();
     let pictures = Folder::new(&home);
     let mut loading = Loading { home, pictures, sources: Sources::default(), diagnostics: Diagnostics::new() };
-    let SetRead { mut set, exercises, series, gated, mut readers, data } =
-        match loading.read_file(&file, None, MOST_BYTES).map_err(failed(&file))? {
-            Some(id) => loading.parse(id, read_set),
-            None => SetRead {
-                set: None,
-                exercises: Vec::new(),
-                series: BTreeMap::new(),
-                gated: false,
-                readers: ReadersRead::default(),
-                data: Vec::new(),
-            },
-        };
+    let Some(own) = loading.read_file(&file, None, MOST_BYTES).map_err(failed(&file))? else {
+        return Ok(loading.into_loaded(None));
+    };
+    let SetRead { mut set, exercises, series, gated, mut readers, translations, data } = loading.parse(own, read_set);
     loading.read_data(&mut set, &mut readers.list, &data);
     loading.read_readers(&mut readers);
-    let exercises = loading.read_exercises(exercises, series);
+    let listed = loading.find_exercises(exercises, series);
+    let exercises = loading.read_exercises(&listed);
+    let translated = loading.read_translations((own, set.as_ref()), &readers.list, &translations, &listed);
     if !gated {
         loading.diagnostics.extend(exercises.iter().filter_map(ungated));
     }
-    let Loading { sources, diagnostics, .. } = loading;
-    Ok(Loaded { set, exercises, readers: readers.list, sources, diagnostics })
+    loading.check_previews(set.as_ref(), &exercises);
+    let loaded = loading.into_loaded(set);
+    Ok(Loaded { exercises, translated, readers: readers.list, ..loaded })
 }
 
 /// What is known while a set is read.
@@ -108,8 +112,19 @@ struct Loading {
 type Refusal = (String, &'static str);
 
 impl Loading {
+    /// What was read of the files, without what they list.
+    fn into_loaded(self, set: Option<SetSpec>) -> Loaded {
+        let Self { home, pictures, sources, diagnostics } = self;
+        let (exercises, translated, readers, pictures) = (Vec::new(), Vec::new(), Vec::new(), pictures.paths());
+        Loaded { set, exercises, translated, readers, sources, home, pictures, diagnostics }
+    }
+
     fn parse<T>(&mut self, file: FileId, read: impl FnOnce(&mut Reader<'_>) -> T) -> T {
-        read(&mut Reader::new(&self.sources, file, &mut self.diagnostics).with_pictures(&self.pictures))
+        let mut reader = Reader::new(&self.sources, file, &mut self.diagnostics).with_pictures(&self.pictures);
+        let value = read(&mut reader);
+        let unset = unset(reader.texts());
+        self.diagnostics.extend_new(unset);
+        value
     }
 
     /// Reads the file of readers, if the set names one.
@@ -138,8 +153,8 @@ impl Loading {
         }
     }
 
-    /// Reads the listed exercises in their order; each broken one leaves its problems and no exercise.
-    fn read_exercises(&mut self, listed: Vec<Placed<String>>, series: BTreeMap<String, SeriesPart>) -> Vec<Exercise> {
+    /// Reads the listed files in their order, each to be understood later; one that cannot be read leaves its problem.
+    fn find_exercises(&mut self, listed: Vec<Placed<String>>, series: BTreeMap<String, SeriesPart>) -> Vec<Listed> {
         let mut stems = BTreeMap::new();
         let mut files = Vec::new();
         for entry in listed {
@@ -149,27 +164,70 @@ impl Loading {
                 continue;
             }
             let Some(file) = self.read_listed(&entry, LISTED, MOST_BYTES) else { continue };
-            files.push((file, stem, entry.place));
+            files.push(Listed { file, stem, place: entry.place, plan: Plan::default() });
         }
         let mut plan = Plan { series, ..Plan::default() };
         self.count_series(&files, &mut plan);
+        for listed in &mut files {
+            listed.plan = plan.clone();
+            self.go_on(listed.file, &mut plan);
+        }
+        files
+    }
+
+    /// The exercises of these files; each broken one leaves its problems and no exercise.
+    fn read_exercises(&mut self, files: &[Listed]) -> Vec<Exercise> {
         let mut exercises = Vec::new();
-        for (file, stem, place) in files {
-            let read = self.parse(file, |reader| {
-                reader.plan = plan.clone();
-                read_exercise(reader, &stem)
+        for listed in files {
+            let read = self.parse(listed.file, |reader| {
+                reader.plan = listed.plan.clone();
+                read_exercise(reader, &listed.stem)
             });
-            self.go_on(file, &mut plan);
-            exercises.extend(read.map(|exercise| (exercise, place)));
+            exercises.extend(read.map(|exercise| (exercise, listed.place)));
         }
         self.check_page_ids(&exercises);
         exercises.into_iter().map(|(exercise, _)| exercise).collect()
     }
 
+    /// The set in the other languages that its editions and readers ask for. A translation that none of them asks for is
+    /// read for its problems.
+    fn read_translations(
+        &mut self,
+        (own, set): (FileId, Option<&SetSpec>),
+        readers: &[ReaderSpec],
+        translations: &[Translation],
+        listed: &[Listed],
+    ) -> Vec<Translated> {
+        let wanted = set.map(|set| wanted(set, readers)).unwrap_or_default();
+        let mut languages: BTreeMap<_, _> =
+            wanted.iter().map(|(tag, (language, _))| (*tag, (*language, None))).collect();
+        for translation in translations {
+            let language = translation.language;
+            if set.is_some() && !wanted.contains_key(language.tag()) {
+                self.diagnostics.push(orphan(translation));
+            }
+            match self.read_listed(&translation.file, NAMED_WORDS, MOST_BYTES) {
+                Some(file) => {
+                    languages.insert(language.tag(), (language, Some((file, translation.file.value.as_str()))));
+                }
+                // Its problem is told, and not all the texts that are in it.
+                None => {
+                    languages.remove(language.tag());
+                }
+            }
+        }
+        let Self { sources, pictures, diagnostics, .. } = self;
+        let work = Work { sources, pictures, set: own, exercises: listed };
+        let read = languages.into_iter().map(|(tag, (language, words))| {
+            work.read(language, words, wanted.get(tag).map(|(_, place)| *place), diagnostics)
+        });
+        read.collect::<Vec<_>>().into_iter().filter(|told| wanted.contains_key(told.language.tag())).collect()
+    }
+
     /// Counts the levels of each series over all files.
-    fn count_series(&mut self, files: &[(FileId, String, Place)], plan: &mut Plan) {
-        for (file, ..) in files {
-            for (series, levels) in self.parts(*file, plan) {
+    fn count_series(&mut self, files: &[Listed], plan: &mut Plan) {
+        for listed in files {
+            for (series, levels) in self.parts(listed.file, plan) {
                 if let Some(part) = plan.series.get_mut(&series) {
                     part.of += levels;
                 }
@@ -341,11 +399,21 @@ impl Loading {
             self.diagnostics.push(problem);
         }
     }
+
+    /// Pages that `[publish]` names must be there; what is not known because a file is broken is not told twice.
+    fn check_previews(&mut self, set: Option<&SetSpec>, exercises: &[Exercise]) {
+        let Some(set) = set.filter(|_| !self.diagnostics.has_errors()) else { return };
+        let pages: Vec<String> = exercises.iter().flat_map(Exercise::page_ids).collect();
+        self.diagnostics.extend(unknown_previews(&set.publish, &pages));
+    }
 }
 
 /// Ways out where a listed exercise is not there, or cannot be read.
 const LISTED: &[&str; 2] =
     &["write the file, or take it out of the list", "make the file readable, or take it out of the list"];
+/// The same for a file of translations.
+const NAMED_WORDS: &[&str; 2] =
+    &["write the file, or leave the translation out", "make the file readable, or leave the translation out"];
 /// The same for a file of numbers.
 const NAMED: &[&str; 2] = &["write the file, or leave the key out", "make the file readable, or leave the key out"];
 

@@ -1,7 +1,7 @@
 //! The pictures of a set from disk, each read and drawn out once. Nothing below this room opens a file.
 
 use std::cell::RefCell;
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 use std::fs::File;
 use std::io::{self, Read as _};
 use std::path::{Path, PathBuf};
@@ -33,6 +33,12 @@ impl Folder {
     pub fn new(home: &Path) -> Self {
         let home = home.to_owned();
         Self { home, drawings: Known::default(), parts: Known::default(), grids: Known::default() }
+    }
+
+    /// The paths of the pictures that were asked for, from the folder of the set.
+    pub fn paths(&self) -> BTreeSet<String> {
+        let (drawings, parts, grids) = (self.drawings.borrow(), self.parts.borrow(), self.grids.borrow());
+        drawings.keys().chain(parts.keys()).chain(grids.keys()).cloned().collect()
     }
 
     /// A picture by its path: as known, or read now by `make`, which gets its name and its bytes.

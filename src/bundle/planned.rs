@@ -9,7 +9,8 @@ use crate::plan::{DAYS_TO_GO_ON, MOST_WEEKS, Practice, Unfit, rarest, schedule, 
 use crate::spec::SetSpec;
 use crate::spec::read::Placed;
 
-use super::prepare::{Book, SolvedPage};
+use super::issue::Issue;
+use super::prepare::SolvedPage;
 
 /// What is wrong with the plan of a set, or is worth a word. Nothing where it has none.
 pub(super) fn check(set: &SetSpec, pages: &[SolvedPage]) -> Vec<Diagnostic> {
@@ -107,8 +108,8 @@ struct DayPart<'a> {
 }
 
 impl<'a> PlanPart<'a> {
-    /// The plan of a book, if it has one.
-    pub(super) fn new(book: &Book<'a>) -> Option<Self> {
+    /// The plan of an edition, if it has one.
+    pub(super) fn new(book: &Issue<'a>) -> Option<Self> {
         let Practice { weeks, days, minutes, block, rest } = book.set.plan.as_ref()?.value;
         let times: Vec<u32> = book.pages.iter().map(|page| page.page.time).collect();
         let plan = schedule(&Practice { weeks, days, minutes, block, rest }, &times).ok()?;

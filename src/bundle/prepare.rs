@@ -2,12 +2,14 @@
 //!
 //! Goes on after problems as far as it can, so that one run names them all.
 
+use std::collections::BTreeSet;
+use std::path::PathBuf;
 use std::sync::Arc;
 
 use crate::diagnostics::{Diagnostic, Diagnostics, Severity, Sources, codes};
 use crate::exercise::balance::Balance;
 use crate::exercise::{self, Exercise, Page};
-use crate::language::Tongue;
+use crate::language::{Language, Tongue};
 use crate::layout::grid::ART_FIELD;
 use crate::layout::{self, BookPage, LaidOut};
 use crate::lint;
@@ -20,8 +22,10 @@ use crate::spec::{Edition, MediumSource, SetSpec};
 use crate::units::{Mm, Ppi, plain};
 
 use super::inked::Inked;
+use super::issue::{self, Told};
 use super::load::Loaded;
 use super::planned;
+use super::translate::Translated;
 
 /// A set with everything that is known of its pages, and every problem found so far.
 #[derive(Debug)]
@@ -30,6 +34,8 @@ pub struct Prepared {
     pub set: Option<SetSpec>,
     /// The exercise pages that could be solved, in book order.
     pub pages: Vec<SolvedPage>,
+    /// Set and pages in the other languages of its editions.
+    pub others: Vec<Told>,
     /// Whether these are all pages of the set.
     pub complete: bool,
     /// The texts of all files, for messages.
@@ -40,8 +46,14 @@ pub struct Prepared {
     pub defaults: Vec<Diagnostic>,
     /// The exercises that could be read, in book order.
     pub exercises: Vec<Exercise>,
+    /// The set in its other languages, as far as it could be read.
+    pub translated: Vec<Translated>,
     /// The readers that could be read.
     pub readers: Vec<ReaderSpec>,
+    /// The folder of `set.toml`; empty for the working folder.
+    pub home: PathBuf,
+    /// The pictures that its exercises name, by their paths from there.
+    pub pictures: BTreeSet<String>,
 }
 
 /// An exercise page with its offsets.
@@ -66,8 +78,10 @@ pub struct SolvedPage {
 pub struct Book<'a> {
     /// The set.
     pub set: &'a SetSpec,
-    /// Its exercise pages.
+    /// Its exercise pages, in its own language.
     pub pages: &'a [SolvedPage],
+    /// The same in the other languages of its editions.
+    pub others: &'a [Told],
     /// What a default decides, where that shapes depth.
     pub defaults: &'a [Diagnostic],
 }
@@ -99,17 +113,18 @@ impl Prepared {
     /// The set as a book to look at, not to render: the checks may have found errors. `None` while a page is missing.
     pub fn draft(&self) -> Option<Book<'_>> {
         let set = self.set.as_ref().filter(|_| self.complete)?;
-        Some(Book { set, pages: &self.pages, defaults: &self.defaults })
+        Some(Book { set, pages: &self.pages, others: &self.others, defaults: &self.defaults })
     }
 }
 
 impl Book<'_> {
     /// Lays out one edition of the book, or says what does not fit in it.
     pub fn lay_out(&self, edition: &Edition, inked: &Inked) -> Result<LaidOut, Vec<Diagnostic>> {
-        let pages: Vec<_> = self.pages.iter().map(SolvedPage::in_book).collect();
+        let issue = self.issue(edition);
+        let pages: Vec<_> = issue.pages.iter().map(|page| page.in_book()).collect();
         let Inked { plan, views } = inked;
         let laid = layout::lay_out(&layout::Book {
-            set: self.set,
+            set: issue.set,
             edition,
             plan,
             views,
@@ -128,23 +143,46 @@ fn in_edition(problem: Diagnostic, edition: &Edition) -> Diagnostic {
 /// Takes what was read, and solves nothing. A resolution given here stands in for that of every edition, so that the
 /// checks see the dots that will be printed.
 pub fn gather(loaded: Loaded, ppi: Option<Ppi>) -> Prepared {
-    let Loaded { mut set, exercises, readers, sources, diagnostics } = loaded;
+    let Loaded { mut set, exercises, translated, readers, sources, home, pictures, diagnostics } = loaded;
     let defaults = diagnostics.iter().filter(|d| d.severity == Severity::Note).cloned().collect();
     for edition in set.iter_mut().flat_map(|set| &mut set.editions) {
         edition.ppi = ppi.unwrap_or(edition.ppi);
     }
-    Prepared { set, pages: Vec::new(), complete: false, sources, diagnostics, defaults, exercises, readers }
+    Prepared {
+        set,
+        pages: Vec::new(),
+        others: Vec::new(),
+        complete: false,
+        sources,
+        diagnostics,
+        defaults,
+        exercises,
+        translated,
+        readers,
+        home,
+        pictures,
+    }
 }
 
 /// Expands, solves and checks what was read, for the viewer of the set.
 pub fn prepare(loaded: Loaded, ppi: Option<Ppi>) -> Prepared {
     let mut prepared = gather(loaded, ppi);
     if let Some(set) = &prepared.set {
-        let inked: Vec<Arc<Inked>> = set.editions.iter().map(|edition| Arc::new(Inked::of(edition))).collect();
+        let inked = Inked::of_all(set.editions.iter());
         let pages = exercise::pages(&prepared.exercises, &set.id, Tongue::of(set.language));
-        let Solved { pages, complete } =
-            solve_set(set, (&prepared.exercises, pages), &inked, &mut prepared.diagnostics);
+        let diagnostics = &mut prepared.diagnostics;
+        let Solved { pages, complete } = solve_set(set, (&prepared.exercises, pages), &inked, diagnostics);
         (prepared.pages, prepared.complete) = (pages, complete);
+        for translated in &prepared.translated {
+            let Some(words) = &translated.words else { continue };
+            let set = set.told(translated.language, words);
+            let pages = exercise::pages(&translated.exercises, &set.id, Tongue::of(set.language));
+            let (inked, mut found) = (inked.as_slice(), Diagnostics::new());
+            let Solved { pages, complete } = solve_set(&set, (&translated.exercises, pages), inked, &mut found);
+            prepared.complete &= complete;
+            tell_news(diagnostics, found);
+            prepared.others.push(Told { set, pages });
+        }
     }
     prepared
 }
@@ -169,6 +207,7 @@ pub(super) fn solve_set(
     lint_pages(set, exercises, inked, &mut pages, diagnostics);
     if complete {
         diagnostics.extend(planned::check(set, &pages));
+        diagnostics.extend(issue::check(set, &pages));
     }
     Solved { pages, complete }
 }
@@ -237,7 +276,9 @@ fn lint_pages(
     let devices: Vec<_> = rasters.map(|e| lint::Device { edition: &e.id, ppi: e.ppi }).collect();
     let first_pages: Vec<String> = exercises.iter().filter_map(|exercise| exercise.page_ids().next()).collect();
     let mut texts = set_texts(set);
-    texts.extend(exercises.iter().zip(&first_pages).flat_map(|(exercise, page)| exercise_texts(exercise, page)));
+    texts.extend(
+        exercises.iter().zip(&first_pages).flat_map(|(exercise, page)| exercise_texts(exercise, page, set.language)),
+    );
     let editions: Vec<_> = set.editions.iter().zip(inked).map(|(edition, inked)| painted(edition, inked)).collect();
     let input = lint::Input {
         viewer: &set.viewer,
@@ -246,6 +287,7 @@ fn lint_pages(
         field: (Mm(ART_FIELD.width), Mm(ART_FIELD.height)),
         devices: &devices,
         pages: &solved,
+        language: set.language,
         texts: &texts,
         editions: &editions,
     };
@@ -274,15 +316,27 @@ fn painted<'a>(edition: &'a Edition, inked: &'a Inked) -> lint::Painted<'a> {
 /// What the author wrote about the whole set.
 fn set_texts(set: &SetSpec) -> Vec<lint::Text<'_>> {
     let texts = [Some(&set.title), set.summary.as_ref(), set.gate.as_ref()];
-    texts.into_iter().flatten().map(|text| lint::Text { page: "", text, place: None }).collect()
+    texts.into_iter().flatten().map(|text| lint::Text { page: "", text, place: None, language: set.language }).collect()
 }
 
 /// What the author wrote about an exercise; `page` is its first.
-fn exercise_texts<'a>(exercise: &'a Exercise, page: &'a str) -> Vec<lint::Text<'a>> {
+fn exercise_texts<'a>(exercise: &'a Exercise, page: &'a str, language: Language) -> Vec<lint::Text<'a>> {
     let words = &exercise.words;
     let single = [Some(&exercise.title), words.goal.as_ref(), words.setup.as_ref(), words.see.as_ref()];
     let texts = single.into_iter().flatten().chain(words.steps.iter().flatten());
-    texts.map(|text| lint::Text { page, text, place: Some(exercise.place) }).collect()
+    texts.map(|text| lint::Text { page, text, place: Some(exercise.place), language }).collect()
+}
+
+/// Tells what was found in one more language, but for what is known from another one.
+pub(super) fn tell_news(diagnostics: &mut Diagnostics, found: Diagnostics) {
+    let news: Vec<_> = found.into_iter().filter(|one| diagnostics.iter().all(|known| !is_same(known, one))).collect();
+    diagnostics.extend(news);
+}
+
+/// Whether two languages have one finding: the same rule at the same place, or the same words.
+fn is_same(known: &Diagnostic, other: &Diagnostic) -> bool {
+    let placed = known.place.is_some() && known.place == other.place;
+    known == other || (placed && known.code == other.code && known.severity == other.severity)
 }
 
 /// Tells a problem once that several levels of an exercise share.

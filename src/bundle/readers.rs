@@ -12,16 +12,18 @@ use rayon::prelude::*;
 
 use crate::diagnostics::{Diagnostic, Diagnostics, Place, Severity};
 use crate::exercise::{self, Exercise, Page};
-use crate::language::Tongue;
+use crate::language::{Language, Tongue};
 use crate::spec::readers::{FOLDER, ReaderSpec};
+use crate::spec::set::SetWords;
 use crate::spec::suggest::nearest;
 use crate::spec::{Edition, SetSpec};
 
 use super::demand::{span, stands};
 use super::error::Error;
 use super::extent::REPORT;
-use super::inked::Inked;
-use super::prepare::{Book, Prepared, solve_set};
+use super::inked::{Inked, has_same_inks};
+use super::issue::Told;
+use super::prepare::{Book, Prepared, solve_set, tell_news};
 use super::run::{Job, Request, Run, Step, choose, refuse_same_set};
 use super::shard::parts;
 use super::summary::{EditionSummary, ReaderSummary, ViewerSummary, join, report};
@@ -130,10 +132,25 @@ struct Group<'a> {
     set: &'a SetSpec,
     readers: Vec<&'a ReaderSpec>,
     editions: Vec<&'a Edition>,
-    exercises: &'a [Exercise],
-    pages: Vec<Page>,
+    /// The set in every language that is read, its own first.
+    spoken: Vec<Spoken<'a>>,
     defaults: &'a [Diagnostic],
     inks: Mutex<Vec<(Edition, Arc<Inked>)>>,
+}
+
+/// The pages of a set in one language.
+struct Spoken<'a> {
+    language: Language,
+    /// The words of the set, but for its own language.
+    words: Option<&'a SetWords>,
+    exercises: &'a [Exercise],
+    pages: Vec<Page>,
+}
+
+impl<'a> Spoken<'a> {
+    fn new(set: &str, language: Language, words: Option<&'a SetWords>, exercises: &'a [Exercise]) -> Self {
+        Self { language, words, exercises, pages: exercise::pages(exercises, set, Tongue::of(language)) }
+    }
 }
 
 /// What makes files, and whether any reader has failed so far.
@@ -146,11 +163,13 @@ struct Making<'a> {
 
 impl<'a> Group<'a> {
     fn new(prepared: &'a Prepared, set: &'a SetSpec, whom: Whom<'_>, request: &Request<'_>) -> Result<Self, Error> {
-        let (exercises, defaults) = (&prepared.exercises, &prepared.defaults);
+        let own = Spoken::new(&set.id, set.language, None, &prepared.exercises);
+        let others = prepared.translated.iter();
+        let others = others.map(|t| Spoken::new(&set.id, t.language, t.words.as_ref(), &t.exercises));
+        let spoken = [own].into_iter().chain(others).collect();
         let editions = choose(set, request.editions)?;
         let readers = chosen(set, &prepared.readers, whom.ids)?;
-        let pages = exercise::pages(exercises, &set.id, Tongue::of(set.language));
-        Ok(Self { set, readers, editions, exercises, pages, defaults, inks: Mutex::default() })
+        Ok(Self { set, readers, editions, spoken, defaults: &prepared.defaults, inks: Mutex::default() })
     }
 
     /// Goes through all readers that have an item in this run; `first` is the number of the first item.
@@ -188,14 +207,15 @@ impl<'a> Group<'a> {
         let set = self.set.made_for(reader);
         let inked: Vec<Arc<Inked>> = set.editions.iter().map(|edition| self.inked(edition)).collect();
         let mut found = Diagnostics::new();
-        let solved = solve_set(&set, (self.exercises, self.pages.clone()), &inked, &mut found);
-        let pages = &solved.pages;
-        let demands = pages.iter().flat_map(|page| stands(page, &set.viewer)).map(|stand| stand.demand.0);
-        let demand_pd = span(demands);
-        let book = Book { set: &set, pages, defaults: self.defaults };
+        let (told, complete) = self.told(&set, &inked, &mut found);
+        let demands = told.first().into_iter().flat_map(|told| &told.pages).flat_map(|page| stands(page, &set.viewer));
+        let demand_pd = span(demands.map(|stand| stand.demand.0));
+        let (first, others) = told.split_first().map_or((None, &[][..]), |(first, others)| (Some(first), others));
+        let pages = first.map_or(&[][..], |told| &told.pages);
+        let book = Book { set: first.map_or(&set, |told| &told.set), pages, others, defaults: self.defaults };
         let below = format!("{FOLDER}/{}/", reader.id);
         let mut editions = Vec::new();
-        for (number, chosen) in self.editions.iter().enumerate().filter(|_| solved.complete) {
+        for (number, chosen) in self.editions.iter().enumerate().filter(|_| complete) {
             let mine = mine.contains(&number);
             // A reader is refused as a whole: by every shard, where the others are written.
             if !mine && making.is_none_or(|making| !making.keep_going) {
@@ -229,10 +249,32 @@ impl<'a> Group<'a> {
         Ok((ReaderSummary { id: reader.id.clone(), viewer, demand_pd, errors, warnings, editions }, found))
     }
 
+    /// The set of a reader, solved in every language of the editions that are made, the first of them first; and whether
+    /// nothing was wrong before the checks.
+    fn told(&self, set: &SetSpec, inked: &[Arc<Inked>], found: &mut Diagnostics) -> (Vec<Told>, bool) {
+        let made = |edition: &&Edition| self.editions.iter().any(|chosen| chosen.id == edition.id);
+        let mut told: Vec<Told> = Vec::new();
+        let mut complete = true;
+        for edition in set.editions.iter().filter(made) {
+            let spoken = self.spoken.iter().find(|spoken| spoken.language == edition.language);
+            let Some(spoken) = spoken.filter(|_| told.iter().all(|t| t.set.language != edition.language)) else {
+                continue;
+            };
+            let own = || SetSpec { language: spoken.language, ..set.clone() };
+            let set = spoken.words.map_or_else(own, |words| set.told(spoken.language, words));
+            let mut news = Diagnostics::new();
+            let solved = solve_set(&set, (spoken.exercises, spoken.pages.clone()), inked, &mut news);
+            tell_news(found, news);
+            complete &= solved.complete;
+            told.push(Told { set, pages: solved.pages });
+        }
+        (told, complete)
+    }
+
     /// The inks of an edition as a reader wears its glasses. Readers with the same glasses share them.
     fn inked(&self, edition: &Edition) -> Arc<Inked> {
         let inks = || self.inks.lock().unwrap_or_else(PoisonError::into_inner);
-        let known = inks().iter().find(|(known, _)| known == edition).map(|(_, inked)| Arc::clone(inked));
+        let known = inks().iter().find(|(known, _)| has_same_inks(known, edition)).map(|(_, inked)| Arc::clone(inked));
         known.unwrap_or_else(|| {
             let inked = Arc::new(Inked::of(edition));
             let mut inks = inks();

@@ -14,6 +14,7 @@ use crate::layout::sheet::Sheet;
 use crate::layout::{LaidOut, Placed};
 use crate::scene::Role;
 use crate::solve::Stand;
+use crate::spec::SetSpec;
 use crate::spec::{Edition, MediumSource};
 
 use super::colour_report::{ColourPart, InksPart};
@@ -21,9 +22,11 @@ use super::entry::{Entry, WordsEntry, entries, near_to_far};
 use super::extent::Extent;
 use super::grade_report::{DifficultyPart, ViewerPart};
 use super::inked::Inked;
+use super::issue::Issue;
 use super::json;
 use super::planned::PlanPart;
 use super::prepare::{Book, SolvedPage};
+use super::reading_report::EasePart;
 
 /// Version of the format: raised when a key changes its meaning or goes away.
 const SCHEMA: u32 = 1;
@@ -38,6 +41,7 @@ pub fn report(
 ) -> Result<Vec<u8>, serde_json::Error> {
     let own = unsaid_medium(edition).into_iter().chain(process_inks(edition));
     let own: Vec<_> = own.collect();
+    let book = &book.issue(edition);
     json::to_vec(&Report {
         schema: SCHEMA,
         tool: Tool { name: env!("CARGO_PKG_NAME"), version: env!("CARGO_PKG_VERSION") },
@@ -49,6 +53,7 @@ pub fn report(
         pages: pages(book, laid, extent),
         answers: AnswersPart::new(book, edition, laid, extent),
         plan: PlanPart::new(book),
+        reading: EasePart::new(edition.language, book.pages.iter().map(|page| &page.page.words)),
     })
 }
 
@@ -93,6 +98,9 @@ struct Report<'a> {
     /// Which pages come on which day, where the set has a plan.
     #[serde(skip_serializing_if = "Option::is_none")]
     plan: Option<PlanPart<'a>>,
+    /// How easy the words are to read, where there are any.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    reading: Option<EasePart>,
 }
 
 #[derive(Serialize)]
@@ -113,6 +121,10 @@ struct EditionPart<'a> {
     page_mm: [f64; 2],
     ground: &'static str,
     ppi: u32,
+    language: &'static str,
+    text: &'static str,
+    hand: &'static str,
+    gated: &'static str,
     glasses: GlassesPart,
     inks: InksPart,
     colour: ColourPart<'a>,
@@ -233,6 +245,10 @@ impl<'a> EditionPart<'a> {
             page_mm: size.map(fine),
             ground: edition.ground.name(),
             ppi: edition.ppi.0,
+            language: edition.language.tag(),
+            text: edition.text.name(),
+            hand: edition.hand.name(),
+            gated: if edition.gated { "in" } else { "out" },
             glasses: GlassesPart { left: edition.glasses.left.name(), right: edition.glasses.right.name() },
             inks: InksPart::new(&inked.plan.inks),
             colour: ColourPart::new(edition, &inked.plan, &laid.ghost),
@@ -242,8 +258,8 @@ impl<'a> EditionPart<'a> {
 
 /// Every sheet, with the exercise page it shows, if it shows one; the words of a page are told with its art. Exercise pages
 /// stand in book order.
-fn pages<'a>(book: &Book<'a>, laid: &'a LaidOut, extent: &Extent) -> Vec<PagePart<'a>> {
-    let mut next = book.pages.iter().peekable();
+fn pages<'a>(book: &Issue<'a>, laid: &'a LaidOut, extent: &Extent) -> Vec<PagePart<'a>> {
+    let mut next = book.pages.iter().copied().peekable();
     let mut sheets = laid.sheets.iter().zip(&laid.placed).peekable();
     let mut pages = Vec::new();
     while let Some((sheet, placed)) = sheets.next() {
@@ -253,8 +269,8 @@ fn pages<'a>(book: &Book<'a>, laid: &'a LaidOut, extent: &Extent) -> Vec<PagePar
         let words: Vec<&Sheet> = std::iter::from_fn(|| sheets.next_if(is_words)).map(|(sheet, _)| sheet).collect();
         pages.push(PagePart {
             difficulty: difficulty(book, exercise),
-            balance: balance(book, exercise),
-            readings: readings(book, exercise),
+            balance: balance(book.set, exercise),
+            readings: readings(book.set, exercise),
             words: WordsEntry::of(&words, extent),
             ..page(sheet, placed, exercise, around, extent)
         });
@@ -295,12 +311,23 @@ fn page<'a>(
     }
 }
 
-fn difficulty(book: &Book<'_>, exercise: Option<&SolvedPage>) -> Option<DifficultyPart> {
+/// What is said of an exercise page besides its features, as a tree: `questions`, `pass`, `balance`, `readings`.
+pub(super) fn page_facts(set: &SetSpec, page: &SolvedPage) -> serde_json::Value {
+    let quiz = page.page.quiz.as_ref();
+    serde_json::json!({
+        "questions": quiz.map(|quiz| quiz.questions.iter().map(QuestionPart::new).collect::<Vec<_>>()),
+        "pass": quiz.and_then(|quiz| quiz.pass.as_ref()).map(PassPart::new),
+        "balance": balance(set, Some(page)),
+        "readings": readings(set, Some(page)),
+    })
+}
+
+fn difficulty(book: &Issue<'_>, exercise: Option<&SolvedPage>) -> Option<DifficultyPart> {
     Some(DifficultyPart::new(exercise?.difficulty.as_ref()?, &book.set.viewer))
 }
 
-fn balance<'a>(book: &Book<'a>, exercise: Option<&SolvedPage>) -> Option<BalancePart<'a>> {
-    let (balance, set_by) = (exercise?.page.balance?, book.set.gate.as_ref()?);
+fn balance<'a>(set: &'a SetSpec, exercise: Option<&SolvedPage>) -> Option<BalancePart<'a>> {
+    let (balance, set_by) = (exercise?.page.balance?, set.gate.as_ref()?);
     Some(BalancePart { stronger: balance.eye(), share: fine(balance.share), set_by })
 }
 
@@ -318,14 +345,14 @@ impl PassPart {
 }
 
 impl AnswersPart {
-    fn new(book: &Book<'_>, edition: &Edition, laid: &LaidOut, extent: &Extent) -> Option<Self> {
+    fn new(book: &Issue<'_>, edition: &Edition, laid: &LaidOut, extent: &Extent) -> Option<Self> {
         let asks = book.pages.iter().any(|page| page.page.quiz.is_some());
         asks.then(|| Self { place: edition.answers.name(), files: extent.answers_files(&laid.answers, &book.set.id) })
     }
 }
 
-fn readings(book: &Book<'_>, exercise: Option<&SolvedPage>) -> Vec<ReadingPart> {
-    let all = exercise.map(|e| readings::of(&e.page, &e.features, &book.set.viewer)).unwrap_or_default();
+fn readings(set: &SetSpec, exercise: Option<&SolvedPage>) -> Vec<ReadingPart> {
+    let all = exercise.map(|e| readings::of(&e.page, &e.features, &set.viewer)).unwrap_or_default();
     all.iter().map(ReadingPart::new).collect()
 }
 

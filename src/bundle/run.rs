@@ -1,6 +1,7 @@
-//! Lay out → render → write: the books of one run, each edition in turn, its pages in parallel.
+//! Lay out → render → write: the books of one run, in parallel: its editions, or, of few editions, the pages of each in
+//! turn.
 //!
-//! The sheets of one edition live at a time and every file is written by the task that made it, so memory does not
+//! The sheets of one edition a thread live at a time and every file is written by the task that made it, so memory does not
 //! grow with the number of editions or files. What is made does not depend on the number of threads.
 
 use std::num::NonZeroUsize;
@@ -79,28 +80,46 @@ pub fn run(books: &[Book<'_>], request: &Request<'_>, watch: &(dyn Fn(Step) + Sy
     let chosen = books.iter().map(|b| choose(b.set, request.editions)).collect::<Result<Vec<_>, _>>()?;
     let run = Run::new(request, watch);
     run.threads()?.install(|| {
-        let (mut outputs, mut written) = (Vec::new(), Vec::new());
-        let mut items = 0..;
-        for (index, (book, editions)) in books.iter().zip(chosen).enumerate() {
-            let output = Output::open(request.out, &book.set.id, run.shard())?;
-            for edition in editions.into_iter().zip(&mut items).filter(|(_, item)| run.has(*item)).map(|(e, _)| e) {
-                let inked = Inked::of(edition);
-                let laid = book.lay_out(edition, &inked);
-                let laid = laid.map_err(|diagnostics| Error::Layout { set: index, diagnostics })?;
-                written.push(run.edition(
-                    &Job { book, edition, inked: &inked, below: "", alone: true },
-                    &laid,
-                    &output,
-                )?);
-            }
+        let outputs = books.iter().map(|book| Output::open(request.out, &book.set.id, run.shard()));
+        let outputs = outputs.collect::<Result<Vec<_>, _>>()?;
+        let every = chosen.iter().enumerate().flat_map(|(set, editions)| editions.iter().map(move |e| (set, *e)));
+        let mine: Vec<_> = every.enumerate().filter(|(item, _)| run.has(*item)).map(|(_, item)| item).collect();
+        // With fewer editions than threads the pages of one edition share the threads.
+        let alone = mine.len() < request.jobs.get();
+        let one = |&(set, edition): &(usize, &Edition)| run.laid_out((set, &books[set]), edition, alone, &outputs[set]);
+        let made: Vec<_> = match alone {
+            true => mine.iter().map(one).collect(),
+            false => mine.par_iter().with_max_len(1).map(one).collect(),
+        };
+        let written = all_or_first(made)?;
+        for output in &outputs {
             if let Some(sharded) = &request.sharded {
-                sharded.write(&output, "", &[])?;
+                sharded.write(output, "", &[])?;
             }
-            outputs.push(output);
         }
         outputs.into_iter().try_for_each(Output::commit)?;
         Ok(written)
     })
+}
+
+/// All editions; or what is wrong with the first set of which one cannot be laid out, or else the first error, in the
+/// order of the editions, whichever thread came first.
+fn all_or_first(made: Vec<Result<Written, Error>>) -> Result<Vec<Written>, Error> {
+    let mut first = None;
+    let mut written = Vec::new();
+    for one in made {
+        match (one, &mut first) {
+            (Ok(one), _) => written.push(one),
+            (Err(Error::Layout { set, diagnostics: more }), Some(Error::Layout { set: known, diagnostics }))
+                if set == *known =>
+            {
+                diagnostics.extend(more);
+            }
+            (Err(error), None) => first = Some(error),
+            (Err(_), Some(_)) => {}
+        }
+    }
+    first.map_or(Ok(written), Err)
 }
 
 /// Two sets of one id would share a folder.
@@ -157,39 +176,81 @@ impl<'a> Run<'a> {
         self.shard().is_none_or(|shard| shard.has(item))
     }
 
+    /// Lays out an edition of a set and makes its files.
+    fn laid_out(
+        &self,
+        (set, book): (usize, &Book<'_>),
+        edition: &Edition,
+        alone: bool,
+        output: &Output,
+    ) -> Result<Written, Error> {
+        let inked = Inked::of(edition);
+        let laid = book.lay_out(edition, &inked).map_err(|diagnostics| Error::Layout { set, diagnostics })?;
+        self.edition(&Job { book, edition, inked: &inked, below: "", alone }, &laid, output)
+    }
+
     /// Makes every file of one edition and leaves them waiting in the output.
     pub(super) fn edition(&self, job: &Job<'_>, laid: &LaidOut, output: &Output) -> Result<Written, Error> {
-        let &Job { book, edition, inked, below, alone } = job;
-        let extent = self.extent(book, edition, laid)?;
-        let sheets = within(&laid.sheets, &extent.pages);
-        let folder = format!("{below}{}", edition.id);
+        let extent = self.extent(job.book, job.edition, laid)?;
+        let folder = format!("{}{}", job.below, job.edition.id);
         let stage = output.stage(&folder, extent.whole)?;
+        self.made(job, laid, &extent, (&stage, &folder))
+    }
+
+    /// Makes every file of one edition and leaves them waiting in this folder.
+    pub(super) fn edition_in(&self, job: &Job<'_>, laid: &LaidOut, stage: &Stage) -> Result<Written, Error> {
+        let extent = self.extent(job.book, job.edition, laid)?;
+        self.made(job, laid, &extent, (stage, &job.edition.id))
+    }
+
+    fn made(
+        &self,
+        job: &Job<'_>,
+        laid: &LaidOut,
+        extent: &Extent,
+        (stage, folder): (&Stage, &str),
+    ) -> Result<Written, Error> {
+        let files = self.files(job, laid, extent, stage)?;
+        Ok(Written {
+            set: job.book.set.id.clone(),
+            edition: job.edition.id.clone(),
+            folder: self.request.out.join(&job.book.set.id).join(folder),
+            book_pages: count(&laid.sheets),
+            pages: within(&laid.sheets, &extent.pages).iter().map(|s| (s.number, s.id.clone())).collect(),
+            whole: extent.whole,
+            files,
+        })
+    }
+
+    /// Makes every file of one edition; their names and sizes.
+    fn files(
+        &self,
+        job: &Job<'_>,
+        laid: &LaidOut,
+        extent: &Extent,
+        stage: &Stage,
+    ) -> Result<Vec<(String, u64)>, Error> {
+        let &Job { book, edition, inked, alone, .. } = job;
+        let sheets = within(&laid.sheets, &extent.pages);
         let answers = extent.answers_files(&laid.answers, &book.set.id).len();
-        (self.watch)(Step::Planned(planned(&extent, sheets.len()) + answers as u64));
-        let pdf = || document(book.set, (edition, &inked.plan), Part::Book, (&laid.sheets, sheets));
+        (self.watch)(Step::Planned(planned(extent, sheets.len()) + answers as u64));
+        let set = book.issue(edition).set;
+        let pdf = || document(set, (edition, &inked.plan), Part::Book, (&laid.sheets, sheets));
         let pdf = || extent.formats.pdf.then(pdf).transpose();
-        let page = |sheet| self.page(sheet, edition.ppi, [extent.svg(sheet), extent.png(sheet)], &stage);
+        let page = |sheet| self.page(sheet, edition.ppi, [extent.svg(sheet), extent.png(sheet)], stage);
         // Pages differ much in cost, so each is a task of its own.
         let all_at_once = || sheets.par_iter().with_max_len(1).map(page).collect::<Result<Vec<_>, _>>();
         let (document, pages) =
             if alone { rayon::join(pdf, all_at_once) } else { (pdf(), sheets.iter().map(page).collect()) };
         let mut files = Vec::new();
         if let Some(bytes) = document? {
-            files.push(self.write(&stage, pdf_file(&book.set.id), &bytes)?);
+            files.push(self.write(stage, pdf_file(&book.set.id), &bytes)?);
         }
         files.extend(pages?.into_iter().flatten());
-        files.extend(self.answers(book.set, edition, inked, (&extent, &laid.answers), &stage)?);
-        let report = report(book, edition, inked, laid, &extent).map_err(Error::Report)?;
-        files.push(self.write(&stage, REPORT.to_owned(), &report)?);
-        Ok(Written {
-            set: book.set.id.clone(),
-            edition: edition.id.clone(),
-            folder: self.request.out.join(&book.set.id).join(folder),
-            book_pages: count(&laid.sheets),
-            pages: sheets.iter().map(|s| (s.number, s.id.clone())).collect(),
-            whole: extent.whole,
-            files,
-        })
+        files.extend(self.answers(set, edition, inked, (extent, &laid.answers), stage)?);
+        let report = report(book, edition, inked, laid, extent).map_err(Error::Report)?;
+        files.push(self.write(stage, REPORT.to_owned(), &report)?);
+        Ok(files)
     }
 
     /// Makes the files of the answers, where they are a book of their own.

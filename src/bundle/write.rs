@@ -8,6 +8,8 @@
 //!   removed. A kill between the two renames leaves the old folder in `.previous`; the next run moves it back first.
 //! - A part of an edition is moved in file by file, the report last.
 //!
+//! A bundle is the same with `<out>` in place of the folder of a set, and its own folder in place of an edition's.
+//!
 //! Editions of readers are the same, a few folders deeper. Ids hold no `+`, so it stands for `/` in the names of what
 //! waits.
 //!
@@ -58,7 +60,15 @@ impl Output {
     /// Takes the folder of a set for this run, makes it where it is missing, and tidies what a killed run left. A shard
     /// shares the folder with the other shards.
     pub fn open(out: &Path, set_id: &str, shard: Option<Shard>) -> Result<Self, Error> {
-        let folder = out.join(set_id);
+        Self::at(out.join(set_id), [pdf_file(set_id), answers_file(set_id)], shard)
+    }
+
+    /// Takes the folder that bundles go into: each is swapped in as one folder below it.
+    pub fn of_bundles(out: &Path) -> Result<Self, Error> {
+        Self::at(out.to_owned(), [String::new(), String::new()], None)
+    }
+
+    fn at(folder: PathBuf, documents: [String; 2], shard: Option<Shard>) -> Result<Self, Error> {
         let suffix = shard.map_or(String::new(), |shard| format!("-{}", shard.name()));
         let missing = |path: &&Path| !path.as_os_str().is_empty() && !path.exists();
         let made = folder.ancestors().take_while(missing).map(Path::to_owned).collect();
@@ -69,7 +79,6 @@ impl Output {
             fs::create_dir_all(&staging).map_err(Error::io("make", &staging))?;
             locks.extend(lock(&staging, false)?);
         }
-        let documents = [pdf_file(set_id), answers_file(set_id)];
         let output = Self { folder, documents, made, staged: Mutex::default(), suffix, _locks: locks };
         if shard.is_none() {
             leftovers(&output.folder)?.iter().try_for_each(|suffix| output.tidy(suffix))?;
@@ -186,6 +195,34 @@ impl Drop for Output {
 }
 
 impl Stage {
+    /// A folder below this one, put in place with it.
+    pub fn below(&self, folder: &str) -> Self {
+        Self { folder: self.folder.join(folder), ..self.clone() }
+    }
+
+    /// A new file to write into; `name` as for [`Stage::write`].
+    pub fn create(&self, name: &str) -> Result<File, Error> {
+        let path = self.path(name);
+        create(&path).map_err(Error::io("write", &path))
+    }
+
+    /// A file that waits, to read it again.
+    pub fn open(&self, name: &str) -> Result<File, Error> {
+        let path = self.path(name);
+        File::open(&path).map_err(Error::io("read", &path))
+    }
+
+    /// A copy of a file from elsewhere, byte for byte.
+    pub fn copy(&self, name: &str, from: &Path) -> Result<(), Error> {
+        let bytes = fs::read(from).map_err(Error::io("read", from))?;
+        self.write(name, &bytes)
+    }
+
+    /// Where a file of this name waits.
+    pub fn path(&self, name: &str) -> PathBuf {
+        self.folder.join(name)
+    }
+
     /// Writes one file; `name` is its path below the folder of the edition.
     pub fn write(&self, name: &str, bytes: &[u8]) -> Result<(), Error> {
         let path = self.folder.join(name);
@@ -193,6 +230,29 @@ impl Stage {
             fs::create_dir_all(folder).map_err(Error::io("make", folder))?;
         }
         create(&path).and_then(|mut file| file.write_all(bytes)).map_err(Error::io("write", &path))
+    }
+}
+
+/// Writes one file that belongs to no set, or replaces it as a whole. Its folder is made where it is missing.
+pub fn put(path: &Path, bytes: &[u8]) -> Result<(), Error> {
+    if let Some(folder) = path.parent().filter(|folder| !folder.as_os_str().is_empty()) {
+        fs::create_dir_all(folder).map_err(Error::io("make", folder))?;
+    }
+    let name = path.file_name().unwrap_or_default().to_string_lossy();
+    let waiting = path.with_file_name(format!(".{name}.part"));
+    create(&waiting).and_then(|mut file| file.write_all(bytes)).map_err(Error::io("write", path))?;
+    fs::rename(&waiting, path).map_err(|error| {
+        drop(fs::remove_file(&waiting));
+        Error::io("write", path)(error)
+    })
+}
+
+/// The text of a file; `None` where it is not there.
+pub fn read_text(path: &Path) -> Result<Option<String>, Error> {
+    match fs::read_to_string(path) {
+        Ok(text) => Ok(Some(text)),
+        Err(error) if error.kind() == io::ErrorKind::NotFound => Ok(None),
+        Err(error) => Err(Error::io("read", path)(error)),
     }
 }
 

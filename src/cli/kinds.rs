@@ -299,6 +299,7 @@ impl TakesPart {
             Takes::List { of, min, max } => {
                 Self { of: Some(Box::new(Self::new(of))), ..Self::between("list", min, max) }
             }
+            Takes::OneOrMore(of) => Self::bare(of),
             Takes::Ramp(of) => Self { ramp: true, ..Self::bare(of) },
             Takes::Table(table) => Self { table: Some(TablePart::new(table)), ..Self::is("table") },
         }

@@ -3,7 +3,9 @@
 //! Data goes to stdout, talk to stderr. Exit codes: 0 fine, 1 the spec or a check has errors, 2 usage or I/O. Nothing
 //! here solves, draws or writes a page.
 
+mod bundle;
 mod check;
+mod compare;
 mod console;
 mod convert;
 mod findings;
@@ -38,7 +40,9 @@ struct Args {
 #[derive(Debug, Subcommand)]
 enum Command {
     Render(render::Args),
+    Bundle(bundle::Args),
     Check(check::Args),
+    Compare(compare::Args),
     Convert(convert::Args),
     Inks(inks::Args),
     Kinds(kinds::Args),
@@ -77,7 +81,9 @@ pub fn run(args: impl IntoIterator<Item = OsString>) -> ExitCode {
     let console = Console::new(args.quiet);
     let done = match &args.command {
         Command::Render(args) => render::run(args, &console),
+        Command::Bundle(args) => bundle::run(args, &console),
         Command::Check(args) => check::run(args, &console),
+        Command::Compare(args) => compare::run(args, &console),
         Command::Convert(args) => convert::run(args, &console),
         Command::Inks(args) => inks::run(args, &console),
         Command::Kinds(args) => kinds::run(args, &console),

@@ -4,8 +4,8 @@ use std::ops::RangeInclusive;
 use std::path::PathBuf;
 
 use crate::bundle::shard::{MOST_SHARDS, Shard};
+use crate::spec::editions::EDITION;
 use crate::spec::field::{Limits, Takes};
-use crate::spec::set::EDITION;
 use crate::spec::viewer::VIEWER;
 use crate::units::{Dimension, Mm, Ppi, Quantity, QuantityError};
 
@@ -64,6 +64,13 @@ pub(super) fn ppi(text: &str) -> Result<Ppi, String> {
     };
     let ppi = text.parse().ok().filter(|ppi| (min..=max).contains(ppi));
     ppi.map(Ppi).ok_or_else(|| format!("a resolution is a whole number from `{min}` to `{max}`"))
+}
+
+/// Reads a resolution of small pictures that are only looked at.
+pub(super) fn picture_ppi(text: &str) -> Result<Ppi, String> {
+    let (min, max) = (20, 300);
+    let ppi = text.parse().ok().filter(|ppi| (min..=max).contains(ppi));
+    ppi.map(Ppi).ok_or_else(|| format!("a resolution of pictures is a whole number from `{min}` to `{max}`"))
 }
 
 #[cfg(test)]

@@ -30,7 +30,7 @@ pub(super) fn render(args: &render::Args, console: &Console) -> Result<Status, S
         let made = if args.merge {
             readers::merge(&sets.0, args.whom(), &request, &args.inputs(&sets))
         } else {
-            watched(args, console, |watch| readers::run(&sets.0, args.whom(), &request, watch))
+            watched(console.watched() && !args.json, |watch| readers::run(&sets.0, args.whom(), &request, watch))
         };
         done = made?;
     }

@@ -125,12 +125,12 @@ pub(super) fn run(args: &Args, console: &Console) -> Result<Status, Stop> {
 /// Renders and writes all sets, or nothing while any has an error.
 fn write(args: &Args, console: &Console, sets: &Sets) -> Result<Vec<Written>, Error> {
     let Some(books) = sets.books() else { return Ok(Vec::new()) };
-    watched(args, console, |watch| run::run(&books, &args.request(sets), watch))
+    watched(console.watched() && !args.json, |watch| run::run(&books, &args.request(sets), watch))
 }
 
-/// Goes on with a bar to watch.
-pub(super) fn watched<T>(args: &Args, console: &Console, go: impl FnOnce(&(dyn Fn(Step) + Sync)) -> T) -> T {
-    let bar = progress(console.watched() && !args.json);
+/// Goes on with a bar, if there is someone to watch it.
+pub(super) fn watched<T>(is_watched: bool, go: impl FnOnce(&(dyn Fn(Step) + Sync)) -> T) -> T {
+    let bar = progress(is_watched);
     let done = go(&|step| match step {
         Step::Planned(files) => bar.inc_length(files),
         Step::Made => bar.inc(1),
@@ -228,7 +228,7 @@ fn summary(written: &Written) -> String {
 }
 
 /// Bytes for people.
-fn size(bytes: u64) -> String {
+pub(super) fn size(bytes: u64) -> String {
     #[expect(clippy::cast_precision_loss, reason = "shown with two digits")]
     let kilobytes = bytes as f64 / 1000.0;
     if kilobytes < 1000.0 {

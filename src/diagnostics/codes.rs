@@ -46,3 +46,7 @@ pub const PLAN_DAYS: &str = "W-PLAN-DAYS";
 pub const PLAN_REPEATS: &str = "N-PLAN-REPEATS";
 /// A file of the set that cannot be used.
 pub const FILE: &str = "E-FILE";
+/// Words of the author that an edition needs in another language, and that no translation has.
+pub const UNTRANSLATED: &str = "E-UNTRANSLATED";
+/// Something of the set that nothing uses: a file, a name, a translation.
+pub const ORPHAN: &str = "W-ORPHAN";

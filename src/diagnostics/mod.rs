@@ -137,6 +137,15 @@ impl Diagnostics {
         self.list.extend(more);
     }
 
+    /// Adds those that are not there yet.
+    pub fn extend_new(&mut self, more: impl IntoIterator<Item = Diagnostic>) {
+        for diagnostic in more {
+            if !self.list.contains(&diagnostic) {
+                self.list.push(diagnostic);
+            }
+        }
+    }
+
     /// Keeps those that the test wants.
     pub fn retain(&mut self, keep: impl FnMut(&Diagnostic) -> bool) {
         self.list.retain(keep);
@@ -240,6 +249,11 @@ impl Sources {
     /// The texts of all files, in the order they were added.
     pub fn texts(&self) -> impl Iterator<Item = &str> {
         self.files.iter().map(|file| file.text.as_str())
+    }
+
+    /// The paths and texts of all files, in the order they were added.
+    pub fn files(&self) -> impl Iterator<Item = (&str, &str)> {
+        self.files.iter().map(|file| (file.path.as_str(), file.text.as_str()))
     }
 
     /// The line on which a place starts. Places outside the file, or inside a character, move to the nearest character

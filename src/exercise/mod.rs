@@ -270,23 +270,27 @@ impl Kind {
 /// Keys of `[exercise]` that every kind has.
 pub const COMMON: &[Field] = &[
     Field::required("kind", Takes::Choice(IDS), "The kind of exercise."),
-    Field::required("title", Takes::Text(60), "Title of its pages."),
+    Field::required("title", Takes::Text(60), "Title of its pages.").said(),
     Field::optional(
         "goal",
         Takes::Text(200),
         "One sentence that says what it is for; in place of the kind's own words.",
-    ),
+    )
+    .said(),
     Field::optional(
         "setup",
         Takes::Text(300),
         "What to prepare beyond distance and glasses; in place of the kind's own words.",
-    ),
+    )
+    .said(),
     Field::optional(
         "do",
         Takes::List { of: &Takes::Text(200), min: 1, max: 5 },
         "The steps; in place of the kind's own words.",
-    ),
-    Field::optional("see", Takes::Text(300), "What both eyes together should see; in place of the kind's own words."),
+    )
+    .said(),
+    Field::optional("see", Takes::Text(300), "What both eyes together should see; in place of the kind's own words.")
+        .said(),
     Field::optional(
         "in_turn",
         Takes::List { of: &Takes::Text(20), min: 2, max: 6 },

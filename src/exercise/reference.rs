@@ -5,6 +5,7 @@ use std::fmt::Write as _;
 use crate::spec::field::{Field, TableSpec, Takes};
 use crate::spec::reference::{KEYS_HEAD, row, table, units};
 use crate::spec::set;
+use crate::spec::translation::FILES;
 
 use super::balance::BALANCE;
 use super::{COMMON, KINDS, Kind, ramp};
@@ -43,6 +44,32 @@ never negative.
 
 ";
 
+const PUBLISHING: &str = "
+## Publishing
+
+`depthpress bundle` makes a set ready to publish, as [README.md](../README.md) tells. The same set and the same version of the
+program give the same bytes on every machine, so a check sum is enough to see that nothing has changed by chance:
+`--freeze` writes `MANIFEST.sha256` beside `set.toml`, to be kept with the set, and `--frozen` makes the bundle again and fails
+where a file differs. As steps of a continuous integration, in plain shell, with the sets in `sets/`:
+
+```sh
+set -eu
+cargo install --locked --path depthpress     # the version that the sets are kept with
+depthpress check sets/*/                     # every problem of every file
+depthpress bundle --frozen sets/*/           # exit code 1: a file is not as in the kept manifest
+```
+
+A change that is meant takes three steps: raise `version` in `[set]`, run `depthpress bundle --freeze`, and keep the new
+manifest together with the change. The last two for one set:
+
+```sh
+depthpress bundle sets/quay --freeze --out publish
+(cd publish/quay-1.3.0 && sha256sum -c MANIFEST.sha256)
+git add sets/quay && git commit -m \"Publish quay 1.3.0\"
+```
+
+";
+
 /// The whole reference.
 pub fn markdown() -> String {
     let mut out = String::from(INTRO);
@@ -54,6 +81,9 @@ pub fn markdown() -> String {
         push_table(&mut out, 3, spec);
     }
     push_common(&mut out);
+    let _ = write!(out, "\n## Translation files\n\n{FILES}");
+    out.push_str(PUBLISHING.trim_end());
+    out.push('\n');
     for kind in KINDS {
         push_kind(&mut out, kind);
     }

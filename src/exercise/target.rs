@@ -52,7 +52,8 @@ pub const OWN: &[Field] = &[
         Takes::Id,
         "Names the target in words and report; unique in the file. Left out: `target-1` and so on; of a drawing: the \
          name of its file, where that is free.",
-    ),
+    )
+    .said(),
     Field::required("depth", Takes::Ramp(&Takes::Depth), "How deep it stands."),
     Field::default("eyes", Takes::Choice(&["both", "left", "right"]), r#""both""#, "Which eye sees it."),
 ];
@@ -76,7 +77,7 @@ pub const LOOK: &[Field] = &[
         "Its outline. A `disc` and a `hexagon` are solid, a `cross` is two bars, an `open ring` has a gap, a `drawing` \
          is the author's own; the others are lines.",
     ),
-    Field::optional("text", Takes::Text(24), "The letters or words of `shape = \"text\"`; of no other shape."),
+    Field::optional("text", Takes::Text(24), "The letters or words of `shape = \"text\"`; of no other shape.").said(),
     Field::optional(
         "gap",
         Takes::Choice(&["up", "right", "down", "left"]),

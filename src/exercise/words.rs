@@ -1,8 +1,8 @@
 //! The words of an exercise page: what to do, what should be seen, and what it means when one eye's part is missing.
 
-use crate::language::{Noun, Tongue};
-use crate::scene::Shape;
-use crate::units::{Seconds, plain};
+use crate::language::{Arg, Noun, Tongue};
+use crate::scene::{DemandWords, Shape, Side};
+use crate::units::Seconds;
 
 /// Words for one page, already chosen for its level.
 #[derive(Debug, Clone, PartialEq, Eq, Default)]
@@ -101,56 +101,78 @@ pub fn shape_noun(shape: &Shape, tongue: &Tongue) -> Noun {
     tongue.noun(id)
 }
 
-/// What a brief check says at its end.
-pub const BRIEF: &str = "One minute is enough.";
-
-/// What a page of a kind that a professional sets says first.
-pub const AS_TOLD: &str = "Do this only as your professional told you.";
-
-/// Rows of "If you see only …", written out.
-pub fn rows(rows: &[(&str, &str)]) -> Vec<(String, String)> {
-    rows.iter().map(|&(seen, then)| (seen.to_owned(), then.to_owned())).collect()
-}
-
-/// A time in words: "10 seconds".
-pub fn seconds(time: Seconds) -> String {
-    match plain(time.0, 1).as_str() {
-        "1" => "1 second".to_owned(),
-        number => format!("{number} seconds"),
+/// How a demand is worded in a picture: "2 pd toward".
+pub fn demand_words(tongue: &Tongue) -> DemandWords {
+    // The amount is known to the solver alone: a mark stands in for it.
+    let amount = tongue.tell("unit-pd", &[("n", "\u{1}".into())]);
+    let around =
+        |words: String| words.split_once('\u{1}').map_or_else(Default::default, |(a, b)| [a.to_owned(), b.to_owned()]);
+    DemandWords {
+        page: tongue.say("demand-on-page"),
+        toward: around(tongue.tell("demand-toward", &[("pd", (&amount).into())])),
+        away: around(tongue.tell("demand-away", &[("pd", (&amount).into())])),
+        decimal_mark: tongue.decimal_mark(),
     }
 }
 
-/// A count of repeats in words: "once", "5 times".
-pub fn times(count: u32) -> String {
-    match count {
-        1 => "once".to_owned(),
-        2 => "twice".to_owned(),
-        n => format!("{n} times"),
-    }
+/// Rows of "If you see only …" from the ids of their messages: what is seen, and what to do.
+pub fn say_rows(rows: &[(&str, &str)], tongue: &Tongue) -> Vec<(String, String)> {
+    rows.iter().map(|(seen, then)| (tongue.say(seen), tongue.say(then))).collect()
 }
 
-/// A step that checks the watch marks, or, on a page without them, that the shape is single.
-pub fn check_step(watch: bool, before: &str, after: &str) -> String {
-    if watch { format!("{before} the bar and the wedge {after}") } else { format!("{before} all parts {after}") }
+/// The variable `time` of messages, in words: "10 seconds".
+pub fn time(time: Seconds, tongue: &Tongue) -> (&'static str, Arg<'static>) {
+    // Tenths, as they are written, decide whether it is one second.
+    let count = libm::round(time.0 * 10.0) / 10.0;
+    let written = tongue.number(time.0, 1).into();
+    ("time", tongue.tell("kinds-seconds", &[("count", count.into()), ("n", written)]).into())
+}
+
+/// The variable `times` of messages, a count of repeats in words: "once", "5 times".
+pub fn times(count: u32, tongue: &Tongue) -> (&'static str, Arg<'static>) {
+    ("times", tongue.tell("kinds-times", &[("n", count.into())]).into())
+}
+
+/// The variable `side` of messages: where something stands against the page.
+pub fn side(side: Option<Side>) -> (&'static str, Arg<'static>) {
+    let side = match side {
+        Some(Side::Toward) => "toward",
+        Some(Side::Away) => "away",
+        None => "page",
+    };
+    ("side", side.into())
+}
+
+/// The variable `marks` of messages that speak of the watch marks, or of all parts on a page without them.
+pub fn marks(watch: bool) -> (&'static str, Arg<'static>) {
+    ("marks", if watch { "yes" } else { "no" }.into())
+}
+
+/// The step that checks that both watch marks are there.
+pub fn check_both(watch: bool, tongue: &Tongue) -> String {
+    tongue.tell("kinds-check-both", &[marks(watch)])
+}
+
+/// The step that checks the watch marks of a page that may have several.
+pub fn check_there(watch: bool, tongue: &Tongue) -> String {
+    tongue.tell("kinds-check-there", &[marks(watch)])
 }
 
 /// What should be seen, with the watch marks where a page has them.
-pub fn with_marks(see: String, watch: bool) -> String {
-    if watch { format!("{see} The bar and the wedge are both there.") } else { see }
+pub fn with_marks(see: String, watch: bool, tongue: &Tongue) -> String {
+    if watch { tongue.tell("kinds-see-marks", &[("see", see.into())]) } else { see }
 }
 
 /// What it means when one eye's part is missing. The bar belongs to the left eye, the wedge to the right eye.
-pub fn one_part(watch: bool) -> Vec<(String, String)> {
-    rows(if watch {
+pub fn one_part(watch: bool, tongue: &Tongue) -> Vec<(String, String)> {
+    let rows: &[_] = if watch {
         &[
-            ("the bar", "Your right eye has dropped out. Blink, look far away, try again."),
-            ("the wedge", "Your left eye has dropped out. Blink, look far away, try again."),
-            ("two of each", "Rest, then go one page easier."),
+            ("kinds-only-bar", "kinds-right-out-try"),
+            ("kinds-only-wedge", "kinds-left-out-try"),
+            ("kinds-only-doubled", "kinds-easier"),
         ]
     } else {
-        &[
-            ("one flat picture", "One eye has dropped out. Cover each eye in turn, then try again."),
-            ("two of each", "Rest, then go one page easier."),
-        ]
-    })
+        &[("kinds-only-flat", "kinds-one-out"), ("kinds-only-doubled", "kinds-easier")]
+    };
+    say_rows(rows, tongue)
 }

@@ -33,7 +33,9 @@ files! {
     "front",
     "checks",
     "back",
+    "parts",
     "professional",
     "charts",
     "inks",
+    "bundle",
 }

@@ -18,6 +18,11 @@ impl Noun {
         Self { one, forms }
     }
 
+    /// A noun with these forms by name.
+    pub fn new<const N: usize>(one: impl Into<String>, forms: [(&str, String); N]) -> Self {
+        Self { one: one.into(), forms: forms.map(|(form, words)| (form.to_owned(), words)).into() }
+    }
+
     /// One of its forms; the name itself where it has none of that name.
     pub fn form(&self, name: &str) -> &str {
         self.forms.iter().find(|(form, _)| form == name).map_or(&self.one, |(_, words)| words)

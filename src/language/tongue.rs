@@ -17,6 +17,8 @@ use super::{Language, Noun, files};
 pub enum Arg<'a> {
     /// A whole number, which the plural forms of a message go by.
     Count(u32),
+    /// A number with decimals, which plural forms go by; what is read comes [written](Tongue::number) beside it.
+    Measure(f64),
     /// Words as they are; numbers with decimals come [written](Tongue::number).
     Words(Cow<'a, str>),
     /// A noun with all of its forms.
@@ -32,6 +34,12 @@ impl From<u32> for Arg<'_> {
 impl From<usize> for Arg<'_> {
     fn from(count: usize) -> Self {
         Arg::Count(u32::try_from(count).unwrap_or(u32::MAX))
+    }
+}
+
+impl From<f64> for Arg<'_> {
+    fn from(measure: f64) -> Self {
+        Arg::Measure(measure)
     }
 }
 
@@ -140,6 +148,11 @@ impl Tongue {
         Noun { one, forms: forms.collect() }
     }
 
+    /// What stands before the decimals of a number.
+    pub fn decimal_mark(&self) -> &'static str {
+        self.language.decimal_mark()
+    }
+
     /// A number with at most so many decimals and the decimal mark of the language.
     pub fn number(&self, value: f64, decimals: usize) -> String {
         plain(value, decimals).replace('.', self.language.decimal_mark())
@@ -178,6 +191,7 @@ impl Tongue {
 fn give<'a>(given: &mut FluentArgs<'a>, name: &str, arg: &'a Arg<'_>) {
     match arg {
         Arg::Count(count) => given.set(name.to_owned(), FluentValue::from(*count)),
+        Arg::Measure(measure) => given.set(name.to_owned(), FluentValue::from(*measure)),
         Arg::Words(words) => given.set(name.to_owned(), FluentValue::from(&**words)),
         Arg::Noun(noun) => {
             given.set(name.to_owned(), FluentValue::from(noun.one.as_str()));

@@ -1,8 +1,10 @@
 //! Words about pages on which each eye has parts of its own: what each eye gets alone, and what both together make.
 
-use crate::exercise::words::shape_name;
+use crate::language::{Noun, Tongue};
 use crate::scene::{Eyes, Role, Shape};
 use crate::solve::{SolvedFeature, SolvedForm};
+
+use super::things;
 
 /// Whether any part that is looked at is for one eye alone.
 pub fn is_apart(features: &[SolvedFeature]) -> bool {
@@ -10,41 +12,27 @@ pub fn is_apart(features: &[SolvedFeature]) -> bool {
 }
 
 /// "Left eye: 3 rings. Right eye: 3 crosses. Both: 3 squares."
-pub fn alone(features: &[SolvedFeature]) -> String {
-    let rows = [("Left eye", Eyes::Left), ("Right eye", Eyes::Right), ("Both", Eyes::Both)];
-    let row = |(name, eyes): (&str, Eyes)| {
-        let things = things(features, |seen| seen == eyes);
-        (!things.is_empty()).then(|| format!("{name}: {things}."))
-    };
-    rows.into_iter().filter_map(row).collect::<Vec<_>>().join(" ")
+pub fn alone(features: &[SolvedFeature], tongue: &Tongue) -> String {
+    let of = |eyes: Eyes| Some(told(features, |seen| seen == eyes, tongue)).filter(|things| !things.is_empty());
+    let left = of(Eyes::Left).map(|things| tongue.tell("eye-left-alone", &[("things", things.into())]));
+    let right = of(Eyes::Right).map(|things| tongue.tell("eye-right-alone", &[("things", things.into())]));
+    let both = of(Eyes::Both).map(|things| tongue.tell("eye-both-alone", &[("things", things.into())]));
+    [left, right, both].into_iter().flatten().collect::<Vec<_>>().join(" ")
 }
 
 /// "Left eye: a ring and a square. Right eye: a cross and a square. Both eyes together: a ring, a cross and a square."
-pub fn figure(features: &[SolvedFeature]) -> String {
-    format!(
-        "Left eye: {}. Right eye: {}. Both eyes together: {}.",
-        things(features, |seen| seen != Eyes::Right),
-        things(features, |seen| seen != Eyes::Left),
-        things(features, |_| true),
-    )
+pub fn figure(features: &[SolvedFeature], tongue: &Tongue) -> String {
+    let left = told(features, |seen| seen != Eyes::Right, tongue);
+    let right = told(features, |seen| seen != Eyes::Left, tongue);
+    let together = told(features, |_| true, tongue);
+    let args = [("left", left.into()), ("right", right.into()), ("together", together.into())];
+    tongue.tell("picture-eyes", &args)
 }
 
 /// What stands on a page for these eyes, alike things counted together, in the order of the page.
-fn things(features: &[SolvedFeature], keep: impl Fn(Eyes) -> bool) -> String {
-    let mut counts: Vec<(String, u32)> = Vec::new();
+fn told(features: &[SolvedFeature], keep: impl Fn(Eyes) -> bool, tongue: &Tongue) -> String {
     let parts = features.iter().filter(|feature| is_named(feature) && keep(feature.eyes));
-    for name in parts.map(noun) {
-        match counts.iter_mut().find(|(known, _)| *known == name) {
-            Some((_, count)) => *count += 1,
-            None => counts.push((name, 1)),
-        }
-    }
-    let words: Vec<String> = counts.into_iter().map(|(name, count)| counted(&name, count)).collect();
-    match words.split_last() {
-        Some((last, [])) => last.clone(),
-        Some((last, rest)) => format!("{} and {last}", rest.join(", ")),
-        None => String::new(),
-    }
+    tongue.list(&things::inventory(parts.map(|feature| noun(feature, tongue)), tongue))
 }
 
 /// Numbers are signposts, no part of the picture.
@@ -56,55 +44,16 @@ fn is_named(feature: &SolvedFeature) -> bool {
 }
 
 /// A part in one or two words: its name without its number; of letters and of what rides with a target, what it is.
-fn noun(feature: &SolvedFeature) -> String {
+fn noun(feature: &SolvedFeature, tongue: &Tongue) -> Noun {
     match &feature.form {
         SolvedForm::Shape { shape, .. }
             if matches!(shape, Shape::Text(_)) || matches!(feature.role, Role::Watch | Role::Lock) =>
         {
-            shape_name(shape).to_owned()
+            things::shape(shape, tongue)
         }
         _ => {
-            let name = feature.id.trim_end_matches(|c: char| c.is_ascii_digit()).trim_end_matches('-');
-            name.replace('-', " ")
+            let stem = feature.id.trim_end_matches(|c: char| c.is_ascii_digit()).trim_end_matches('-');
+            things::thing(stem, tongue)
         }
-    }
-}
-
-/// "a ring", "an arc", "the upper half", "3 crosses"; what is many by its name, such as "walls", stays as it is.
-pub fn counted(name: &str, count: u32) -> String {
-    let is_many = name.ends_with('s') && !name.ends_with("ss");
-    match count {
-        1 if is_many => name.to_owned(),
-        1 if name.ends_with(" half") => format!("the {name}"),
-        1 if name.starts_with(['a', 'e', 'i', 'o', 'u']) => format!("an {name}"),
-        1 => format!("a {name}"),
-        _ => match name.split_once(" of ") {
-            Some((head, tail)) => format!("{count} {head}s of {tail}"),
-            None if name.ends_with("ss") => format!("{count} {name}es"),
-            None => format!("{count} {name}s"),
-        },
-    }
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-
-    #[test]
-    fn things_are_counted_in_plain_words() {
-        let cases = [
-            ("ring", 1),
-            ("arc", 1),
-            ("walls", 1),
-            ("upper half", 1),
-            ("cross", 1),
-            ("cross", 3),
-            ("line of words", 2),
-            ("star", 2),
-        ];
-        assert_eq!(
-            cases.map(|(name, count)| counted(name, count)),
-            ["a ring", "an arc", "walls", "the upper half", "a cross", "3 crosses", "2 lines of words", "2 stars"]
-        );
     }
 }

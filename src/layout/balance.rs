@@ -7,6 +7,7 @@ use kurbo::Shape as _;
 
 use crate::colour::{Inks, Srgb8, View, Views};
 use crate::exercise::balance::Balance;
+use crate::language::Tongue;
 use crate::scene::Eye;
 
 use super::compose::RULE;
@@ -38,14 +39,24 @@ fn overlap(view: &View, full: &Inks, other: Srgb8, dimmed: Srgb8) -> Srgb8 {
     view.toward(other, full.both, (view.luminance(dimmed) - start) / (end - start))
 }
 
-/// What a page says of its balance: "balance 60 % left eye, set by NAME"
-pub fn words(balance: Balance, set_by: &str) -> String {
-    format!("balance {}, set by {set_by}", balance.words())
+/// What the stronger eye keeps: "60 % left eye"
+pub fn share(balance: Balance, tongue: &Tongue) -> String {
+    let share = [("share", tongue.number(balance.share * 100.0, 2).into())];
+    match balance.stronger {
+        Eye::Left => tongue.tell("balance-left", &share),
+        Eye::Right => tongue.tell("balance-right", &share),
+    }
 }
 
-/// What a page of a kind that a professional sets says: "set by NAME"
-pub fn gate_words(set_by: &str) -> String {
-    format!("set by {set_by}")
+/// What a page says of its balance: "balance 60 % left eye, set by NAME"
+pub fn words(balance: Balance, name: &str, tongue: &Tongue) -> String {
+    let balance = tongue.tell("balance-words", &[("share", share(balance, tongue).into())]);
+    format!("{balance}, {}", set_by(name, tongue))
+}
+
+/// Who set a page or a base: "set by NAME"
+pub fn set_by(name: &str, tongue: &Tongue) -> String {
+    tongue.tell("set-by", &[("name", name.into())])
 }
 
 /// The frame of a page that a professional set: around everything, in the text ink.

@@ -3,9 +3,11 @@
 //! Solved features come with the horizontal base in their parallax. Pictures of the front pages take it from here, and
 //! so does the vertical base of all art.
 
+use crate::language::Tongue;
 use crate::optics::{Base, Viewer};
 use crate::spec::SetSpec;
-use crate::units::plain;
+
+use super::{alt, balance};
 
 /// How far the pictures of the two eyes are moved against each other, mm.
 #[derive(Debug, Clone, Copy, PartialEq, Default)]
@@ -32,61 +34,58 @@ impl Ride {
 }
 
 /// "base 3 pd toward, right picture 1 pd higher"
-pub fn words(base: Base) -> String {
-    format!("base {}", amounts(base))
+pub fn words(base: Base, tongue: &Tongue) -> String {
+    tongue.tell("base-words", &[("amounts", amounts(base, tongue).into())])
 }
 
 /// "3 pd toward, right picture 1 pd higher"
-pub fn amounts(base: Base) -> String {
-    let across = match base.horizontal.0 {
-        0.0 => None,
-        pd => Some(format!("{} pd {}", plain(pd.abs(), 2), if 0.0 < pd { "toward" } else { "away" })),
-    };
+pub fn amounts(base: Base, tongue: &Tongue) -> String {
+    let across = alt::side(base.horizontal.0, tongue);
+    let pd = || [("pd", tongue.pd(base.vertical, 2).into())];
     let down = match base.vertical.0 {
         0.0 => None,
-        pd => Some(format!("{} picture {} pd higher", if 0.0 < pd { "right" } else { "left" }, plain(pd.abs(), 2))),
+        right if 0.0 < right => Some(tongue.tell("base-right-higher", &pd())),
+        _ => Some(tongue.tell("base-left-higher", &pd())),
     };
     across.into_iter().chain(down).collect::<Vec<_>>().join(", ")
 }
 
 /// What every footer of a book with a base says: the base, and who set it. Empty without one.
-pub fn note(set: &SetSpec) -> String {
+pub fn note(set: &SetSpec, tongue: &Tongue) -> String {
     match &set.gate {
-        Some(set_by) if !set.viewer.base.is_none() => format!("{}, set by {set_by}", words(set.viewer.base)),
+        Some(name) if !set.viewer.base.is_none() => {
+            format!("{}, {}", words(set.viewer.base, tongue), balance::set_by(name, tongue))
+        }
         _ => String::new(),
     }
 }
 
 /// The same with a note of the page, which may name who set it as well: the name is said once, last.
-pub fn with_note(set: &SetSpec, note: &str) -> String {
-    let base = note_of(set, note);
+pub fn with_note(set: &SetSpec, note: &str, tongue: &Tongue) -> String {
+    let set_by = set.gate.as_ref().map(|name| balance::set_by(name, tongue));
+    let has_name = set_by.as_ref().is_some_and(|set_by| note.ends_with(set_by));
+    let base = match has_name && !set.viewer.base.is_none() {
+        true => words(set.viewer.base, tongue),
+        false => self::note(set, tongue),
+    };
     if base.is_empty() || note.is_empty() {
         return format!("{base}{note}");
     }
-    let joint = if note.starts_with(SET_BY) { ", " } else { " · " };
+    let joint = if set_by.is_some_and(|set_by| note == set_by) { ", " } else { " · " };
     format!("{base}{joint}{note}")
 }
 
-/// The base before a note: without a name where the note ends with it.
-fn note_of(set: &SetSpec, note: &str) -> String {
-    match &set.gate {
-        Some(set_by) if note.ends_with(&format!("{SET_BY}{set_by}")) && !set.viewer.base.is_none() => {
-            words(set.viewer.base)
-        }
-        _ => self::note(set),
-    }
-}
-
-/// Before the name of who set a page.
-const SET_BY: &str = "set by ";
-
 /// What alternative text says besides; empty without a base.
-pub fn sentence(base: Base) -> String {
-    if base.is_none() { String::new() } else { format!(" All of it rides on a base: {}.", amounts(base)) }
+pub fn sentence(base: Base, tongue: &Tongue) -> String {
+    if base.is_none() {
+        return String::new();
+    }
+    format!(" {}", tongue.tell("base-sentence", &[("amounts", amounts(base, tongue).into())]))
 }
 
 #[cfg(test)]
 mod tests {
+    use crate::language::Language;
     use crate::units::PrismDioptre;
 
     use super::*;
@@ -94,7 +93,8 @@ mod tests {
     #[test]
     fn a_base_is_told_in_words() {
         let told = |horizontal, vertical| {
-            words(Base { horizontal: PrismDioptre(horizontal), vertical: PrismDioptre(vertical) })
+            let base = Base { horizontal: PrismDioptre(horizontal), vertical: PrismDioptre(vertical) };
+            words(base, Tongue::of(Language::En))
         };
         assert_eq!(told(3.0, 1.0), "base 3 pd toward, right picture 1 pd higher");
         assert_eq!(told(-2.0, 0.0), "base 2 pd away");

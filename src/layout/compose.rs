@@ -112,6 +112,20 @@ impl<'a> Composer<'a> {
         self.setter.width_of(text, &scaled(style, self.text)).map_or(0.0, |width| width.0)
     }
 
+    /// How wide the widest word of a text is, mm: the least width of a column that holds it.
+    pub fn widest_word(&mut self, text: &str, style: &Style) -> f64 {
+        let mut widest = 0.0_f64;
+        for word in text.split([' ', '\n']) {
+            let mut parts = word.split('\u{ad}').peekable();
+            while let Some(part) = parts.next() {
+                // A part that is not the last takes a hyphen where a line ends after it.
+                let hyphen = if parts.peek().is_some() { self.width_of("-", style) } else { 0.0 };
+                widest = widest.max(self.width_of(part, style) + hyphen);
+            }
+        }
+        widest
+    }
+
     /// Notes a problem of the current sheet.
     pub fn problem(&mut self, message: String, help: &str) {
         self.problems.push(Diagnostic {

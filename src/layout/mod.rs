@@ -9,6 +9,7 @@ pub mod art;
 pub mod balance;
 pub mod base;
 pub mod charts;
+pub mod compared;
 pub mod compose;
 mod dots;
 pub mod flow;
@@ -16,9 +17,11 @@ pub mod ghost;
 pub mod grid;
 pub mod parts;
 pub mod plot;
+pub mod preview;
 pub mod sheet;
 pub mod swatch;
 pub mod text;
+pub mod things;
 
 use std::cell::RefCell;
 
@@ -93,6 +96,13 @@ pub struct Placed {
     pub at: Point,
     /// Width and height of its drawn bounding box, mm; of a path: of its cyclopean line and its weight.
     pub size: Size,
+}
+
+impl Placed {
+    /// A feature with its middle at a place.
+    pub fn new(feature: &SolvedFeature, at: Point) -> Self {
+        Self { feature: feature.clone(), at, size: parts::size(feature) }
+    }
 }
 
 /// A sheet before it has its number.

@@ -1,12 +1,13 @@
 //! What: words of an author that claim an effect on eyes: treat, cure, diagnose, correct, test, clinically proven,
-//! normal and their kin. A word right after "not", "no", "never" or "cannot" (with or without an article) is fine:
-//! "not a test".
+//! normal and their kin, in the language that the text is written in. A word that is denied is fine: "not a test",
+//! "kein Test", "no es un test", "ne soigne pas". So is a verb that means something else with the word after it:
+//! "tratar de" (to try), "traiter de" (to be about). A word that only contains a claim word is another word.
 //!
 //! Why: these are practice pages. In many places the purpose that words state decides whether a booklet counts as a
 //! regulated medical product, and a reader may put off proper care for a promise.
 //!
 //! Limit: none of treat, cure, diagnose (errors); the rest are everyday words too (warnings). Source: design choice; the
-//! law differs from place to place.
+//! lists are our own after the trade's common practice, and local rules may ask for more.
 //!
 //! Way out: say what the page shows and asks for. What may be claimed is for licensed professionals and local rules.
 
@@ -15,60 +16,16 @@ use crate::diagnostics::Severity;
 use crate::scene::{Role, Shape};
 use crate::solve::SolvedForm;
 
+mod lists;
+
+use lists::{Lists, Stem};
+
 /// See the module.
 pub(super) const RULE: Rule =
     Rule { id: "claim-words", doc: "an author's words claim an effect on eyes", codes: &[ERROR, WARNING], check };
 
 const ERROR: &str = "E-CLAIM";
 const WARNING: &str = "W-CLAIM";
-
-/// Words that are errors.
-const REFUSED: &[&str] = &[
-    "treat",
-    "treats",
-    "treated",
-    "treating",
-    "treatment",
-    "treatments",
-    "cure",
-    "cures",
-    "cured",
-    "curing",
-    "diagnose",
-    "diagnoses",
-    "diagnosed",
-    "diagnosing",
-    "diagnosis",
-    "diagnostic",
-];
-/// Words that are warnings.
-const DOUBTFUL: &[&str] = &[
-    "correct",
-    "corrects",
-    "corrected",
-    "correcting",
-    "correction",
-    "corrective",
-    "test",
-    "tests",
-    "tested",
-    "testing",
-    "heal",
-    "heals",
-    "healed",
-    "healing",
-    "therapy",
-    "therapies",
-    "therapeutic",
-    "normal",
-    "abnormal",
-];
-/// Two words that are a warning together.
-const DOUBTFUL_PAIRS: &[(&str, &str)] = &[("clinically", "proven"), ("scientifically", "proven")];
-/// Words that turn a claim into its opposite.
-const NEGATIONS: &[&str] = &["not", "no", "never", "cannot"];
-/// What may stand between the two.
-const ARTICLES: &[&str] = &["a", "an", "any", "the"];
 
 fn check(input: &Input<'_>) -> Vec<Finding> {
     let on_targets = target_texts(input);
@@ -86,7 +43,7 @@ fn target_texts<'a>(input: &Input<'a>) -> Vec<Text<'a>> {
             };
             for text in [Some(feature.id.as_str()), drawn].into_iter().flatten() {
                 if texts.iter().all(|known| known.place != feature.place || known.text != text) {
-                    texts.push(Text { page: page.id, text, place: feature.place });
+                    texts.push(Text { page: page.id, text, place: feature.place, language: input.language });
                 }
             }
         }
@@ -97,36 +54,53 @@ fn target_texts<'a>(input: &Input<'a>) -> Vec<Text<'a>> {
 /// Each claim word of a text once.
 fn check_text(text: &Text<'_>) -> Vec<Finding> {
     let lower = text.text.to_lowercase();
-    let words: Vec<&str> = lower.split(|c: char| !c.is_alphanumeric()).filter(|word| !word.is_empty()).collect();
+    let lists = Lists::of(text.language);
     let mut seen: Vec<(String, bool)> = Vec::new();
-    for i in 0..words.len() {
-        if let Some(claim) = claim_at(&words, i).filter(|claim| !seen.contains(claim)) {
-            seen.push(claim);
+    // What denies a claim stands in its own sentence.
+    for sentence in lower.split(['.', '!', '?', ':', ';']) {
+        let words: Vec<&str> = sentence.split(|c: char| !c.is_alphanumeric()).filter(|word| !word.is_empty()).collect();
+        for claim in (0..words.len()).filter_map(|i| claim_at(lists, &words, i)) {
+            if !seen.contains(&claim) {
+                seen.push(claim);
+            }
         }
     }
     seen.into_iter().map(|(word, refused)| report(text, &word, refused)).collect()
 }
 
 /// The claim that starts at a word, and whether it is refused.
-fn claim_at(words: &[&str], i: usize) -> Option<(String, bool)> {
-    if is_negated(&words[..i]) {
+fn claim_at(lists: &Lists, words: &[&str], i: usize) -> Option<(String, bool)> {
+    let (before, after) = (words.get(..i)?, words.get(i + 1..)?);
+    let word = *words.get(i)?;
+    if is_denied(lists, before, after) || is_harmless(lists, word, after) {
         return None;
     }
-    let word = words[i];
-    if let Some(next) = words.get(i + 1).filter(|next| DOUBTFUL_PAIRS.contains(&(word, next))) {
+    let (firsts, seconds) = lists.pairs;
+    if let Some(next) = after.first().filter(|next| firsts.contains(&word) && is_one(seconds, next)) {
         return Some((format!("{word} {next}"), false));
     }
-    let refused = REFUSED.contains(&word);
-    (refused || DOUBTFUL.contains(&word)).then(|| (word.to_owned(), refused))
+    let refused = is_one(lists.refused, word) || lists.joined.iter().any(|end| word.ends_with(end));
+    (refused || is_one(lists.doubtful, word)).then(|| (word.to_owned(), refused))
 }
 
-/// Whether the words before a claim say that it is not meant.
-fn is_negated(before: &[&str]) -> bool {
-    let before = match before {
-        [rest @ .., last] if ARTICLES.contains(last) => rest,
-        all => all,
-    };
-    before.last().is_some_and(|last| NEGATIONS.contains(last))
+/// Whether a word is one of these stems with one of its endings.
+fn is_one(stems: &[Stem], word: &str) -> bool {
+    stems.iter().any(|(stem, endings)| word.strip_prefix(stem).is_some_and(|ending| endings.contains(&ending)))
+}
+
+/// Whether the words around a claim say that it is not meant.
+fn is_denied(lists: &Lists, before: &[&str], after: &[&str]) -> bool {
+    let is_only = |word: Option<&&str>| word.is_some_and(|word| lists.only.contains(word));
+    let ahead = before.iter().rev().find(|word| !lists.between.contains(word));
+    let by_one_before = ahead.is_some_and(|word| lists.negations.contains(word)) && !is_only(after.first());
+    let by_one_behind = after.first().is_some_and(|word| lists.behind.contains(word)) && !is_only(after.get(1));
+    by_one_before || by_one_behind
+}
+
+/// Whether the word after a verb gives it a meaning that is no claim.
+fn is_harmless(lists: &Lists, word: &str, after: &[&str]) -> bool {
+    let (verbs, next) = lists.harmless;
+    is_one(verbs, word) && after.first().is_some_and(|word| next.contains(word))
 }
 
 fn report(text: &Text<'_>, word: &str, refused: bool) -> Finding {

@@ -28,6 +28,7 @@ mod text_ink;
 
 use crate::colour::{Ground, InkPlan};
 use crate::diagnostics::{Diagnostic, Place, Severity};
+use crate::language::Language;
 use crate::optics::Viewer;
 use crate::optics::grading::Asked;
 use crate::scene::Role;
@@ -49,6 +50,8 @@ pub struct Input<'a> {
     pub devices: &'a [Device<'a>],
     /// The exercise pages in the order of the book.
     pub pages: &'a [Page<'a>],
+    /// The language of the set: that of labels and of letters that are drawn.
+    pub language: Language,
     /// The author's own words, each once.
     pub texts: &'a [Text<'a>],
     /// The inks of each edition.
@@ -129,6 +132,8 @@ pub struct Text<'a> {
     pub text: &'a str,
     /// Where they are written.
     pub place: Option<Place>,
+    /// The language they are written in.
+    pub language: Language,
 }
 
 /// One finding of one rule.

@@ -25,6 +25,9 @@ pub const CAP_HEIGHT: f64 = 0.668;
 /// Design units in one em, the same in every bundled face.
 const UNITS_PER_EM: f64 = 1000.0;
 
+/// The licence of the bundled family, to go wherever its files go.
+pub const LICENCE: &str = include_str!("fonts/LICENSE_FONT");
+
 static REGULAR: &[u8] = include_bytes!("fonts/AtkinsonHyperlegibleNext_400Regular.ttf");
 static BOLD: &[u8] = include_bytes!("fonts/AtkinsonHyperlegibleNext_700Bold.ttf");
 

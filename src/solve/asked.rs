@@ -141,7 +141,7 @@ mod tests {
                 depth,
             },
             scaling: Scaling::ConstantAngle,
-            companions: Companions { watch: true, lock: true, number: Some(1), demand: false },
+            companions: Companions { watch: true, lock: true, number: Some(1), demand: None },
             solid: false,
             place: None,
         }

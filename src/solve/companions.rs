@@ -2,8 +2,8 @@
 //! stand at another depth; only its demand in words lies on the page, where it can be read without the target. Sizes are on the page and do not change with depth.
 
 use crate::outline;
-use crate::scene::{Companions, Eyes, Role, Shape};
-use crate::units::PrismDioptre;
+use crate::scene::{Companions, DemandWords, Eyes, Role, Shape};
+use crate::units::{PrismDioptre, plain};
 
 use super::{PathPoint, SolvedFeature, SolvedForm, Stand};
 
@@ -31,7 +31,7 @@ const WORDS_GAP: f64 = 2.6;
 /// base that demands are counted from.
 pub(super) fn of(
     target: &SolvedFeature,
-    companions: Companions,
+    companions: &Companions,
     page: Stand,
     base: PrismDioptre,
 ) -> Vec<SolvedFeature> {
@@ -62,12 +62,22 @@ pub(super) fn of(
         out.push(companion(target, "number", Role::Number, target.eyes, half_height + NUMBER_GAP + NUMBER / 2.0, form));
         half_height += NUMBER_GAP + NUMBER;
     }
-    if companions.demand {
-        let form = shaped(Shape::Text(target.stand.demand_words(base)), WORDS);
+    if let Some(words) = &companions.demand {
+        let form = shaped(Shape::Text(worded(words, target.stand.demand_from(base))), WORDS);
         let down = half_height + WORDS_GAP + WORDS / 2.0;
         out.push(SolvedFeature { stand: page, ..companion(target, "demand", Role::Number, Eyes::Both, down, form) });
     }
     out
+}
+
+/// A demand, pd, in words: "2 pd toward".
+fn worded(words: &DemandWords, demand: f64) -> String {
+    let [before, after] = match demand {
+        0.0 => return words.page.clone(),
+        demand if 0.0 < demand => &words.toward,
+        _ => &words.away,
+    };
+    format!("{before}{}{after}", plain(demand.abs(), 2).replace('.', words.decimal_mark))
 }
 
 /// The box of a target about its middle, mm, and the radius of the free circle inside it.

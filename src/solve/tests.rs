@@ -359,7 +359,7 @@ fn the_extent_is_that_of_the_drawn_size() {
 #[test]
 fn companions_ride_at_the_depth_of_their_target() {
     let mut feature = shape("near", Depth::Demand(PrismDioptre(2.0), Side::Toward));
-    feature.companions = Companions { watch: true, lock: true, number: Some(3), demand: false };
+    feature.companions = Companions { watch: true, lock: true, number: Some(3), demand: None };
     let solved = solve(&Scene { features: vec![feature] }, &viewer()).unwrap();
     let told: Vec<_> = solved.iter().map(|f| (f.id.as_str(), f.role, f.eyes)).collect();
     assert_eq!(

@@ -42,6 +42,11 @@ impl<'t> Document<'t> {
         Self { root }
     }
 
+    /// Everything in the file.
+    pub(super) fn root(&self) -> &DeTable<'t> {
+        self.root.get_ref()
+    }
+
     /// Opens a `[table]`; pushes where it is missing or written in another form.
     pub fn table<'a>(&'a self, reader: &mut Reader<'_>, spec: &'static TableSpec) -> Option<Table<'a>> {
         if !self.has(spec.name) {

@@ -62,27 +62,35 @@ pub struct Field {
     pub doc: &'static str,
     /// The words of the table's `form` key that it belongs to; empty for all.
     pub forms: &'static [&'static str],
+    /// Whether it holds words of the author that the reader of the book meets, so that they are translated.
+    pub said: bool,
 }
 
 impl Field {
     /// A key that must be there.
     pub const fn required(key: &'static str, takes: Takes, doc: &'static str) -> Self {
-        Self { key, takes, need: Need::Required, doc, forms: &[] }
+        Self { key, takes, need: Need::Required, doc, forms: &[], said: false }
     }
 
     /// A key that may be left out; the meaning of that is in its doc.
     pub const fn optional(key: &'static str, takes: Takes, doc: &'static str) -> Self {
-        Self { key, takes, need: Need::Optional, doc, forms: &[] }
+        Self { key, takes, need: Need::Optional, doc, forms: &[], said: false }
     }
 
     /// A key that holds `value`, a TOML value as an author would write it, where it is left out.
     pub const fn default(key: &'static str, takes: Takes, value: &'static str, doc: &'static str) -> Self {
-        Self { key, takes, need: Need::Default(value), doc, forms: &[] }
+        Self { key, takes, need: Need::Default(value), doc, forms: &[], said: false }
     }
 
     /// The same key, but one that may be left out.
     pub const fn left_out(mut self) -> Self {
         self.need = Need::Optional;
+        self
+    }
+
+    /// The same key, with words that the reader of the book meets.
+    pub const fn said(mut self) -> Self {
+        self.said = true;
         self
     }
 
@@ -162,6 +170,8 @@ pub enum Takes {
         /// The most.
         max: u32,
     },
+    /// A word, or a list of such words.
+    OneOrMore(&'static Takes),
     /// A value, or a ramp of such values over the levels.
     Ramp(&'static Takes),
     /// An inline table.
@@ -259,6 +269,7 @@ impl Takes {
             Takes::Share(limits) => format!("a share, {}", limits.words()),
             Takes::List { of, min, max } if min == max => format!("a list of {min}, each {}", of.words()),
             Takes::List { of, min, max } => format!("a list of {min} to {max}, each {}", of.words()),
+            Takes::OneOrMore(of) => format!("{}; or a list of them", of.words()),
             Takes::Ramp(of) => format!("{}; or a ramp", of.words()),
             Takes::Table(table) => {
                 let keys: Vec<_> = table.fields().map(|f| f.key).collect();
@@ -284,6 +295,7 @@ impl Takes {
             Takes::Prism(_) => "a prism demand in quotes".to_owned(),
             Takes::Share(_) => "a share in quotes".to_owned(),
             Takes::List { .. } => "a list".to_owned(),
+            Takes::OneOrMore(_) => "a word or a list of words".to_owned(),
             Takes::Ramp(of) => of.noun(),
             Takes::Flag | Takes::Choice(_) | Takes::Table(_) => self.words(),
         }
@@ -312,7 +324,7 @@ impl Takes {
             Takes::Depth => "\"2 pd toward\"".to_owned(),
             Takes::Point(_) => "[\"10 mm\", \"0 mm\"]".to_owned(),
             Takes::List { of, .. } => format!("[{}]", of.example()),
-            Takes::Ramp(of) => of.example(),
+            Takes::OneOrMore(of) | Takes::Ramp(of) => of.example(),
             Takes::Table(table) => {
                 let keys: Vec<_> = table.fields().map(|f| format!("{} = {}", f.key, f.takes.example())).collect();
                 format!("{{ {} }}", keys.join(", "))

@@ -9,9 +9,13 @@ pub mod colours;
 pub mod data;
 pub mod depth;
 pub mod document;
+pub mod editions;
 pub mod field;
+pub mod matrix;
+pub mod parts;
 pub mod picture;
 pub mod plan;
+pub mod publish;
 mod quantity;
 pub mod read;
 pub mod reader;
@@ -21,6 +25,7 @@ pub mod set;
 pub mod suggest;
 pub mod table;
 pub mod text;
+pub mod translation;
 pub mod viewer;
 
 use std::collections::BTreeMap;
@@ -33,7 +38,8 @@ use crate::plan::Practice;
 use crate::units::Ppi;
 
 pub use colours::{Accepted, Colours, MediumSource};
-pub use plan::Back;
+pub use parts::{Back, Front, Licence, Release};
+pub use publish::Publish;
 pub use quantity::Share;
 
 /// Everything in `set.toml`, checked.
@@ -65,8 +71,18 @@ pub struct SetSpec {
     pub gate: Option<String>,
     /// Over how many weeks and days its pages come, if it has a plan.
     pub plan: Option<read::Placed<Practice>>,
+    /// What a reader may do with it, if the author says so.
+    pub licence: Option<Licence>,
+    /// Its versions, the newest first; may be empty.
+    pub releases: Vec<Release>,
+    /// Where to write about errors.
+    pub contact: Option<String>,
+    /// The parts before its exercises, in the order of the book.
+    pub front: Vec<Front>,
     /// The parts after its exercises, in the order of the book.
     pub back: Vec<Back>,
+    /// What a bundle shows of it beforehand.
+    pub publish: Publish,
     /// The editions, at least one, with unique ids.
     pub editions: Vec<Edition>,
 }
@@ -96,7 +112,9 @@ pub struct Edition {
     pub text: TextSize,
     /// The hand that the reader writes with.
     pub hand: Hand,
-    /// Its `[[edition]]` header.
+    /// Whether the pages that need the `[gate]` are in it.
+    pub gated: bool,
+    /// Its `[[edition]]` or `[[matrix]]` header.
     pub place: Place,
 }
 

@@ -1,4 +1,4 @@
-//! `[plan]`: how long and how often the author would have the book practised; and which parts stand at its end.
+//! `[plan]`: how long and how often the author would have the book practised.
 
 use crate::diagnostics::{Diagnostic, codes};
 use crate::plan::{MOST_WEEKS, Practice};
@@ -6,7 +6,7 @@ use crate::units::Seconds;
 
 use super::document::Document;
 use super::field::{Field, TableForm, TableSpec, Takes, seconds};
-use super::read::{Placed, Word};
+use super::read::Placed;
 use super::reader::Reader;
 use super::table::Table;
 
@@ -43,36 +43,6 @@ pub const PLAN: TableSpec = TableSpec {
           days is a warning. Left out: the book has no plan.",
 };
 
-/// A part at the end of a book.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
-pub enum Back {
-    /// Which pages come when, and when to go on or back.
-    Plan,
-    /// Where the reader writes, day by day.
-    Log,
-    /// Every number of every page.
-    Professional,
-    /// The words of every exercise once more, in black only.
-    Words,
-}
-
-impl Back {
-    /// All of them, in the order of `BACK`.
-    pub const ALL: [Back; 4] = [Back::Plan, Back::Log, Back::Professional, Back::Words];
-
-    /// Those of a book with a plan that names none.
-    const WITH_PLAN: [Back; 3] = [Back::Plan, Back::Log, Back::Professional];
-}
-
-/// `back` of `[set]`.
-pub(super) const BACK: Field = Field::optional(
-    "back",
-    Takes::List { of: &Takes::Choice(&["plan", "log", "professional", "words"]), min: 0, max: 4 },
-    "Parts after the exercises, in this order: `plan`, which pages come when, only with a `[plan]`; `log`, to write into \
-     for 30 days; `professional`, every number of every page for an eye-care professional; `words`, the words of every \
-     exercise once more, in black only. Left out: the first three in a set with a `[plan]`, else none.",
-);
-
 /// Reads `[plan]`. `None`: a problem has been pushed; `Some(None)`: there is none.
 pub(super) fn read_plan(reader: &mut Reader<'_>, document: &Document<'_>) -> Option<Option<Placed<Practice>>> {
     if !document.has(PLAN.name) {
@@ -102,31 +72,4 @@ fn whole_seconds(reader: &mut Reader<'_>, table: &Table<'_>, key: &'static str) 
         return None;
     }
     Some(whole as u32)
-}
-
-/// Reads `back` of `[set]`; `planned` tells whether the file has a `[plan]`. `None`: a problem has been pushed.
-pub(super) fn read_back(reader: &mut Reader<'_>, set: &Table<'_>, planned: bool) -> Option<Vec<Back>> {
-    let Some(words): Option<Vec<Placed<Word>>> = set.maybe(reader, "back")? else {
-        return Some(if planned { Back::WITH_PLAN.to_vec() } else { Vec::new() });
-    };
-    let mut parts = Vec::new();
-    for Placed { value: Word(number), place } in words {
-        let part = *Back::ALL.get(number)?;
-        let problem = if parts.contains(&part) {
-            let message = format!("`back` lists {} twice", reader.written(place));
-            Diagnostic::error(codes::DUPLICATE, place, message)
-                .with_label("listed before")
-                .with_help("leave one of them out")
-        } else if part == Back::Plan && !planned {
-            Diagnostic::error(codes::MISSING_TABLE, place, "`back` lists `plan`, but the set has no `[plan]`")
-                .with_label("no plan to print")
-                .with_help("add `[plan]` with `weeks`, `days` and `minutes`, or leave `plan` out")
-        } else {
-            parts.push(part);
-            continue;
-        };
-        reader.push(problem);
-        return None;
-    }
-    Some(parts)
 }

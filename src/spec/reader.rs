@@ -10,6 +10,7 @@ use crate::diagnostics::{Diagnostic, Diagnostics, FileId, Place, Sources, codes}
 use super::field::TableSpec;
 use super::picture::Pictures;
 use super::read::{Raw, Read, Slot};
+use super::translation::Speech;
 
 /// Broken lines of one file that are quoted; past these a file is no TOML at all. Design choice.
 const MOST_SYNTAX: usize = 50;
@@ -30,9 +31,13 @@ pub struct Reader<'d> {
     pub key_hint: fn(&TableSpec, &str) -> Option<String>,
     /// Whether values stand without quotes, as in rows; what would mend them does too.
     pub(super) bare: bool,
+    /// Whether a problem is told once, however often its value is read.
+    pub(super) once: bool,
     /// Missing tables that an unknown one was taken for: they are not reported twice.
     pub(super) mended_tables: BTreeSet<&'static str>,
     ramps: Vec<RampSeen>,
+    /// The author's words that were read, and in which language they are wanted.
+    pub(super) speech: Speech<'d>,
     pictures: Option<&'d dyn Pictures>,
     /// How the ramps of the file stand to one another and to those of other files.
     pub plan: Plan,
@@ -105,8 +110,10 @@ impl<'d> Reader<'d> {
             family: Vec::new(),
             key_hint: |_, _| None,
             bare: false,
+            once: false,
             mended_tables: BTreeSet::new(),
             ramps: Vec::new(),
+            speech: Speech::default(),
             pictures: None,
             plan: Plan::default(),
         }
@@ -138,8 +145,9 @@ impl<'d> Reader<'d> {
         if self.bare {
             problem.replacement = problem.replacement.map(|text| text.trim_matches('"').to_owned());
         }
-        let echo = problem.place.is_some_and(|p| self.broken.contains(&self.line(p)));
-        if !echo {
+        let echo = problem.place.is_some_and(|p| p.file == self.file && self.broken.contains(&self.line(p)));
+        let told = || self.once && self.out.iter().any(|known| *known == problem);
+        if !echo && !told() {
             self.out.push(problem);
         }
     }
@@ -181,7 +189,7 @@ impl<'d> Reader<'d> {
 
     /// The bytes of the file at a place, as written.
     pub fn written(&self, place: Place) -> &'d str {
-        self.text().get(place.range()).unwrap_or("")
+        self.sources.text(place.file).get(place.range()).unwrap_or("")
     }
 
     /// The line of a place, from 1.
@@ -216,6 +224,14 @@ impl<'d> Reader<'d> {
         let mut ahead = Reader::new(self.sources, self.file, out);
         ahead.plan = self.plan.clone();
         ahead
+    }
+
+    /// Reads a value that stands in another file, whose problems and places are there.
+    pub(super) fn read_in<T: Read>(&mut self, file: FileId, slot: Slot<'_>, raw: Raw<'_>) -> Option<T> {
+        let home = std::mem::replace(&mut self.file, file);
+        let read = T::read(self, slot, raw);
+        self.file = home;
+        read
     }
 
     /// Notes a ramp, for the check that all have the same number of levels.

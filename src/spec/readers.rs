@@ -54,7 +54,8 @@ const OWN: &[Field] = &[
     Field::optional(
         "language",
         Takes::Choice(&Language::TAGS),
-        "Language of the built-in words. Left out: that of the set.",
+        "The language of their books, in place of that of the set; an edition in another language keeps it. It needs the \
+         author's words in it: see `[[translation]]`. Left out: that of the set.",
     ),
 ];
 
@@ -157,15 +158,21 @@ impl SetSpec {
     /// The set made over for a reader.
     pub fn made_for(&self, reader: &ReaderSpec) -> Self {
         let known = reader.known.or(self.known);
-        let worn = |edition: &Edition| match &reader.glasses {
-            Some(own) => Edition { glasses: worn(own, &edition.glasses), ..edition.clone() },
-            None => edition.clone(),
+        let language = reader.language.unwrap_or(self.language);
+        let worn = |edition: &Edition| {
+            let glasses = reader.glasses.as_ref().map(|own| worn(own, &edition.glasses));
+            let own = edition.language != self.language;
+            Edition {
+                glasses: glasses.unwrap_or_else(|| edition.glasses.clone()),
+                language: if own { edition.language } else { language },
+                ..edition.clone()
+            }
         };
         Self {
             // What a reader leaves out is known of the set, so there is always a viewer.
             viewer: known.viewer().unwrap_or(self.viewer),
             known,
-            language: reader.language.unwrap_or(self.language),
+            language,
             reader: Some(reader.id.clone()),
             editions: self.editions.iter().map(worn).collect(),
             ..self.clone()

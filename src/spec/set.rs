@@ -2,28 +2,29 @@
 
 use std::collections::BTreeMap;
 
-use crate::colour::{Glasses, Ground};
-use crate::diagnostics::{Diagnostic, Place, codes};
 use crate::language::Language;
 use crate::optics::Viewer;
 use crate::plan::Practice;
-use crate::units::{Mm, Ppi};
+use crate::units::Mm;
 
-use super::colours::{self, GlassesRead, InksRead, read_colours, read_glasses, read_inks};
-use super::data::{DataKind, DataRef};
+use super::colours::{self, InksRead, read_glasses, read_inks};
+use super::data::DataRef;
 use super::document::Document;
+use super::editions::{ANSWERS, EDITION, PLACES, Shared, read_editions};
 use super::field::{Field, TableForm, TableSpec, Takes};
-use super::plan::{BACK, PLAN, read_back, read_plan};
-use super::read::{Named, Placed, Word};
+use super::matrix::MATRIX;
+use super::parts::{
+    BACK, CONTACT, FRONT, LICENCE, Licence, RELEASE, Release, read_back, read_front, read_licence, read_releases,
+};
+use super::plan::{PLAN, read_plan};
+use super::publish::{PUBLISH, check_edition, read_publish};
+use super::read::{Named, Placed};
 use super::reader::{Reader, SeriesPart};
-use super::readers::{FOLDER, READER, ReadersRead};
+use super::readers::{READER, ReadersRead};
 use super::table::Table;
+use super::translation::{TRANSLATION, Translation, read_translations};
 use super::viewer::{Known, VIEWER, read_viewer};
-use super::{Answers, Edition, Formats, Hand, PageFormat, SetSpec, TextSize};
-
-/// Where the answers stand, in the order of [`PLACES`].
-const ANSWERS: Takes = Takes::Choice(&["turned", "file", "none"]);
-const PLACES: [Answers; 3] = [Answers::Turned, Answers::File, Answers::None];
+use super::{Edition, Publish, SetSpec};
 
 /// `[set]`.
 pub const SET: TableSpec = TableSpec {
@@ -31,8 +32,8 @@ pub const SET: TableSpec = TableSpec {
     form: TableForm::Single,
     groups: &[&[
         Field::required("id", Takes::Id, "Names the output folder and files."),
-        Field::required("title", Takes::Text(80), "Title of the book."),
-        Field::optional("summary", Takes::Text(300), "A sentence or two for the cover."),
+        Field::required("title", Takes::Text(80), "Title of the book.").said(),
+        Field::optional("summary", Takes::Text(300), "A sentence or two for the cover.").said(),
         Field::optional("author", Takes::Text(120), "Who made the set, for the cover."),
         Field::required("version", Takes::Version, "Version of the set, printed on every page."),
         Field::required("date", Takes::Date, "The only date that is ever printed. It must exist in the calendar."),
@@ -67,7 +68,9 @@ pub const SET: TableSpec = TableSpec {
             "Where the answers stand, if any page asks something: `turned` on the last pages, upside down; `file` in \
              files of their own, beside the book; `none` in `report.json` alone.",
         ),
+        FRONT,
         BACK,
+        CONTACT,
     ]],
     doc: "The book as a whole.",
 };
@@ -84,60 +87,6 @@ pub const GATE: TableSpec = TableSpec {
     doc: "Opens what is for an eye-care professional to decide: unequal eyes (`balance`), kinds that say so, and in \
           `[viewer]` the whole zone and a base. Left out: a set that asks for any of these is refused.",
 };
-
-/// `[[edition]]`.
-pub const EDITION: TableSpec = TableSpec {
-    name: "edition",
-    form: TableForm::Many,
-    groups: &[EDITION_KEYS, colours::MEDIUM_KEYS],
-    doc: "One way in which the set is issued. At least one, at most 20.",
-};
-
-const EDITION_KEYS: &[Field] = &[
-    Field::required("id", Takes::Id, "Names the folder of the edition; unique in the set."),
-    Field::required(
-        "page",
-        Takes::Choice(&["A4", "Letter", "16:9"]),
-        "Page format: 210 × 297 mm, 8.5 × 11 in, or a screen page of 320 × 180 mm.",
-    ),
-    Field::required("ground", Takes::Choice(&["white", "black"]), "Colour of the empty page: `white` for paper."),
-    Field::required("ppi", Takes::Count { min: 72, max: 1200 }, "Pixels per inch of the PNG pages."),
-    Field::optional(
-        "glasses",
-        Takes::Table(&colours::EDITION_GLASSES),
-        "Glasses of this edition. Left out: those of `[glasses]`.",
-    ),
-    Field::optional(
-        "inks",
-        Takes::Table(&colours::EDITION_INKS),
-        "What this edition asks of its inks, in place of the whole of `[inks]`.",
-    ),
-    Field::default(
-        "formats",
-        Takes::List { of: &Takes::Choice(&["pdf", "svg", "png"]), min: 1, max: 3 },
-        r#"["pdf", "svg", "png"]"#,
-        "What is written.",
-    ),
-    Field::optional("answers", ANSWERS, "Where the answers of this edition stand. Left out: as `[set]` says."),
-    Field::optional(
-        "language",
-        Takes::Choice(&Language::TAGS),
-        "The language of the words of this edition. Left out: that of the set.",
-    ),
-    Field::default(
-        "text",
-        Takes::Choice(&TextSize::NAMES),
-        r#""standard""#,
-        "How large the words are: `standard`, 12 pt, or `large`, 18 pt, with the words of an exercise on a sheet of their \
-         own. The art keeps its size, since its size is its depth.",
-    ),
-    Field::default(
-        "hand",
-        Takes::Choice(&Hand::NAMES),
-        r#""right""#,
-        "The hand that the reader writes with: for `left`, what is written into is mirrored. The art never is.",
-    ),
-];
 
 /// `[[series]]`.
 pub const SERIES: TableSpec = TableSpec {
@@ -158,12 +107,23 @@ pub const SERIES: TableSpec = TableSpec {
           own number of levels of it.",
 };
 
-/// The most editions of a set. Design choice.
-const MOST_EDITIONS: usize = 20;
-
 /// The tables of `set.toml`, in the order of the reference.
-pub const TABLES: &[&TableSpec] =
-    &[&SET, &VIEWER, &colours::GLASSES, &colours::INKS, &GATE, &PLAN, &SERIES, &EDITION, &READER];
+pub const TABLES: &[&TableSpec] = &[
+    &SET,
+    &VIEWER,
+    &colours::GLASSES,
+    &colours::INKS,
+    &GATE,
+    &PLAN,
+    &SERIES,
+    &PUBLISH,
+    &EDITION,
+    &MATRIX,
+    &TRANSLATION,
+    &READER,
+    &LICENCE,
+    &RELEASE,
+];
 
 /// What `set.toml` gives: the exercises can be read even where the rest is broken.
 #[derive(Debug, Clone)]
@@ -179,6 +139,8 @@ pub struct SetRead {
     pub gated: bool,
     /// Its readers, but for those in a file.
     pub readers: ReadersRead,
+    /// The files of its words in other languages.
+    pub translations: Vec<Translation>,
     /// Files of numbers that the set names: what they hold still has to be [applied](super::data::apply).
     pub data: Vec<DataRef>,
 }
@@ -195,10 +157,13 @@ pub fn read_set(reader: &mut Reader<'_>) -> SetRead {
     let exercises = head.as_ref().map(|t| read_exercises(reader, t)).unwrap_or_default();
     let answers = head.as_ref().and_then(|t| t.one_of(reader, "answers", &PLACES));
     let file = head.as_ref().and_then(|t| read_readers_file(reader, t));
-    let planned = document.has(PLAN.name);
-    let back = head.as_ref().and_then(|t| read_back(reader, t, planned));
-    let head = head.and_then(|t| read_head(reader, &t)).zip(back);
-    let head = head.map(|(head, back)| SetSpec { back, ..head });
+    let parts = head.as_ref().map(|t| (read_front(reader, t), read_back(reader, t, &document)));
+    let head = head.and_then(|t| read_head(reader, &t)).zip(parts);
+    let head = head.and_then(|(head, (front, back))| Some(SetSpec { front: front?, back: back?, ..head }));
+    let licence = read_licence(reader, &document);
+    let issued = head.as_ref().map(|head| (head.version.as_str(), head.date.as_str()));
+    let releases = read_releases(reader, &document, issued);
+    let head = head.and_then(|head| Some(SetSpec { licence: licence?, releases: releases?, ..head }));
     let gated = document.has(GATE.name);
     let known = document.table(reader, &VIEWER).and_then(|t| read_viewer(reader, t, gated));
     let glasses = document.table(reader, &colours::GLASSES).and_then(|t| read_glasses(reader, t));
@@ -208,22 +173,18 @@ pub fn read_set(reader: &mut Reader<'_>) -> SetRead {
     };
     let gate = read_gate(reader, &document);
     let plan = read_plan(reader, &document);
+    let publish = read_publish(reader, &document);
     let series = read_series(reader, &document);
     let mut data = Vec::new();
     let language = head.as_ref().map(|head| head.language);
+    let translations = read_translations(reader, &document, language);
     let shared = Shared { glasses, inks, answers, language };
     let editions = read_editions(reader, &document, &shared, &mut data);
     let readers = ReadersRead::tables(reader, &document, (known, gated), file, &mut data);
+    let publish = publish.filter(|publish| editions.as_ref().is_none_or(|all| check_edition(reader, publish, all)));
+    let head = head.zip(publish).map(|(head, publish)| SetSpec { publish, ..head });
     let set = assemble(head, known, (gate, plan), editions).filter(|_| series.is_some());
-    SetRead { set, exercises, series: series.unwrap_or_default(), gated, readers, data }
-}
-
-/// What editions take where they have none of their own.
-struct Shared {
-    glasses: Option<GlassesRead>,
-    inks: Option<InksRead>,
-    answers: Option<Answers>,
-    language: Option<Language>,
+    SetRead { set, exercises, series: series.unwrap_or_default(), gated, readers, translations, data }
 }
 
 fn assemble(
@@ -302,6 +263,7 @@ fn read_head(reader: &mut Reader<'_>, table: &Table<'_>) -> Option<SetSpec> {
     let title = table.get(reader, "title");
     let summary = table.maybe(reader, "summary");
     let author = table.maybe(reader, "author");
+    let contact = table.maybe(reader, "contact");
     let version = table.get(reader, "version");
     let date = table.get(reader, "date");
     let language = table.one_of(reader, "language", &Language::ALL);
@@ -320,130 +282,43 @@ fn read_head(reader: &mut Reader<'_>, table: &Table<'_>) -> Option<SetSpec> {
         reader: None,
         gate: None,
         plan: None,
+        licence: None,
+        releases: Vec::new(),
+        contact: contact?,
+        front: Vec::new(),
         back: Vec::new(),
+        publish: Publish::default(),
         editions: Vec::new(),
     })
 }
 
-fn read_editions(
-    reader: &mut Reader<'_>,
-    document: &Document<'_>,
-    shared: &Shared,
-    data: &mut Vec<DataRef>,
-) -> Option<Vec<Edition>> {
-    if !document.has("edition") {
-        document.table(reader, &EDITION);
-        return None;
-    }
-    let tables = document.tables(reader, &EDITION);
-    if let Some(extra) = tables.get(MOST_EDITIONS) {
-        let message = format!("a set has at most {MOST_EDITIONS} editions, found {}", tables.len());
-        let problem = Diagnostic::error(codes::LIST, extra.place(), message)
-            .with_label("one too many")
-            .with_help("split the set, or leave out editions");
-        reader.push(problem);
-    }
-    let mut names: BTreeMap<String, Place> = BTreeMap::new();
-    let mut of_set = Vec::new();
-    let mut editions = Vec::new();
-    for (index, table) in tables.into_iter().enumerate() {
-        if !table.has("glasses") {
-            of_set.push(index);
-        }
-        editions.push(read_edition(reader, table, index, shared, &mut names, data));
-    }
-    if let Some((path, words)) = shared.glasses.as_ref().and_then(|glasses| glasses.table.clone()) {
-        data.push(DataRef::new(path, DataKind::Filters(words), of_set));
-    }
-    if editions.is_empty() {
-        return None;
-    }
-    editions.into_iter().collect()
+/// What the set says of itself, in one language.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct SetWords {
+    /// Title of the book.
+    pub title: String,
+    /// One sentence for the cover.
+    pub summary: Option<String>,
+    /// What a reader may do with the book.
+    pub licence: Option<Licence>,
+    /// The versions, with what changed.
+    pub releases: Vec<Release>,
 }
 
-fn read_edition(
-    reader: &mut Reader<'_>,
-    mut table: Table<'_>,
-    index: usize,
-    shared: &Shared,
-    names: &mut BTreeMap<String, Place>,
-    data: &mut Vec<DataRef>,
-) -> Option<Edition> {
-    table.check_keys(reader);
-    let id: Option<Placed<String>> = table.get(reader, "id");
-    let id = id.and_then(|id| super::unique(reader, "edition id", id, names));
-    let id = id.and_then(|id| own_folder(reader, &table, id));
-    let page = table.one_of(reader, "page", &[PageFormat::A4, PageFormat::Letter, PageFormat::Wide]);
-    let ground = table.one_of(reader, "ground", &[Ground::White, Ground::Black]);
-    let ppi = table.get(reader, "ppi").map(Ppi);
-    let glasses = edition_glasses(reader, &table, index, shared, data);
-    let inks = match table.inline_table(reader, "inks") {
-        Some(Some(own)) => read_inks(reader, own),
-        Some(None) => shared.inks.clone(),
-        None => None,
-    };
-    let colour = read_colours(reader, &table, inks.clone().unwrap_or_default(), index, data);
-    let formats = read_formats(reader, &table);
-    let answers = if table.has("answers") { table.one_of(reader, "answers", &PLACES) } else { shared.answers };
-    let language = match table.has("language") {
-        true => table.one_of(reader, "language", &Language::ALL),
-        false => shared.language,
-    };
-    let text = table.one_of(reader, "text", &TextSize::ALL);
-    let hand = table.one_of(reader, "hand", &Hand::ALL);
-    let (id, page, ground, ppi) = (id?, page?, ground?, ppi?);
-    let (glasses, formats, place) = (glasses?, formats?, table.place());
-    inks?;
-    let (language, text, hand, answers) = (language?, text?, hand?, answers?);
-    Some(Edition { id, page, ground, glasses, colour: colour?, ppi, formats, answers, language, text, hand, place })
+/// Reads the words of `set.toml` alone, in the language of the reader. `None`: a problem has been pushed.
+pub fn read_words(reader: &mut Reader<'_>) -> Option<SetWords> {
+    reader.family = TABLES.to_vec();
+    let document = Document::parse(reader);
+    let table = document.table(reader, &SET)?;
+    let (title, summary) = (table.get(reader, "title"), table.maybe(reader, "summary"));
+    let (licence, releases) = (read_licence(reader, &document), read_releases(reader, &document, None));
+    Some(SetWords { title: title?, summary: summary?, licence: licence?, releases: releases? })
 }
 
-/// The folder of the charts of a set, beside those of its editions.
-pub const PLOT: &str = "plot";
-
-/// Keeps the name of an edition, or pushes that it is the folder of something else.
-fn own_folder(reader: &mut Reader<'_>, table: &Table<'_>, id: String) -> Option<String> {
-    let taken = [(FOLDER, "the sets of the readers have"), (PLOT, "the charts of the set have")];
-    let Some((_, whose)) = taken.into_iter().find(|(folder, _)| *folder == id) else { return Some(id) };
-    let message = format!("an edition cannot be `{id}`: {whose} that folder");
-    let problem = Diagnostic::error(codes::DUPLICATE, table.place_of(reader, "id"), message)
-        .with_label("taken")
-        .with_help("give the edition another name");
-    reader.push(problem);
-    None
-}
-
-/// The glasses of an edition: its own, or those of the set.
-fn edition_glasses(
-    reader: &mut Reader<'_>,
-    table: &Table<'_>,
-    index: usize,
-    shared: &Shared,
-    data: &mut Vec<DataRef>,
-) -> Option<Glasses> {
-    let Some(own) = table.inline_table(reader, "glasses")? else {
-        return shared.glasses.as_ref().map(|shared| shared.glasses.clone());
-    };
-    let GlassesRead { glasses, table } = read_glasses(reader, own)?;
-    data.extend(table.map(|(path, words)| DataRef::new(path, DataKind::Filters(words), vec![index])));
-    Some(glasses)
-}
-
-fn read_formats(reader: &mut Reader<'_>, table: &Table<'_>) -> Option<Formats> {
-    let words: Vec<Placed<Word>> = table.get(reader, "formats")?;
-    let mut formats = [false; 3];
-    for Placed { value: Word(number), place } in words {
-        let slot = formats.get_mut(number)?;
-        if *slot {
-            let message = format!("`formats` lists {} twice", reader.written(place));
-            let problem = Diagnostic::error(codes::DUPLICATE, place, message)
-                .with_label("listed before")
-                .with_help("leave one of them out");
-            reader.push(problem);
-            return None;
-        }
-        *slot = true;
+impl SetSpec {
+    /// The set in another language.
+    pub fn told(&self, language: Language, words: &SetWords) -> Self {
+        let SetWords { title, summary, licence, releases } = words.clone();
+        Self { language, title, summary, licence, releases, ..self.clone() }
     }
-    let [pdf, svg, png] = formats;
-    Some(Formats { pdf, svg, png })
 }

@@ -1,7 +1,8 @@
 //! A table and its keys, checked against the language: unknown, missing and misplaced keys.
 
-use std::collections::BTreeSet;
+use std::collections::{BTreeMap, BTreeSet};
 
+use toml::Spanned;
 use toml::de::{DeTable, DeValue};
 
 use crate::diagnostics::{Diagnostic, Place, codes};
@@ -11,6 +12,10 @@ use super::read::{Raw, Read, Slot, Word};
 use super::reader::Reader;
 use super::suggest::nearest;
 use super::text::shown;
+use super::translation::read_said;
+
+/// Values by their keys, from other tables of the same file.
+pub(super) type Layer<'a> = BTreeMap<&'a str, &'a Spanned<DeValue<'a>>>;
 
 /// A table of a file.
 #[derive(Debug)]
@@ -18,13 +23,61 @@ pub struct Table<'a> {
     spec: &'static TableSpec,
     entries: &'a DeTable<'a>,
     header: Place,
+    /// Values that stand in for what the table writes.
+    over: Layer<'a>,
+    /// Values of keys that the table leaves out.
+    under: Layer<'a>,
     /// Missing keys that an unknown key was taken for: they are not reported twice.
     mended: BTreeSet<&'static str>,
 }
 
 impl<'a> Table<'a> {
     pub(super) fn new(spec: &'static TableSpec, entries: &'a DeTable<'a>, header: Place) -> Self {
-        Self { spec, entries, header, mended: BTreeSet::new() }
+        Self { spec, entries, header, over: Layer::new(), under: Layer::new(), mended: BTreeSet::new() }
+    }
+
+    /// The same table with values of other tables: `over` in place of its own, `under` where it has none.
+    pub(super) fn layered(mut self, over: Layer<'a>, under: Layer<'a>) -> Self {
+        (self.over, self.under) = (over, under);
+        self
+    }
+
+    /// The same table as one that another header asks for.
+    pub(super) fn at(&self, header: Place) -> Self {
+        Self { mended: self.mended.clone(), ..Self::new(self.spec, self.entries, header) }
+    }
+
+    /// Takes keys that are missing as told: where they would come from is a problem of its own.
+    pub(super) fn forgive_missing(&mut self) {
+        self.mended.extend(self.spec.fields().map(|field| field.key));
+    }
+
+    /// Whether it writes nothing at all.
+    pub(super) fn is_empty(&self) -> bool {
+        self.entries.is_empty()
+    }
+
+    /// Every value that it writes itself, by key.
+    pub(super) fn written(&self) -> Layer<'a> {
+        self.entries.iter().map(|(key, value)| (&**key.get_ref(), value)).collect()
+    }
+
+    /// The value of a key: what stands in for it, what is written, or what stands below.
+    fn value(&self, key: &str) -> Option<&'a Spanned<DeValue<'a>>> {
+        let over = self.over.get(key).copied();
+        over.or_else(|| self.entries.get(key)).or_else(|| self.under.get(key).copied())
+    }
+
+    /// What tells it from the others of its form: the text of its first key.
+    fn name(&self) -> &'a str {
+        let first = self.spec.fields().next().and_then(|field| self.value(field.key));
+        first.and_then(|value| value.get_ref().as_str()).unwrap_or("")
+    }
+
+    /// The entries of a list that it writes, without any check.
+    pub(super) fn list(&self, key: &str) -> Vec<Raw<'a>> {
+        let list = self.value(key).and_then(|value| value.get_ref().as_array());
+        list.map(|list| list.iter().map(Raw::new).collect()).unwrap_or_default()
     }
 
     /// The table inside an inline table value, its keys checked.
@@ -46,12 +99,12 @@ impl<'a> Table<'a> {
 
     /// The bytes of the value of a key, or of the header where it is left out.
     pub fn place_of(&self, reader: &Reader<'_>, key: &str) -> Place {
-        self.entries.get(key).map_or(self.header, |value| Raw::new(value).place(reader))
+        self.value(key).map_or(self.header, |value| Raw::new(value).place(reader))
     }
 
     /// Whether the key is written.
     pub fn has(&self, key: &str) -> bool {
-        self.entries.contains_key(key)
+        self.value(key).is_some()
     }
 
     /// Pushes every key that the table does not have.
@@ -105,7 +158,9 @@ impl<'a> Table<'a> {
     /// The same with something else to take than the language says; for ramps, which are tables of what they ramp.
     pub fn get_as<T: Read>(&self, reader: &mut Reader<'_>, key: &'static str, takes: &Takes) -> Option<T> {
         let slot = Slot { key, takes, entry: false };
-        match (self.entries.get(key), self.spec.field(key)?.need) {
+        let field = self.spec.field(key)?;
+        match (self.value(key), field.need) {
+            (Some(value), _) if field.said => read_said(reader, (self.spec, self.name()), slot, Raw::new(value)),
             (Some(value), _) => T::read(reader, slot, Raw::new(value)),
             (None, Need::Default(text)) => reader.read_default(slot, text, self.header),
             (None, _) => {
@@ -140,7 +195,7 @@ impl<'a> Table<'a> {
 
     /// An inline table that may be left out, as for [`Table::maybe`]; its keys are not checked yet.
     pub fn inline_table(&self, reader: &mut Reader<'_>, key: &'static str) -> Option<Option<Table<'a>>> {
-        let Some(value) = self.entries.get(key) else { return Some(None) };
+        let Some(value) = self.value(key) else { return Some(None) };
         let Takes::Table(spec) = self.spec.field(key)?.takes else { return None };
         open(reader, spec, Raw::new(value)).map(Some)
     }

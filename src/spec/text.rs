@@ -106,9 +106,13 @@ fn days_in(year: u32, month: u32) -> u32 {
 /// A path must stay in the folder of the set, and the stem must be a name: it becomes the id of the exercise.
 fn check_file(text: &str) -> Result<(), Wrong> {
     let seen = shown(text);
-    check_inside(text, "exercise files stay in the folder of the set; give the path from there")?;
+    check_inside(text, "files of a set stay in its folder; give the path from there")?;
     let Some(stem) = text.rsplit('/').next().and_then(|name| name.strip_suffix(".toml")) else {
-        return wrong(format!("is `{seen}`, not a `.toml` file"), "not `.toml`", "exercise files end in `.toml`");
+        return wrong(
+            format!("is `{seen}`, not a `.toml` file"),
+            "not `.toml`",
+            "give the path of a file that ends in `.toml`",
+        );
     };
     if is_id(stem) {
         return Ok(());
@@ -116,7 +120,7 @@ fn check_file(text: &str) -> Result<(), Wrong> {
     let help = format!(
         "name the file with `a`-`z`, `0`-`9` and `-`, starting with a letter or digit, at most {ID_LENGTH} characters"
     );
-    wrong(format!("is `{seen}`: `{}` cannot name an exercise", shown(stem)), "not a name", help)
+    wrong(format!("is `{seen}`: `{}` is not a name", shown(stem)), "not a name", help)
 }
 
 /// A file of numbers must stay in the folder of the set.

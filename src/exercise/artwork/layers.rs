@@ -4,6 +4,7 @@ use std::collections::BTreeMap;
 use std::sync::Arc;
 
 use crate::diagnostics::{Diagnostic, Place, codes};
+use crate::language::Tongue;
 use crate::scene::{
     At, Companions, Depth, Eyes, Feature, Form, Part, Picture, Role, Scaling, Scene, Shape, Side, Size, Strand,
 };
@@ -160,7 +161,7 @@ impl Draws for Layers {
     }
 
     fn draw(&self, rung: &Rung<'_>) -> Drawn {
-        Drawn::plain(self.scene(rung.level), self.words(rung.level))
+        Drawn::plain(self.scene(rung.level), self.words(rung.level, rung.tongue))
     }
 }
 
@@ -369,41 +370,31 @@ impl Layers {
     }
 
     /// The words of one level.
-    fn words(&self, level: u32) -> Words {
-        let on = |side: Option<Side>| -> Vec<&str> {
-            let there = self.layers.iter().filter(|layer| layer.depth.at(level).side() == side);
-            there.map(|layer| layer.part.drawing.name.as_str()).collect()
-        };
-        let said = |names: Vec<&str>, where_to: &str| -> Option<String> {
-            match names.as_slice() {
-                [] => None,
-                [one] => Some(format!("The {} {where_to}.", one.replace('-', " "))),
-                [one, other] => {
-                    Some(format!("The {} and the {} {where_to}.", one.replace('-', " "), other.replace('-', " ")))
-                }
-                more => Some(format!("{} parts {where_to}.", more.len())),
-            }
-        };
-        let see: Vec<String> = [
-            said(on(Some(Side::Toward)), "in front of the page"),
-            said(on(None), "on the page"),
-            said(on(Some(Side::Away)), "behind the page"),
-        ]
-        .into_iter()
-        .flatten()
-        .collect();
+    fn words(&self, level: u32, tongue: &Tongue) -> Words {
+        let see = [(Some(Side::Toward), "layers-front"), (None, "layers-page"), (Some(Side::Away), "layers-behind")];
+        let see: Vec<String> =
+            see.into_iter().filter_map(|(side, id)| self.parts_on(level, side, id, tongue)).collect();
         Words {
-            goal: format!("See each part of the {} at its own depth.", self.name),
+            goal: tongue.tell("layers-goal", &[("picture", (&self.name).into())]),
             setup: String::new(),
             steps: vec![
-                "Look at the picture as you would look out of a window.".to_owned(),
-                "Let your eyes go to the part that seems nearest. Wait until it is single.".to_owned(),
-                "Go on to the part behind it, and so to the back. Then come forward again.".to_owned(),
-                words::check_step(self.watch, "Check that", "are there."),
-                "Do this five times, then look far away.".to_owned(),
+                tongue.say("layers-look"),
+                tongue.say("layers-nearest"),
+                tongue.say("layers-back"),
+                words::check_there(self.watch, tongue),
+                tongue.say("layers-repeat"),
             ],
-            see: words::with_marks(see.join(" "), self.watch),
-            one_part: words::one_part(self.watch),
+            see: words::with_marks(see.join(" "), self.watch, tongue),
+            one_part: words::one_part(self.watch, tongue),
         }
+    }
+
+    /// Which parts stand on a side of the page, told by this message; `None` where there are none.
+    fn parts_on(&self, level: u32, side: Option<Side>, id: &str, tongue: &Tongue) -> Option<String> {
+        let there = self.layers.iter().filter(|layer| layer.depth.at(level).side() == side);
+        let names: Vec<String> = there.map(|layer| layer.part.drawing.name.replace('-', " ")).collect();
+        let first = names.first()?;
+        let second = names.get(1).unwrap_or(first);
+        Some(tongue.tell(id, &[("n", names.len().into()), ("first", first.into()), ("second", second.into())]))
     }
 }

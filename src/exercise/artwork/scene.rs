@@ -3,6 +3,7 @@
 use std::collections::BTreeMap;
 
 use crate::diagnostics::{Diagnostic, Place, codes};
+use crate::language::Tongue;
 use crate::scene::{At, Companions, Depth, Eyes, Feature, Form, Relief, Role, Scaling, Scene, Strand, Vertex};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableForm, TableSpec, Takes, mm};
@@ -145,7 +146,7 @@ impl Draws for Stage {
     }
 
     fn draw(&self, rung: &Rung<'_>) -> Drawn {
-        Drawn::plain(self.scene(rung), self.words())
+        Drawn::plain(self.scene(rung), self.words(rung.tongue))
     }
 }
 
@@ -287,9 +288,9 @@ impl Stage {
     }
 
     /// The rows of what one eye alone sees; the other words are the author's.
-    fn words(&self) -> Words {
+    fn words(&self, tongue: &Tongue) -> Words {
         let watch = self.targets.iter().any(|target| target.watch);
-        Words { one_part: words::one_part(watch), ..Words::default() }
+        Words { one_part: words::one_part(watch, tongue), ..Words::default() }
     }
 }
 

@@ -7,6 +7,7 @@
 
 use crate::chance::Dice;
 use crate::diagnostics::{Diagnostic, Place, codes};
+use crate::language::Tongue;
 use crate::scene::{At, Companions, Depth, Eyes, Feature, Form, Role, Scaling, Shape, Side, Size};
 use crate::spec::field::{Field, Takes, mm};
 use crate::spec::read::{Placed, Word};
@@ -305,21 +306,20 @@ pub(super) fn sign(dice: &mut Dice) -> f64 {
 }
 
 /// What it means when one eye's part is missing, on a page of questions.
-pub(super) fn one_part() -> Vec<(String, String)> {
-    words::one_part(true)
+pub(super) fn one_part(tongue: &Tongue) -> Vec<(String, String)> {
+    words::one_part(true, tongue)
 }
 
-/// The first and the last step of every choice page.
-pub(super) const CHECK: &str = "Check that the bar and the wedge in the middle are both there.";
-pub(super) const REST: &str = "After every three, look far away for five seconds.";
+/// The first step of every choice page, and that for the eyes' rest.
+pub(super) const CHECK: &str = "choice-check";
+pub(super) const REST: &str = "choice-rest";
 
 /// What should be seen on a choice page, and what the page is not.
-pub(super) fn see(see: &str) -> String {
-    format!("{see} This is practice, not a test of your eyes.")
+pub(super) fn see(see: &str, tongue: &Tongue) -> String {
+    format!("{see} {}", tongue.say("choice-no-test"))
 }
 
 /// What the pass mark means.
-pub(super) fn score_step(pass: &Pass) -> String {
-    let Pass { right, of, .. } = pass;
-    format!("Then look at the key: {right} of {of} right is more than luck.")
+pub(super) fn score_step(pass: &Pass, tongue: &Tongue) -> String {
+    tongue.tell("choice-score", &[("right", pass.right.into()), ("of", pass.of.into())])
 }

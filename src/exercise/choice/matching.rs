@@ -5,6 +5,7 @@
 
 use crate::chance::Dice;
 use crate::diagnostics::{Diagnostic, Place, codes};
+use crate::language::Tongue;
 use crate::scene::{At, Depth, Eyes, Feature, Form, Role, Scene, Strand};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableForm, TableSpec, Takes, mm};
@@ -129,7 +130,7 @@ impl Draws for Match {
             });
         }
         let quiz = Quiz { questions, pass: Some(self.pass) };
-        Drawn { quiz: Some(quiz), ..Drawn::plain(Scene { features }, self.words()) }
+        Drawn { quiz: Some(quiz), ..Drawn::plain(Scene { features }, self.words(rung.tongue)) }
     }
 }
 
@@ -198,19 +199,19 @@ impl Match {
         board::label(format!("{}-post-{number}-number", item + 1), &number, NUMBER, below)
     }
 
-    fn words(&self) -> Words {
+    fn words(&self, tongue: &Tongue) -> Words {
         Words {
-            goal: "Find the post that stands as deep as the single one above it.".to_owned(),
+            goal: tongue.say("match-goal"),
             setup: String::new(),
             steps: vec![
-                board::CHECK.to_owned(),
-                "In group 1, look at the single post, then along the five below it.".to_owned(),
-                "Which of the five stands as deep? Write down its number. Not sure? Guess.".to_owned(),
-                board::REST.to_owned(),
-                board::score_step(&self.pass),
+                tongue.say(board::CHECK),
+                tongue.say("match-look"),
+                tongue.say("match-ask"),
+                tongue.say(board::REST),
+                board::score_step(&self.pass, tongue),
             ],
-            see: board::see("Five posts at five depths, and one above them as deep as one of the five."),
-            one_part: board::one_part(),
+            see: board::see(&tongue.say("match-see"), tongue),
+            one_part: board::one_part(tongue),
         }
     }
 }

@@ -5,6 +5,7 @@
 //! each eye finds every shape of a row as likely to the left of its place as to the right, whichever is the odd one.
 
 use crate::chance::Dice;
+use crate::language::Tongue;
 use crate::scene::{Scene, Strand};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableForm, TableSpec, Takes};
@@ -94,7 +95,7 @@ impl Draws for Odd {
             features: (0..self.choices).map(|shape| board::shape_id(item, shape)).collect(),
         };
         let questions = (0..).zip(&answers).map(question).collect();
-        Drawn { quiz: Some(Quiz { questions, pass: Some(self.pass) }), ..Drawn::plain(scene, self.words()) }
+        Drawn { quiz: Some(Quiz { questions, pass: Some(self.pass) }), ..Drawn::plain(scene, self.words(rung.tongue)) }
     }
 }
 
@@ -125,22 +126,21 @@ impl Odd {
         }
     }
 
-    fn words(&self) -> Words {
-        let name = words::shape_name(&self.look.shape);
+    fn words(&self, tongue: &Tongue) -> Words {
+        let shape = words::shape_noun(&self.look.shape, tongue);
+        let of_shape = |id: &str| tongue.tell(id, &[("shape", (&shape).into())]);
         Words {
-            goal: format!("In each group, find the {name} that stands at another depth."),
+            goal: of_shape("odd-goal"),
             setup: String::new(),
             steps: vec![
-                board::CHECK.to_owned(),
-                format!("In group 1, one {name} stands nearer or farther than the rest."),
-                "Write down its letter. Not sure? Guess.".to_owned(),
-                board::REST.to_owned(),
-                board::score_step(&self.pass),
+                tongue.say(board::CHECK),
+                of_shape("odd-look"),
+                tongue.say("odd-write"),
+                tongue.say(board::REST),
+                board::score_step(&self.pass, tongue),
             ],
-            see: board::see(&format!(
-                "Groups of {name}s, one in each before or behind the rest. Uneven gaps tell nothing."
-            )),
-            one_part: board::one_part(),
+            see: board::see(&of_shape("odd-see"), tongue),
+            one_part: board::one_part(tongue),
         }
     }
 }

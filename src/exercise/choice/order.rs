@@ -4,6 +4,7 @@
 //! `board::spread`. Sizes are equal, or drawn by lot whatever the depth, so that size tells nothing at all.
 
 use crate::chance::Dice;
+use crate::language::Tongue;
 use crate::scene::{Scene, Side, Strand};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableForm, TableSpec, Takes};
@@ -110,7 +111,7 @@ impl Draws for Order {
             self.item(&mut scene, &mut dice, board, (rung.level, item, &ranks));
             questions.push(self.question(item, &ranks));
         }
-        Drawn { quiz: Some(Quiz { questions, pass: Some(self.pass) }), ..Drawn::plain(scene, self.words()) }
+        Drawn { quiz: Some(Quiz { questions, pass: Some(self.pass) }), ..Drawn::plain(scene, self.words(rung.tongue)) }
     }
 }
 
@@ -184,24 +185,25 @@ impl Order {
         }
     }
 
-    fn words(&self) -> Words {
-        let name = words::shape_name(&self.look.shape);
-        let sizes = match self.sizes {
-            Sizes::Equal => "All have the same size.",
-            Sizes::Drawn => "Sizes tell nothing: a large one may be far.",
+    fn words(&self, tongue: &Tongue) -> Words {
+        let shape = words::shape_noun(&self.look.shape, tongue);
+        let of_shape = |id: &str| tongue.tell(id, &[("shape", (&shape).into())]);
+        let see = match self.sizes {
+            Sizes::Equal => "order-see-equal",
+            Sizes::Drawn => "order-see-drawn",
         };
         Words {
-            goal: format!("Put the {name}s of each group in order, from far to near."),
+            goal: of_shape("order-goal"),
             setup: String::new(),
             steps: vec![
-                board::CHECK.to_owned(),
-                "In group 1, which stands farthest from you? Which comes next?".to_owned(),
-                "Write the letters from far to near. Not sure? Guess.".to_owned(),
-                board::REST.to_owned(),
-                board::score_step(&self.pass),
+                tongue.say(board::CHECK),
+                tongue.say("order-ask"),
+                tongue.say("order-write"),
+                tongue.say(board::REST),
+                board::score_step(&self.pass, tongue),
             ],
-            see: board::see(&format!("Groups of {name}s, each {name} at its own depth. {sizes}")),
-            one_part: board::one_part(),
+            see: board::see(&of_shape(see), tongue),
+            one_part: board::one_part(tongue),
         }
     }
 }

@@ -5,6 +5,7 @@
 //! at a drawn distance from the post, so that its sideways place tells one eye little: see `board::spread`.
 
 use crate::chance::Dice;
+use crate::language::Tongue;
 use crate::scene::{At, Depth, Eyes, Feature, Form, Role, Scene, Side as DepthSide, Strand};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableForm, TableSpec, Takes};
@@ -57,7 +58,8 @@ shape = "diamond"
 step = { values = ["1600 arcsec toward", "800 arcsec toward"] }
 "#;
 
-const CHOICES: [&str; 2] = ["near", "far"];
+/// What may be answered: ids of messages.
+const CHOICES: [&str; 2] = ["side-near", "side-far"];
 const COLUMNS: u32 = 4;
 /// From the left edge of an item to its post, mm.
 const POST_AT: f64 = 10.5;
@@ -86,6 +88,7 @@ impl Draws for Side {
         let answers = board::balanced(&mut Dice::new(&format!("{}/answers", rung.key)), self.pass.of, 2);
         let mut dice = Dice::new(&format!("{}/places", rung.key));
         let mut features: Vec<Feature> = board::watch_marks().into();
+        let choices = CHOICES.map(|id| rung.tongue.say(id));
         let mut questions = Vec::new();
         for (item, &answer) in (0..).zip(&answers) {
             let id = item + 1;
@@ -94,13 +97,13 @@ impl Draws for Side {
             features.extend(self.post(board, item));
             questions.push(Question {
                 id: id.to_string(),
-                choices: CHOICES.map(str::to_owned).to_vec(),
-                answer: CHOICES[answer as usize % 2].to_owned(),
+                choices: choices.to_vec(),
+                answer: choices[answer as usize % 2].clone(),
                 features: vec![format!("{id}-shape"), format!("{id}-post")],
             });
         }
         let quiz = Quiz { questions, pass: Some(self.pass) };
-        Drawn { quiz: Some(quiz), ..Drawn::plain(Scene { features }, self.words()) }
+        Drawn { quiz: Some(quiz), ..Drawn::plain(Scene { features }, self.words(rung.tongue)) }
     }
 }
 
@@ -143,22 +146,21 @@ impl Side {
         ]
     }
 
-    fn words(&self) -> Words {
-        let name = words::shape_name(&self.look.shape);
+    fn words(&self, tongue: &Tongue) -> Words {
+        let shape = words::shape_noun(&self.look.shape, tongue);
+        let of_shape = |id: &str| tongue.tell(id, &[("shape", (&shape).into())]);
         Words {
-            goal: format!("Tell whether each {name} stands nearer or farther than its post."),
+            goal: of_shape("side-goal"),
             setup: String::new(),
             steps: vec![
-                board::CHECK.to_owned(),
-                "Look at post 1 until its three strokes are in one line.".to_owned(),
-                format!("Is the {name} nearer than its post, or farther? Write it down. Not sure? Guess."),
-                board::REST.to_owned(),
-                board::score_step(&self.pass),
+                tongue.say(board::CHECK),
+                tongue.say("side-look"),
+                of_shape("side-ask"),
+                tongue.say(board::REST),
+                board::score_step(&self.pass, tongue),
             ],
-            see: board::see(&format!(
-                "Straight posts on the page. Some {name}s float before their post, some lie behind it."
-            )),
-            one_part: board::one_part(),
+            see: board::see(&of_shape("side-see"), tongue),
+            one_part: board::one_part(tongue),
         }
     }
 }

@@ -5,6 +5,7 @@ use crate::exercise::quiz::{Question, Quiz};
 use crate::exercise::ramp::Ramp;
 use crate::exercise::words::Words;
 use crate::exercise::{Body, COMMON, Drawn, Draws, Kind, Rung, exercise_table};
+use crate::language::Tongue;
 use crate::scene::{Depth, Direction, Effort, Relief, Scene, Strand, Surface};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableForm, TableSpec, Takes};
@@ -91,13 +92,13 @@ impl Draws for Board {
             Relief::Between { from: self.far.at(rung.level), to: self.near.at(rung.level), share: Surface::Tilt(edge) };
         let question = Question {
             id: "1".to_owned(),
-            choices: Direction::ALL.map(|side| side.name().to_owned()).to_vec(),
-            answer: edge.name().to_owned(),
+            choices: words::ways(rung.tongue),
+            answer: words::way(edge, rung.tongue),
             features: vec!["dots".to_owned()],
         };
         let scene = Scene { features: self.dots.with_relief(rung, relief) };
         let quiz = Some(Quiz { questions: vec![question], pass: None });
-        Drawn { effort: Effort::cued(0), quiz, ..Drawn::plain(scene, words()) }
+        Drawn { effort: Effort::cued(0), quiz, ..Drawn::plain(scene, words(rung.tongue)) }
     }
 }
 
@@ -113,19 +114,17 @@ fn read(reader: &mut Reader<'_>, document: &Document<'_>, exercise: &Table<'_>) 
 }
 
 /// The words; they are the same on every level and give nothing away.
-fn words() -> Words {
+fn words(tongue: &Tongue) -> Words {
     Words {
-        goal: "Feel how a board of dots tilts, and tell which edge is near.".to_owned(),
+        goal: tongue.say("board-goal"),
         setup: String::new(),
         steps: vec![
-            words::FRAME_STEP.to_owned(),
-            words::wait_step("the dots lie on a tilted board"),
-            "Write down which edge is nearest: up, right, down or left.".to_owned(),
-            words::REST_STEP.to_owned(),
+            tongue.say(words::FRAME_STEP),
+            tongue.say("board-wait"),
+            tongue.say("board-write"),
+            tongue.say(words::REST_STEP),
         ],
-        see: words::with_frame(
-            "A flat board of dots that tilts. One edge comes toward you, the edge across goes away.",
-        ),
-        one_part: words::one_part(),
+        see: words::with_frame(&tongue.say("board-see"), tongue),
+        one_part: words::one_part(tongue),
     }
 }

@@ -51,7 +51,7 @@ pub const FIGURE: TableSpec = TableSpec {
             "Its outline. All are filled with dots but the `ring`: its line is a fifth of its size.",
         ),
         Field::optional("file", Takes::Picture("svg"), "The picture of `shape = \"drawing\"`; of no other shape."),
-        Field::optional("text", Takes::Text(12), "The letters of `shape = \"text\"`; of no other shape."),
+        Field::optional("text", Takes::Text(12), "The letters of `shape = \"text\"`; of no other shape.").said(),
         Field::required(
             "size",
             Takes::Ramp(&Takes::Size { length: mm(8.0, 150.0), angle: deg(1.0, 22.0) }),
@@ -103,7 +103,6 @@ fn read(
     let label = crate::spec::unique(reader, "label", label, labels);
     let shape = target::read_shape(reader, &table);
     let (size, at, depth) = (table.get(reader, "size"), table.get(reader, "at"), table.get(reader, "depth"));
-    let shape = shape.map(|shape| if shape == Shape::Ring { ring() } else { shape });
     Some(Figure { label: label?, shape: shape?, size: size?, at: at?, depth: depth? })
 }
 
@@ -115,7 +114,9 @@ impl Figure {
 
     /// The figure on a level.
     pub fn on(&self, level: u32) -> DotFigure {
-        flat(self.label.clone(), self.shape.clone(), self.at, self.size.at(level), self.depth.at(level))
+        // A ring needs room for dots in its line.
+        let shape = if self.shape == Shape::Ring { ring() } else { self.shape.clone() };
+        flat(self.label.clone(), shape, self.at, self.size.at(level), self.depth.at(level))
     }
 }
 

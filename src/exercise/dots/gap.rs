@@ -6,6 +6,7 @@ use crate::exercise::quiz::{Pass, Question, Quiz};
 use crate::exercise::ramp::Ramp;
 use crate::exercise::words::Words;
 use crate::exercise::{Body, COMMON, Drawn, Draws, Kind, Rung, exercise_table};
+use crate::language::Tongue;
 use crate::scene::{At, Depth, Direction, Effort, Scene, Shape, Size, Strand};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableForm, TableSpec, Takes, deg, mm};
@@ -120,8 +121,8 @@ impl Draws for Gap {
             .map(|(n, (side, at))| figure::flat(format!("ring-{n}"), Shape::OpenRing(*side), at, size, depth.clone()));
         let features = self.dots.with_figures(rung, self.ground.at(rung.level), figures.collect(), &numbers);
         let effort = Effort::cued(self.dots.cue.at(rung.level));
-        let quiz = Some(Quiz { questions: questions(&gaps), pass: self.pass });
-        Drawn { effort, quiz, ..Drawn::plain(Scene { features }, self.words()) }
+        let quiz = Some(Quiz { questions: questions(&gaps, rung.tongue), pass: self.pass });
+        Drawn { effort, quiz, ..Drawn::plain(Scene { features }, self.words(rung.tongue)) }
     }
 }
 
@@ -134,11 +135,11 @@ fn deal(rings: u32, dice: &mut Dice) -> Vec<Direction> {
     gaps
 }
 
-fn questions(gaps: &[Direction]) -> Vec<Question> {
+fn questions(gaps: &[Direction], tongue: &Tongue) -> Vec<Question> {
     let question = |(number, side): (u32, &Direction)| Question {
         id: number.to_string(),
-        choices: Direction::ALL.map(|side| side.name().to_owned()).to_vec(),
-        answer: side.name().to_owned(),
+        choices: words::ways(tongue),
+        answer: words::way(*side, tongue),
         features: vec![format!("ring-{number}")],
     };
     (1..).zip(gaps).map(question).collect()
@@ -256,34 +257,19 @@ impl Gap {
     }
 
     /// The words; they are the same on every level and give nothing away.
-    fn words(&self) -> Words {
-        let many = 1 < self.rings;
-        let (goal, wait, write, see) = if many {
-            (
-                "See where each hidden ring is open.",
-                "rings stand out",
-                "For each number write up, right, down or left.",
-                format!("{} rings at another depth than the dots around them. Each has one gap.", self.rings),
-            )
-        } else {
-            (
-                "See where the hidden ring is open.",
-                "a ring stands out",
-                "Write down where its gap is: up, right, down or left.",
-                "A ring at another depth than the dots around it. It has one gap.".to_owned(),
-            )
-        };
+    fn words(&self, tongue: &Tongue) -> Words {
+        let of_rings = |id: &str| tongue.tell(id, &[("n", self.rings.into())]);
         Words {
-            goal: goal.to_owned(),
+            goal: of_rings("gap-goal"),
             setup: String::new(),
             steps: vec![
-                words::FRAME_STEP.to_owned(),
-                words::wait_step(wait),
-                write.to_owned(),
-                words::REST_STEP.to_owned(),
+                tongue.say(words::FRAME_STEP),
+                of_rings("gap-wait"),
+                of_rings("gap-write"),
+                tongue.say(words::REST_STEP),
             ],
-            see: words::with_frame(&see),
-            one_part: words::one_part(),
+            see: words::with_frame(&of_rings("gap-see"), tongue),
+            one_part: words::one_part(tongue),
         }
     }
 }

@@ -3,8 +3,9 @@
 use std::cmp::Ordering;
 
 use crate::exercise::ramp::Ramp;
-use crate::exercise::words::{Words, shape_name};
+use crate::exercise::words::{Words, shape_noun};
 use crate::exercise::{Body, COMMON, Drawn, Draws, Kind, Rung, exercise_table};
+use crate::language::Tongue;
 use crate::scene::{Depth, Effort, Scene, Strand};
 use crate::spec::document::Document;
 use crate::spec::field::{TableForm, TableSpec};
@@ -76,7 +77,7 @@ impl Draws for Hidden {
         let figures = self.figures.iter().map(|figure| figure.on(rung.level)).collect();
         let features = self.dots.with_figures(rung, self.ground.at(rung.level), figures, &Numbers::default());
         let effort = Effort::cued(self.dots.cue.at(rung.level));
-        Drawn { effort, ..Drawn::plain(Scene { features }, self.words(rung.level)) }
+        Drawn { effort, ..Drawn::plain(Scene { features }, self.words(rung.level, rung.tongue)) }
     }
 }
 
@@ -91,38 +92,40 @@ fn read(reader: &mut Reader<'_>, document: &Document<'_>, _exercise: &Table<'_>)
 }
 
 impl Hidden {
-    fn words(&self, level: u32) -> Words {
-        let ground = self.ground.at(level);
-        let nearer: Vec<Option<Ordering>> =
-            self.figures.iter().map(|figure| depths::compare(&figure.depth.at(level), &ground)).collect();
-        let alike = nearer.first().copied().flatten().filter(|first| nearer.iter().all(|other| *other == Some(*first)));
-        let many = 1 < self.figures.len();
-        let names: Vec<String> = self.figures.iter().map(|f| format!("a {}", shape_name(&f.shape))).collect();
-        let side = match alike {
-            None if many => "some in front of the other dots, some behind them",
-            side => words::against_the_rest(side),
-        };
-        let see = match names.len() {
-            1..=3 => capital(&format!("{} {side}.", words::list(&names))),
-            count => format!("{count} shapes, {side}."),
-        };
-        let (goal, wait, follow) = if many {
-            ("shapes", "shapes stand out", "each shape")
-        } else {
-            ("shape", "a shape stands out", "the shape")
-        };
+    fn words(&self, level: u32, tongue: &Tongue) -> Words {
+        let of_count = |id: &str| tongue.tell(id, &[("n", self.figures.len().into())]);
         Words {
-            goal: format!("Find the {goal} that only two eyes together can see."),
+            goal: of_count("hidden-goal"),
             setup: String::new(),
             steps: vec![
-                words::FRAME_STEP.to_owned(),
-                words::wait_step(wait),
-                format!("Follow the edge of {follow} with your eyes."),
-                words::REST_STEP.to_owned(),
+                tongue.say(words::FRAME_STEP),
+                of_count("hidden-wait"),
+                of_count("hidden-follow"),
+                tongue.say(words::REST_STEP),
             ],
-            see: words::with_frame(&see),
-            one_part: words::one_part(),
+            see: words::with_frame(&self.see(level, tongue), tongue),
+            one_part: words::one_part(tongue),
         }
+    }
+
+    /// What stands out, and where against the other dots.
+    fn see(&self, level: u32, tongue: &Tongue) -> String {
+        let ground = self.ground.at(level);
+        let mut sides = self.figures.iter().map(|figure| depths::compare(&figure.depth.at(level), &ground));
+        let first = sides.next().flatten();
+        let alike = first.filter(|_| sides.all(|other| other == first));
+        let id = match alike {
+            Some(Ordering::Greater) => "hidden-see-front",
+            Some(Ordering::Less) => "hidden-see-behind",
+            None if 1 < self.figures.len() => "hidden-see-mixed",
+            _ => "hidden-see-either",
+        };
+        let one = |figure: &Figure| shape_noun(&figure.shape, tongue).form("a").to_owned();
+        let shapes = match self.figures.len() {
+            1..=3 => tongue.list(&self.figures.iter().map(one).collect::<Vec<_>>()),
+            count => tongue.tell("hidden-shapes", &[("n", count.into())]),
+        };
+        tongue.tell(id, &[("shapes", capital(&shapes).into())])
     }
 }
 

@@ -7,6 +7,7 @@ use crate::exercise::quiz::{Question, Quiz};
 use crate::exercise::ramp::Ramp;
 use crate::exercise::words::Words;
 use crate::exercise::{Body, COMMON, Drawn, Draws, Kind, Rung, exercise_table};
+use crate::language::Tongue;
 use crate::scene::{Depth, Effort, Relief, Scene, Strand, Surface};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableForm, TableSpec, Takes};
@@ -82,6 +83,10 @@ ground = "page"
 crest = "700 arcsec toward"
 "#;
 
+/// The goal, what to wait for, what to count and what should be seen: ids of messages.
+const HILLS: [&str; 4] = ["hills-goal", "hills-wait", "hills-count", "hills-see"];
+const HOLLOWS: [&str; 4] = ["hollows-goal", "hollows-wait", "hollows-count", "hollows-see"];
+
 impl Draws for Hills {
     fn levels(&self) -> Option<u32> {
         self.crest.levels().or(self.ground.levels()).or(self.dots.levels())
@@ -112,7 +117,7 @@ impl Draws for Hills {
         };
         let scene = Scene { features: self.dots.with_relief(rung, relief) };
         let quiz = Some(Quiz { questions: vec![question], pass: None });
-        Drawn { effort: Effort::cued(0), quiz, ..Drawn::plain(scene, self.words()) }
+        Drawn { effort: Effort::cued(0), quiz, ..Drawn::plain(scene, self.words(rung.tongue)) }
     }
 }
 
@@ -140,19 +145,19 @@ fn read(reader: &mut Reader<'_>, document: &Document<'_>, exercise: &Table<'_>) 
 
 impl Hills {
     /// The words; they are the same on every level and give nothing away.
-    fn words(&self) -> Words {
-        let (name, how) = if self.rise { ("hills", "rise toward you") } else { ("hollows", "sink away from you") };
+    fn words(&self, tongue: &Tongue) -> Words {
+        let [goal, wait, count, see] = if self.rise { HILLS } else { HOLLOWS };
         Words {
-            goal: format!("Count the long {name} that only two eyes together can see."),
+            goal: tongue.say(goal),
             setup: String::new(),
             steps: vec![
-                words::FRAME_STEP.to_owned(),
-                words::wait_step(&format!("the {name} stand out")),
-                format!("Look slowly from left to right. Count the {name}, 1 to {MOST}, and write the number down."),
-                words::REST_STEP.to_owned(),
+                tongue.say(words::FRAME_STEP),
+                tongue.say(wait),
+                tongue.tell(count, &[("most", MOST.into())]),
+                tongue.say(words::REST_STEP),
             ],
-            see: words::with_frame(&format!("Long, smooth {name} that run from top to bottom and {how}.")),
-            one_part: words::one_part(),
+            see: words::with_frame(&tongue.say(see), tongue),
+            one_part: words::one_part(tongue),
         }
     }
 }

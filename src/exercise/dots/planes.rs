@@ -8,6 +8,7 @@ use crate::exercise::quiz::{Question, Quiz};
 use crate::exercise::ramp::Ramp;
 use crate::exercise::words::Words;
 use crate::exercise::{Body, COMMON, Drawn, Draws, Kind, Rung, exercise_table};
+use crate::language::Tongue;
 use crate::scene::{At, Depth, DotFigure, Effort, Scene, Size, Strand};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableForm, TableSpec, Takes};
@@ -125,7 +126,7 @@ impl Draws for Planes {
         let features = self.dots.with_figures(rung, self.ground.at(rung.level), figures, &numbers);
         let quiz = self.asks.then(|| quiz(&dealt));
         let effort = Effort::cued(self.dots.cue.at(rung.level));
-        Drawn { effort, quiz, ..Drawn::plain(Scene { features }, self.words()) }
+        Drawn { effort, quiz, ..Drawn::plain(Scene { features }, self.words(rung.tongue)) }
     }
 }
 
@@ -220,28 +221,27 @@ impl Planes {
     }
 
     /// The words; they are the same on every level and give nothing away.
-    fn words(&self) -> Words {
-        let count = self.depths.len();
-        let lie = match self.form {
-            PlanesForm::Row => "side by side",
-            PlanesForm::Nest => "one inside the other",
+    fn words(&self, tongue: &Tongue) -> Words {
+        let see = match self.form {
+            PlanesForm::Row => "planes-see-row",
+            PlanesForm::Nest => "planes-see-nest",
         };
         let task = match (self.asks, self.form) {
-            (true, _) => "Write the numbers in order, from the nearest plane to the farthest.",
-            (false, PlanesForm::Row) => "Step with your eyes from plane to plane, there and back, five times.",
-            (false, PlanesForm::Nest) => "Step with your eyes from the outside in and back, five times.",
+            (true, _) => "planes-order",
+            (false, PlanesForm::Row) => "planes-step-row",
+            (false, PlanesForm::Nest) => "planes-step-nest",
         };
         Words {
-            goal: "Feel how each plane of dots stands at its own depth.".to_owned(),
+            goal: tongue.say("planes-goal"),
             setup: String::new(),
             steps: vec![
-                words::FRAME_STEP.to_owned(),
-                words::wait_step("the planes come apart"),
-                task.to_owned(),
-                words::REST_STEP.to_owned(),
+                tongue.say(words::FRAME_STEP),
+                tongue.say("planes-wait"),
+                tongue.say(task),
+                tongue.say(words::REST_STEP),
             ],
-            see: words::with_frame(&format!("{count} flat planes of dots, {lie}, each at its own depth.")),
-            one_part: words::one_part(),
+            see: words::with_frame(&tongue.tell(see, &[("n", self.depths.len().into())]), tongue),
+            one_part: words::one_part(tongue),
         }
     }
 }

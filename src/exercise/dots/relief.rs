@@ -5,6 +5,7 @@ use std::sync::Arc;
 use crate::exercise::ramp::Ramp;
 use crate::exercise::words::Words;
 use crate::exercise::{Body, COMMON, Drawn, Draws, Kind, Rung, exercise_table};
+use crate::language::Tongue;
 use crate::scene::{Depth, Effort, Grid, Relief as Surfaced, Scene, Strand, Surface};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableForm, TableSpec, Takes};
@@ -81,7 +82,7 @@ impl Draws for Relief {
             share: Surface::Grid(self.map.clone()),
         };
         let scene = Scene { features: self.dots.with_relief(rung, relief) };
-        Drawn { effort: Effort::cued(0), ..Drawn::plain(scene, words()) }
+        Drawn { effort: Effort::cued(0), ..Drawn::plain(scene, words(rung.tongue)) }
     }
 }
 
@@ -95,17 +96,17 @@ fn read(reader: &mut Reader<'_>, document: &Document<'_>, _exercise: &Table<'_>)
 }
 
 /// The words; they are the same for every picture, for nobody knows what an author has drawn.
-fn words() -> Words {
+fn words(tongue: &Tongue) -> Words {
     Words {
-        goal: "Find the high and the low places that only two eyes together can see.".to_owned(),
+        goal: tongue.say("relief-goal"),
         setup: String::new(),
         steps: vec![
-            words::FRAME_STEP.to_owned(),
-            words::wait_step("the dots rise and sink"),
-            "Let your eyes wander from the nearest place to the farthest and back, five times.".to_owned(),
-            words::REST_STEP.to_owned(),
+            tongue.say(words::FRAME_STEP),
+            tongue.say("relief-wait"),
+            tongue.say("relief-wander"),
+            tongue.say(words::REST_STEP),
         ],
-        see: words::with_frame("A landscape of dots with near and far places."),
-        one_part: words::one_part(),
+        see: words::with_frame(&tongue.say("relief-see"), tongue),
+        one_part: words::one_part(tongue),
     }
 }

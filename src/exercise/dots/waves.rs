@@ -3,6 +3,7 @@
 use crate::exercise::ramp::Ramp;
 use crate::exercise::words::Words;
 use crate::exercise::{Body, COMMON, Drawn, Draws, Kind, Rung, exercise_table};
+use crate::language::Tongue;
 use crate::scene::{Depth, Effort, Relief, Scene, Strand, Surface};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableForm, TableSpec, Takes};
@@ -87,7 +88,7 @@ impl Draws for Waves {
             share: Surface::Waves { count, down: self.down },
         };
         let scene = Scene { features: self.dots.with_relief(rung, relief) };
-        Drawn { effort: Effort::cued(0), ..Drawn::plain(scene, self.words(count)) }
+        Drawn { effort: Effort::cued(0), ..Drawn::plain(scene, self.words(count, rung.tongue)) }
     }
 }
 
@@ -103,20 +104,20 @@ fn read(reader: &mut Reader<'_>, document: &Document<'_>, _exercise: &Table<'_>)
 }
 
 impl Waves {
-    fn words(&self, count: u32) -> Words {
-        let way = if self.down { "from top to bottom" } else { "from left to right" };
-        let waves = if count == 1 { "One smooth wave".to_owned() } else { format!("{count} smooth waves") };
+    fn words(&self, count: u32, tongue: &Tongue) -> Words {
+        let (follow, see) =
+            if self.down { ("waves-follow-down", "waves-see-down") } else { ("waves-follow-right", "waves-see-right") };
         Words {
-            goal: "Feel how a field of dots rises and falls.".to_owned(),
+            goal: tongue.say("waves-goal"),
             setup: String::new(),
             steps: vec![
-                words::FRAME_STEP.to_owned(),
-                words::wait_step("the dots rise and fall"),
-                format!("Follow the waves with your eyes {way} and back, five times."),
-                words::REST_STEP.to_owned(),
+                tongue.say(words::FRAME_STEP),
+                tongue.say("waves-wait"),
+                tongue.say(follow),
+                tongue.say(words::REST_STEP),
             ],
-            see: words::with_frame(&format!("{waves} {way}, as on quiet water.")),
-            one_part: words::one_part(),
+            see: words::with_frame(&tongue.tell(see, &[("n", count.into())]), tongue),
+            one_part: words::one_part(tongue),
         }
     }
 }

@@ -1,48 +1,38 @@
-//! Words that pages of dots share: what the frame tells, and what to do where nothing shows.
+//! Words that pages of dots share: what the frame tells, what to do where nothing shows, and the sides of a page.
 
-use std::cmp::Ordering;
+use crate::exercise::words;
+use crate::language::Tongue;
+use crate::scene::Direction;
 
 /// What to look for before the dots: the frame tells whether both eyes take part.
-pub const FRAME_STEP: &str = "Look softly at the middle. Check that the frame is whole all round.";
-
-/// Where to wait and what for.
-pub fn wait_step(what: &str) -> String {
-    format!("Wait up to half a minute, until {what}.")
-}
+pub const FRAME_STEP: &str = "dots-frame";
 
 /// The last step.
-pub const REST_STEP: &str = "Then look far away for five seconds.";
+pub const REST_STEP: &str = "dots-rest";
 
 /// What should be seen, with the frame that tells of both eyes.
-pub fn with_frame(see: &str) -> String {
-    format!("{see} The frame is whole all round: both eyes take part.")
+pub fn with_frame(see: &str, tongue: &Tongue) -> String {
+    format!("{see} {}", tongue.say("dots-whole"))
 }
 
 /// What it means when one eye's part is missing, or when nothing stands out.
-pub fn one_part() -> Vec<(String, String)> {
-    [
-        ("every second dash", "One eye has dropped out. Blink, look far away, try again."),
-        ("flat dots", "Look at the frame and wait. Still flat? Take an easier page."),
-        ("two frames", "Rest, then go one page easier."),
-    ]
-    .map(|(seen, then)| (seen.to_owned(), then.to_owned()))
-    .to_vec()
+pub fn one_part(tongue: &Tongue) -> Vec<(String, String)> {
+    let rows =
+        [("dots-one-eye", "dots-one-eye-then"), ("dots-flat", "dots-flat-then"), ("dots-double", "kinds-easier")];
+    words::say_rows(&rows, tongue)
 }
 
-/// Where something seems to stand against the dots around it.
-pub fn against_the_rest(nearer: Option<Ordering>) -> &'static str {
-    match nearer {
-        Some(Ordering::Greater) => "in front of the other dots",
-        Some(Ordering::Less) => "behind the other dots, as if seen through a hole",
-        _ => "in front of the other dots or behind them",
-    }
+/// A side of the page in a word.
+pub fn way(side: Direction, tongue: &Tongue) -> String {
+    tongue.say(match side {
+        Direction::Up => "way-up",
+        Direction::Right => "way-right",
+        Direction::Down => "way-down",
+        Direction::Left => "way-left",
+    })
 }
 
-/// "one star", "a star, a disc and a square".
-pub fn list(names: &[String]) -> String {
-    match names.split_last() {
-        Some((last, [])) => last.clone(),
-        Some((last, rest)) => format!("{} and {last}", rest.join(", ")),
-        None => String::new(),
-    }
+/// All sides of the page, in the order of [`Direction::ALL`]: what a question of sides lets choose from.
+pub fn ways(tongue: &Tongue) -> Vec<String> {
+    Direction::ALL.map(|side| way(side, tongue)).to_vec()
 }

@@ -1,6 +1,7 @@
 //! `columns`: lines of text at stepped depths, so that reading down a column leads toward the reader or away.
 
 use crate::diagnostics::{Diagnostic, Place, codes};
+use crate::language::Tongue;
 use crate::scene::{Depth, Eyes, Feature, Scene, Strand};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableForm, TableSpec, Takes};
@@ -69,7 +70,8 @@ const COLUMN: TableSpec = TableSpec {
     name: "column",
     form: TableForm::Many,
     groups: &[&[
-        Field::required("lines", Takes::List { of: &Takes::Text(40), min: 2, max: 12 }, "Its lines, from the top."),
+        Field::required("lines", Takes::List { of: &Takes::Text(40), min: 2, max: 12 }, "Its lines, from the top.")
+            .said(),
         Field::required("first", Takes::Ramp(&Takes::Depth), "How deep its first line stands."),
         Field::required("last", Takes::Ramp(&Takes::Depth), "How deep its last line stands."),
     ]],
@@ -99,7 +101,7 @@ impl Draws for Columns {
     }
 
     fn draw(&self, rung: &Rung<'_>) -> Drawn {
-        Drawn::plain(self.scene(rung.level), self.words())
+        Drawn::plain(self.scene(rung.level), self.words(rung.tongue))
     }
 }
 
@@ -148,21 +150,18 @@ impl Columns {
         Scene { features: self.columns.iter().enumerate().flat_map(draw).collect() }
     }
 
-    fn words(&self) -> Words {
+    fn words(&self, tongue: &Tongue) -> Words {
         Words {
-            goal: "Read down the page while each line asks a little more of your eyes than the one above.".to_owned(),
+            goal: tongue.say("columns-goal"),
             setup: String::new(),
             steps: vec![
-                "Start at the first line. Wait until it is single and clear.".to_owned(),
-                words::check_step(self.marks, "Check that", "are there, above and below."),
-                "Read aloud, line by line. Wait at each line until it is clear.".to_owned(),
-                "At the end look far away for five seconds. Do this three times.".to_owned(),
+                tongue.say("columns-start"),
+                tongue.tell("columns-check", &[words::marks(self.marks)]),
+                tongue.say("columns-aloud"),
+                tongue.say("columns-rest"),
             ],
-            see: words::with_marks(
-                "Single, clear lines that step forward or back as you read down.".to_owned(),
-                self.marks,
-            ),
-            one_part: words::one_part(self.marks),
+            see: words::with_marks(tongue.say("columns-see"), self.marks, tongue),
+            one_part: words::one_part(self.marks, tongue),
         }
     }
 }

@@ -1,10 +1,9 @@
 //! `dealt`: rows of words whose letters are dealt to the left eye, the right eye or both by lot. Only both eyes together
 //! can read them; the key says what each eye had.
 
-use std::fmt::Write as _;
-
 use crate::chance::Dice;
 use crate::diagnostics::{Diagnostic, Place, codes};
+use crate::language::Tongue;
 use crate::outline;
 use crate::scene::{Depth, Eye, Eyes, Feature, Role, Scene, Shape, Strand};
 use crate::spec::document::Document;
@@ -72,7 +71,8 @@ const EXERCISE: TableSpec = exercise_table(&[
             "words",
             Takes::List { of: &Takes::Text(14), min: 1, max: 8 },
             "The words, one a row, each of 3 letters or more. Left out: words without a meaning are made by lot.",
-        ),
+        )
+        .said(),
         Field::default(
             "rows",
             Takes::Count { min: 1, max: 8 },
@@ -132,8 +132,11 @@ impl Draws for Dealt {
 
     fn draw(&self, rung: &Rung<'_>) -> Drawn {
         let rows = self.rows(rung);
-        let questions = (1..).zip(&rows).map(|(number, row)| question(number, row)).collect();
-        Drawn { quiz: Some(Quiz { questions, pass: None }), ..Drawn::plain(self.scene(&rows, rung.level), words()) }
+        let questions = (1..).zip(&rows).map(|(number, row)| question(number, row, rung.tongue)).collect();
+        Drawn {
+            quiz: Some(Quiz { questions, pass: None }),
+            ..Drawn::plain(self.scene(&rows, rung.level), words(rung.tongue))
+        }
     }
 }
 
@@ -182,6 +185,13 @@ impl Row {
     /// Its width in heights of a capital.
     fn width(&self) -> f64 {
         outline::line_box(&self.word).width() + TRACKING * (self.deal.len() as f64 - 1.0)
+    }
+
+    /// The letters that an eye has of it, with a point for each of the others.
+    fn seen_by(&self, eye: Eye) -> String {
+        let mut deal = self.deal.iter();
+        let mut is_seen = |character| character == ' ' || deal.next().is_some_and(|eyes| eyes.include(eye));
+        self.word.chars().map(|character| if is_seen(character) { character } else { '·' }).collect()
     }
 }
 
@@ -258,35 +268,31 @@ fn deal(dice: &mut Dice, letters: usize) -> Vec<Eyes> {
 }
 
 /// What a row asks, and what each eye alone had of it: "lantern: left l·nt··n, right ·an·er·".
-fn question(number: u32, row: &Row) -> Question {
-    let mut answer = format!("{}:", row.word);
-    for (eye, name) in [(Eye::Left, " left "), (Eye::Right, ", right ")] {
-        answer.push_str(name);
-        let mut deal = row.deal.iter();
-        for character in row.word.chars() {
-            let seen = character == ' ' || deal.next().is_some_and(|eyes| eyes.include(eye));
-            let _ = write!(answer, "{}", if seen { character } else { '·' });
-        }
-    }
+fn question(number: u32, row: &Row, tongue: &Tongue) -> Question {
+    let answer = tongue.tell(
+        "dealt-answer",
+        &[
+            ("word", (&row.word).into()),
+            ("left", row.seen_by(Eye::Left).into()),
+            ("right", row.seen_by(Eye::Right).into()),
+        ],
+    );
     let features = (0..row.deal.len()).map(|index| letter_id(number, index)).collect();
     Question { id: number.to_string(), choices: Vec::new(), answer, features }
 }
 
-fn words() -> Words {
+fn words(tongue: &Tongue) -> Words {
     Words {
-        goal: "Read words whose letters are shared out between your eyes.".to_owned(),
+        goal: tongue.say("dealt-goal"),
         setup: String::new(),
         steps: vec![
-            "Look at the first letter of a row until it is clear.".to_owned(),
-            "Read the row aloud, letter by letter, or write it down.".to_owned(),
-            format!("Go on to the last row, then look far away. {}", words::BRIEF),
-            "Look up the rows in the answer key: it says which eye had which letter.".to_owned(),
+            tongue.say("dealt-first"),
+            tongue.say("dealt-aloud"),
+            tongue.say("dealt-last"),
+            tongue.say("dealt-key"),
         ],
-        see: "Rows of whole words, all letters side by side, none missing.".to_owned(),
-        one_part: words::rows(&[
-            ("some letters", "The key says which eye had those that you missed. Blink, look far away, read again."),
-            ("letters that come and go", "The eyes take turns. Rest, then go one page easier."),
-        ]),
+        see: tongue.say("dealt-see"),
+        one_part: words::say_rows(&[("dealt-only-some", "dealt-some"), ("dealt-only-turns", "dealt-turns")], tongue),
     }
 }
 
@@ -330,7 +336,7 @@ mod tests {
     #[test]
     fn the_key_holds_what_each_eye_had() {
         for (number, row) in (1..).zip(rows(listed(&["harbour", "the pier", "anchor"]), "quay")) {
-            let question = question(number, &row);
+            let question = question(number, &row, Tongue::of(Language::En));
             let (word, deal) = question.answer.split_once(": left ").unwrap();
             let (left, right) = deal.split_once(", right ").unwrap();
             let both: String = left.chars().zip(right.chars()).map(|(l, r)| if l == '·' { r } else { l }).collect();

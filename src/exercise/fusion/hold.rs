@@ -1,6 +1,7 @@
 //! `hold`: one large target held single and clear at one demand; a ramp over levels makes a slow slide from page to page.
 
-use crate::scene::{Effort, Scene, Side, Strand};
+use crate::language::Tongue;
+use crate::scene::{Effort, Scene, Strand};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableForm, TableSpec, Takes, seconds};
 use crate::spec::reader::Reader;
@@ -77,7 +78,10 @@ impl Draws for Hold {
     }
 
     fn draw(&self, rung: &Rung<'_>) -> Drawn {
-        Drawn { effort: Effort::held(self.hold), ..Drawn::plain(self.scene(rung.level), self.words(rung.level)) }
+        Drawn {
+            effort: Effort::held(self.hold),
+            ..Drawn::plain(self.scene(rung.level), self.words(rung.level, rung.tongue))
+        }
     }
 }
 
@@ -96,24 +100,22 @@ impl Hold {
     }
 
     /// The words of one level.
-    fn words(&self, level: u32) -> Words {
-        let name = words::shape_name(&self.target.shape);
-        let see = match self.target.depth.at(level).side() {
-            Some(Side::Toward) => format!("One {name} that seems to float in front of the page."),
-            Some(Side::Away) => format!("One {name} that seems to lie behind the page, as if seen through a window."),
-            None => format!("One {name}, flat on the page."),
-        };
+    fn words(&self, level: u32, tongue: &Tongue) -> Words {
+        let shape = words::shape_noun(&self.target.shape, tongue);
+        let side = words::side(self.target.depth.at(level).side());
+        let see = tongue.tell("hold-see", &[("shape", (&shape).into()), side]);
+        let shape = [("shape", (&shape).into())];
         Words {
-            goal: format!("Keep one {name} single and clear while your eyes hold still."),
+            goal: tongue.tell("hold-goal", &shape),
             setup: String::new(),
             steps: vec![
-                format!("Look softly at the {name} until you see only one."),
-                words::check_step(self.target.watch, "Check that", "are both there."),
-                format!("Hold it single and clear for {}.", words::seconds(self.hold)),
-                format!("Look far away for five seconds. Do this {}.", words::times(self.repeats)),
+                tongue.tell("hold-look", &shape),
+                words::check_both(self.target.watch, tongue),
+                tongue.tell("hold-hold", &[words::time(self.hold, tongue)]),
+                tongue.tell("hold-rest", &[words::times(self.repeats, tongue)]),
             ],
-            see: words::with_marks(see, self.target.watch),
-            one_part: words::one_part(self.target.watch),
+            see: words::with_marks(see, self.target.watch, tongue),
+            one_part: words::one_part(self.target.watch, tongue),
         }
     }
 }

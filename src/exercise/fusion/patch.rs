@@ -2,7 +2,8 @@
 
 use crate::chance::Dice;
 use crate::diagnostics::Place;
-use crate::scene::{Depth, Eyes, Feature, Role, Scene, Shape, Side, Strand};
+use crate::language::Tongue;
+use crate::scene::{Depth, Eyes, Feature, Role, Scene, Shape, Strand};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableSpec, Takes, mm};
 use crate::spec::reader::Reader;
@@ -81,7 +82,7 @@ impl Draws for Patch {
     }
 
     fn draw(&self, rung: &Rung<'_>) -> Drawn {
-        Drawn::plain(self.scene(rung), self.words(rung.level))
+        Drawn::plain(self.scene(rung), self.words(rung.level, rung.tongue))
     }
 }
 
@@ -123,25 +124,13 @@ impl Patch {
         strokes
     }
 
-    fn words(&self, level: u32) -> Words {
-        let place = match self.depth.at(level).side() {
-            Some(Side::Toward) => "in front of the page",
-            Some(Side::Away) => "behind the page",
-            None => "flat on the page",
-        };
+    fn words(&self, level: u32, tongue: &Tongue) -> Words {
         Words {
-            goal: "Keep one disc single and clear while its border holds your eyes together.".to_owned(),
+            goal: tongue.say("patch-goal"),
             setup: String::new(),
-            steps: vec![
-                "Look at the rough border first. Let it become one.".to_owned(),
-                "Now look into the open middle of the disc. Check that the bar and the wedge are both there."
-                    .to_owned(),
-                format!("Hold it for ten seconds, then look far away. Do this three times. {}", words::BRIEF),
-            ],
-            see: format!(
-                "One clear disc, {place}, in a rough border. In its middle a bar and a wedge, both at the same time."
-            ),
-            one_part: words::one_part(true),
+            steps: vec![tongue.say("patch-border"), tongue.say("patch-middle"), tongue.say("patch-hold")],
+            see: tongue.tell("patch-see", &[words::side(self.depth.at(level).side())]),
+            one_part: words::one_part(true, tongue),
         }
     }
 }

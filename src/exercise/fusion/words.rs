@@ -1,6 +1,7 @@
 //! `words`: a word or a few short lines at one depth, read by both eyes.
 
 use crate::diagnostics::Place;
+use crate::language::Tongue;
 use crate::scene::{Depth, Eyes, Role, Scene, Side, Strand};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableSpec, Takes};
@@ -46,7 +47,8 @@ pub const KIND: Kind = Kind {
 const EXERCISE: TableSpec = exercise_table(&[
     COMMON,
     &[
-        Field::required("lines", Takes::List { of: &Takes::Text(40), min: 1, max: 8 }, "The lines, from the top."),
+        Field::required("lines", Takes::List { of: &Takes::Text(40), min: 1, max: 8 }, "The lines, from the top.")
+            .said(),
         lines::SIZE,
         lines::LARGE,
         Field::required("depth", Takes::Ramp(&Takes::Depth), "How deep they stand."),
@@ -74,7 +76,7 @@ impl Draws for Lettering {
     }
 
     fn draw(&self, rung: &Rung<'_>) -> Drawn {
-        Drawn::plain(self.scene(rung.level), self.words(rung.level))
+        Drawn::plain(self.scene(rung.level), self.words(rung.level, rung.tongue))
     }
 }
 
@@ -120,24 +122,24 @@ impl Lettering {
         Scene { features }
     }
 
-    fn words(&self, level: u32) -> Words {
-        let name = if self.lines.len() == 1 { "words" } else { "lines" };
+    fn words(&self, level: u32, tongue: &Tongue) -> Words {
+        let lines = [("lines", self.lines.len().into())];
         let see = match self.depth.at(level).side() {
-            Some(Side::Toward) => format!("Single, clear {name} that seem to float in front of the page."),
-            Some(Side::Away) => format!("Single, clear {name} that seem to lie behind the page."),
-            None => format!("Single, clear {name}, flat on the page."),
+            Some(Side::Toward) => tongue.tell("words-see-toward", &lines),
+            Some(Side::Away) => tongue.tell("words-see-away", &lines),
+            None => tongue.tell("words-see-page", &lines),
         };
         Words {
-            goal: format!("Read {name} with both eyes while they stay single and clear."),
+            goal: tongue.tell("words-goal", &lines),
             setup: String::new(),
             steps: vec![
-                "Look softly at the middle of the page until the letters are single.".to_owned(),
-                words::check_step(self.marks, "Check that", "are both there."),
-                "Read aloud, slowly, letter by letter if need be.".to_owned(),
-                "Look far away for five seconds. Do this five times.".to_owned(),
+                tongue.say("words-middle"),
+                words::check_both(self.marks, tongue),
+                tongue.say("words-aloud"),
+                tongue.say("words-rest"),
             ],
-            see: words::with_marks(see, self.marks),
-            one_part: words::one_part(self.marks),
+            see: words::with_marks(see, self.marks, tongue),
+            one_part: words::one_part(self.marks, tongue),
         }
     }
 }

@@ -4,6 +4,7 @@
 //! A tint would be halftoned in print, and its dots are edges of their own: weight alone goes down.
 
 use crate::diagnostics::{Diagnostic, Place, codes};
+use crate::language::Tongue;
 use crate::scene::{Depth, Eye, Eyes, Feature, Role, Scene, Shape, Strand};
 use crate::spec::Share;
 use crate::spec::document::Document;
@@ -80,8 +81,8 @@ impl Draws for Contrast {
         None
     }
 
-    fn draw(&self, _rung: &Rung<'_>) -> Drawn {
-        Drawn::plain(self.scene(), self.words())
+    fn draw(&self, rung: &Rung<'_>) -> Drawn {
+        Drawn::plain(self.scene(), self.words(rung.tongue))
     }
 }
 
@@ -135,27 +136,24 @@ impl Contrast {
         ]
     }
 
-    fn words(&self) -> Words {
-        let (thin, whole) = match self.stronger {
-            Eye::Left => ("ring", "cross"),
-            Eye::Right => ("cross", "ring"),
+    fn words(&self, tongue: &Tongue) -> Words {
+        let (begin, see) = match self.stronger {
+            Eye::Left => ("contrast-begin-ring-thins", "contrast-see-ring-thins"),
+            Eye::Right => ("contrast-begin-cross-thins", "contrast-see-cross-thins"),
         };
+        let rows = [
+            ("contrast-rings", "contrast-rings-then"),
+            ("contrast-crosses", "contrast-crosses-then"),
+            ("kinds-only-doubled", "gated-double-then"),
+        ];
         Words {
-            goal: "See both marks of a row while one of them gets thinner from row to row.".to_owned(),
+            goal: tongue.say("contrast-goal"),
             setup: String::new(),
-            steps: vec![
-                words::AS_TOLD.to_owned(),
-                format!("Begin with row 1. Look at the {whole}, and see that the {thin} is there too."),
-                "Go down row by row, five seconds for each.".to_owned(),
-                "Note the last row in which both marks are there. Stop there.".to_owned(),
-                "Look far away for ten seconds. Two rounds are enough.".to_owned(),
-            ],
-            see: format!("A ring and a cross in every row, at the same time. The {thin} gets thinner, and stays."),
-            one_part: words::rows(&[
-                ("the rings", "Your right eye has dropped out. Go up one row and look again."),
-                ("the crosses", "Your left eye has dropped out. Go up one row and look again."),
-                ("two of each", "Stop for today. Tell your professional."),
-            ]),
+            steps: ["kinds-as-told", begin, "contrast-down", "contrast-note", "contrast-rest"]
+                .map(|id| tongue.say(id))
+                .to_vec(),
+            see: tongue.say(see),
+            one_part: words::say_rows(&rows, tongue),
         }
     }
 }

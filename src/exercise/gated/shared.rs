@@ -3,6 +3,7 @@
 
 use crate::chance::Dice;
 use crate::diagnostics::{Diagnostic, Place, codes};
+use crate::language::Tongue;
 use crate::scene::{Depth, Eye, Eyes, Role, Scene, Shape, Strand};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableSpec, Takes, mm};
@@ -120,7 +121,7 @@ impl Draws for Shared {
     }
 
     fn draw(&self, rung: &Rung<'_>) -> Drawn {
-        Drawn::plain(self.scene(rung), self.words())
+        Drawn::plain(self.scene(rung), self.words(rung.tongue))
     }
 }
 
@@ -231,31 +232,27 @@ impl Shared {
         free
     }
 
-    fn words(&self) -> Words {
-        let (walls, marks) = match self.walls {
-            Eye::Left => ("left", "right"),
-            Eye::Right => ("right", "left"),
+    fn words(&self, tongue: &Tongue) -> Words {
+        // Who sees no marks has lost the eye of the marks.
+        let (no_marks, no_walls) = match self.walls {
+            Eye::Left => ("shared-right-out", "shared-left-out"),
+            Eye::Right => ("shared-left-out", "shared-right-out"),
         };
-        let away = if self.hazards == 0 { "" } else { ", meet no cross" };
+        let rows =
+            [("shared-walls", no_marks), ("shared-marks", no_walls), ("kinds-only-doubled", "gated-double-then")];
+        let of_hazards = |id: &str| tongue.tell(id, &[("hazards", self.hazards.into())]);
         Words {
-            goal: "Find a way for which each eye knows only a part.".to_owned(),
+            goal: tongue.say("shared-goal"),
             setup: String::new(),
             steps: vec![
-                format!("{} Take a pencil.", words::AS_TOLD),
-                "See that walls, ring and star are all there.".to_owned(),
-                format!("Draw slowly from ring to star. Cross no wall{away}."),
-                "When a part fades, stop. Blink, look far away, go on.".to_owned(),
-                "After two minutes look far away. Once is enough.".to_owned(),
+                format!("{} {}", tongue.say("kinds-as-told"), tongue.say("shared-pencil")),
+                tongue.say("shared-look"),
+                of_hazards("shared-draw"),
+                tongue.say("shared-fade"),
+                tongue.say("shared-rest"),
             ],
-            see: format!(
-                "A small maze, a ring to start from, a star to reach{}.",
-                if self.hazards == 0 { "" } else { ", and crosses" }
-            ),
-            one_part: words::rows(&[
-                ("walls and no marks", &format!("Your {marks} eye has dropped out. Rest first.")),
-                ("marks and no walls", &format!("Your {walls} eye has dropped out. Rest first.")),
-                ("two of each", "Stop for today. Tell your professional."),
-            ]),
+            see: of_hazards("shared-see"),
+            one_part: words::say_rows(&rows, tongue),
         }
     }
 }

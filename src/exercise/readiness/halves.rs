@@ -2,6 +2,7 @@
 //! for both.
 
 use crate::diagnostics::{Diagnostic, Place, codes};
+use crate::language::Tongue;
 use crate::scene::{Depth, Eyes, Feature, Scene, Shape, Strand};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableSpec, Takes, mm};
@@ -11,7 +12,7 @@ use crate::units::{Mm, plain};
 
 use crate::exercise::parts::{self, Part, Point};
 use crate::exercise::ramp::Ramp;
-use crate::exercise::words::{self, Words};
+use crate::exercise::words::Words;
 use crate::exercise::{Body, COMMON, Drawn, Draws, Kind, Rung, exercise_table};
 
 /// The parameters of a `halves` exercise.
@@ -113,7 +114,7 @@ impl Draws for Halves {
     }
 
     fn draw(&self, rung: &Rung<'_>) -> Drawn {
-        Drawn::plain(self.scene(rung.level), self.words())
+        Drawn::plain(self.scene(rung.level), self.words(rung.tongue))
     }
 }
 
@@ -249,31 +250,29 @@ impl Halves {
         (half * (a.0 + (b.0 - a.0) * t), half * (a.1 + (b.1 - a.1) * t))
     }
 
-    fn words(&self) -> Words {
-        let name = match self.shape {
-            Outline::Ring => "ring",
-            Outline::Square => "square",
-            Outline::Diamond => "diamond",
-        };
-        let (left, right) = match self.deal {
-            Deal::Sides => ("the left half".to_owned(), "the right half".to_owned()),
-            Deal::Turns => ("the parts of the left eye".to_owned(), "the parts of the right eye".to_owned()),
-        };
+    fn words(&self, tongue: &Tongue) -> Words {
+        let shape = tongue.noun(match self.shape {
+            Outline::Ring => "shape-ring",
+            Outline::Square => "shape-square",
+            Outline::Diamond => "shape-diamond",
+        });
+        let shape = [("shape", (&shape).into())];
+        let deal = [("deal", if self.deal == Deal::Sides { "sides" } else { "turns" }.into())];
         Words {
-            goal: format!("Put the parts of two pictures together to one {name}."),
+            goal: tongue.tell("halves-goal", &shape),
             setup: String::new(),
             steps: vec![
-                "Look at the dot in the middle. Both eyes see it.".to_owned(),
-                format!("Cover your right eye, then your left: each eye has its own parts of the {name}."),
-                format!("With both eyes open, look at the dot and let the {name} close around it."),
-                format!("Watch it for ten seconds, then look far away. Do this three times. {}", words::BRIEF),
+                tongue.say("halves-dot"),
+                tongue.tell("halves-cover", &shape),
+                tongue.tell("halves-close", &shape),
+                tongue.say("kinds-watch-ten"),
             ],
-            see: format!("One whole {name} around a dot, with small gaps between its parts."),
-            one_part: words::rows(&[
-                (&left, "Your right eye has dropped out. Blink, look far away, look again."),
-                (&right, "Your left eye has dropped out. Blink, look far away, look again."),
-                ("parts that do not meet", "Rest, then look again. Tell your professional if they never do."),
-            ]),
+            see: tongue.tell("halves-see", &shape),
+            one_part: vec![
+                (tongue.tell("halves-only-left", &deal), tongue.say("kinds-right-out-look")),
+                (tongue.tell("halves-only-right", &deal), tongue.say("kinds-left-out-look")),
+                (tongue.say("halves-only-apart"), tongue.say("halves-apart")),
+            ],
         }
     }
 }

@@ -1,6 +1,7 @@
 //! `inset`: a dot for the right eye inside a frame for the left eye, with corner ticks for both.
 
 use crate::diagnostics::Place;
+use crate::language::Tongue;
 use crate::scene::{Depth, Eyes, Role, Scene, Shape, Strand};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableSpec, Takes, mm};
@@ -65,7 +66,7 @@ impl Draws for Inset {
     }
 
     fn draw(&self, rung: &Rung<'_>) -> Drawn {
-        Drawn::plain(self.scene(rung.level), words())
+        Drawn::plain(self.scene(rung.level), words(rung.tongue))
     }
 }
 
@@ -92,20 +93,19 @@ impl Inset {
     }
 }
 
-fn words() -> Words {
+fn words(tongue: &Tongue) -> Words {
     Words {
-        goal: "See two different pictures, one in each eye, as one picture.".to_owned(),
+        goal: tongue.say("inset-goal"),
         setup: String::new(),
-        steps: vec![
-            "Look at the four corner ticks. Both eyes see them.".to_owned(),
-            "Now look into the middle. Let the dot and the frame come together.".to_owned(),
-            format!("Watch it for ten seconds, then look far away. Do this three times. {}", words::BRIEF),
-        ],
-        see: "A dot that stays inside the square frame, with a tick at each corner.".to_owned(),
-        one_part: words::rows(&[
-            ("the frame", "Your right eye has dropped out. Blink, look far away, look again."),
-            ("the dot", "Your left eye has dropped out. Blink, look far away, look again."),
-            ("a dot that drifts out", "Rest, then look again. Tell your professional if it always does."),
-        ]),
+        steps: vec![tongue.say("inset-corners"), tongue.say("inset-middle"), tongue.say("kinds-watch-ten")],
+        see: tongue.say("inset-see"),
+        one_part: words::say_rows(
+            &[
+                ("inset-only-frame", "kinds-right-out-look"),
+                ("inset-only-dot", "kinds-left-out-look"),
+                ("inset-only-drift", "inset-drift"),
+            ],
+            tongue,
+        ),
     }
 }

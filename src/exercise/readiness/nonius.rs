@@ -3,6 +3,7 @@
 //! It only shows: no word of it asks a reader to set an offset by what is read.
 
 use crate::diagnostics::Place;
+use crate::language::Tongue;
 use crate::scene::{Companions, Depth, Eyes, Feature, Form, Role, Scale, Scaling, Scene, Strand};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableSpec, Takes, mm};
@@ -12,7 +13,7 @@ use crate::units::Mm;
 
 use crate::exercise::parts::{Part, Point, place};
 use crate::exercise::ramp::Ramp;
-use crate::exercise::words::{self, Words};
+use crate::exercise::words::Words;
 use crate::exercise::{Body, COMMON, Drawn, Draws, Kind, Rung, exercise_table};
 
 /// The parameters of a `nonius` exercise.
@@ -95,7 +96,7 @@ impl Draws for Nonius {
     }
 
     fn draw(&self, rung: &Rung<'_>) -> Drawn {
-        Drawn::plain(self.scene(rung.level), self.words())
+        Drawn::plain(self.scene(rung.level), self.words(rung.tongue))
     }
 }
 
@@ -145,26 +146,23 @@ impl Nonius {
         }
     }
 
-    fn words(&self) -> Words {
-        let (way, ([first, second], meet)) = match self.form {
-            NoniusForm::Upright => ("upright", (["upper half", "lower half"], "above and below the same tick")),
-            NoniusForm::Level => ("level", (["left half", "right half"], "left and right of the same tick")),
-        };
+    fn words(&self, tongue: &Tongue) -> Words {
+        let form = [("form", if self.form == NoniusForm::Upright { "upright" } else { "level" }.into())];
         Words {
-            goal: format!("See whether the two halves of one {way} line meet."),
+            goal: tongue.tell("nonius-goal", &form),
             setup: String::new(),
             steps: vec![
-                "Look at the zero of the scale. Both eyes see the scale.".to_owned(),
-                format!("Without moving your eyes, see where the {first} and the {second} point."),
-                format!("Note both ticks in your log. Look far away, then look once more. {}", words::BRIEF),
-                "Tell your professional if the halves stay apart. Change nothing yourself.".to_owned(),
+                tongue.say("nonius-zero"),
+                tongue.tell("nonius-ticks", &form),
+                tongue.say("nonius-note"),
+                tongue.say("nonius-tell"),
             ],
-            see: format!("The {first} and the {second} stand still, {meet}."),
-            one_part: words::rows(&[
-                (&format!("the {first}"), "Your right eye has dropped out. Blink, look far away, look again."),
-                (&format!("the {second}"), "Your left eye has dropped out. Blink, look far away, look again."),
-                ("halves that stay apart", "Do not force them. Tell your professional which ticks you noted."),
-            ]),
+            see: tongue.tell("nonius-see", &form),
+            one_part: vec![
+                (tongue.tell("nonius-only-first", &form), tongue.say("kinds-right-out-look")),
+                (tongue.tell("nonius-only-second", &form), tongue.say("kinds-left-out-look")),
+                (tongue.say("nonius-only-apart"), tongue.say("nonius-apart")),
+            ],
         }
     }
 }

@@ -1,6 +1,7 @@
 //! `who`: who sees what. Rings for the left eye, crosses for the right eye and squares for both, in three sizes.
 
 use crate::diagnostics::Place;
+use crate::language::Tongue;
 use crate::scene::{Depth, Eyes, Feature, Scene, Shape, Strand};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableSpec, Takes, mm};
@@ -65,7 +66,7 @@ impl Draws for Who {
     }
 
     fn draw(&self, rung: &Rung<'_>) -> Drawn {
-        Drawn::plain(self.scene(rung.level), words())
+        Drawn::plain(self.scene(rung.level), words(rung.tongue))
     }
 }
 
@@ -107,24 +108,19 @@ impl Who {
     }
 }
 
-fn words() -> Words {
+fn words(tongue: &Tongue) -> Words {
     Words {
-        goal: "Find out which eye sees which mark, and that both take part.".to_owned(),
+        goal: tongue.say("who-goal"),
         setup: String::new(),
-        steps: vec![
-            "Look at the largest square. See which marks stand beside it.".to_owned(),
-            "Cover your right eye: rings and squares are left. Cover your left eye: crosses and squares are left."
-                .to_owned(),
-            format!(
-                "With both eyes open, look at each square. Note the smallest that has its ring and its cross. {}",
-                words::BRIEF
-            ),
-        ],
-        see: "Three squares, each with a ring and a cross above it, all at the same time.".to_owned(),
-        one_part: words::rows(&[
-            ("rings and squares", "Your right eye has dropped out. Blink, look far away, look again."),
-            ("crosses and squares", "Your left eye has dropped out. Blink, look far away, look again."),
-            ("marks that come and go", "The eyes take turns. Rest, then stay with the larger ones."),
-        ]),
+        steps: vec![tongue.say("who-largest"), tongue.say("who-cover"), tongue.say("who-note")],
+        see: tongue.say("who-see"),
+        one_part: words::say_rows(
+            &[
+                ("who-only-rings", "kinds-right-out-look"),
+                ("who-only-crosses", "kinds-left-out-look"),
+                ("who-only-turns", "who-turns"),
+            ],
+            tongue,
+        ),
     }
 }

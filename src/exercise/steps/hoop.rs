@@ -1,9 +1,8 @@
 //! `hoop`: one thick, large hoop toward or away, judged against a thin hoop that both eyes see on the page.
 
 use crate::diagnostics::{Diagnostic, Place, codes};
-use crate::scene::{
-    At, Companions, Depth, Effort, Eyes, Feature, Form, Role, Scaling, Scene, Shape, Side, Size, Strand,
-};
+use crate::language::Tongue;
+use crate::scene::{At, Companions, Depth, Effort, Eyes, Feature, Form, Role, Scaling, Scene, Shape, Size, Strand};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableForm, TableSpec, Takes, deg, mm, seconds};
 use crate::spec::reader::Reader;
@@ -118,7 +117,10 @@ impl Draws for Hoop {
     }
 
     fn draw(&self, rung: &Rung<'_>) -> Drawn {
-        Drawn { effort: Effort::held(self.hold), ..Drawn::plain(self.scene(rung.level), self.words(rung.level)) }
+        Drawn {
+            effort: Effort::held(self.hold),
+            ..Drawn::plain(self.scene(rung.level), self.words(rung.level, rung.tongue))
+        }
     }
 }
 
@@ -193,26 +195,19 @@ impl Hoop {
     }
 
     /// The words of one level.
-    fn words(&self, level: u32) -> Words {
-        let see = match self.depth.at(level).side() {
-            Some(Side::Toward) => "The thick hoop floats before the thin one, nearer to you.",
-            Some(Side::Away) => "The thick hoop hangs behind the thin one, deeper than the page.",
-            None => "Both hoops lie flat on the page.",
-        };
+    fn words(&self, level: u32, tongue: &Tongue) -> Words {
+        let see = tongue.tell("hoop-see", &[words::side(self.depth.at(level).side())]);
         Words {
-            goal: "See one large hoop lift off the page.".to_owned(),
+            goal: tongue.say("hoop-goal"),
             setup: String::new(),
             steps: vec![
-                "Let your eyes rest on the whole thick hoop, not on one spot.".to_owned(),
-                words::check_step(self.watch, "Check that", "are both there."),
-                "Look at the thin hoop on the page, then at the thick one again.".to_owned(),
-                format!(
-                    "Look for {}. Notice which stands nearer to you. Then look far away.",
-                    words::seconds(self.hold)
-                ),
+                tongue.say("hoop-rest"),
+                words::check_both(self.watch, tongue),
+                tongue.say("hoop-thin"),
+                tongue.tell("hoop-hold", &[words::time(self.hold, tongue)]),
             ],
-            see: words::with_marks(see.to_owned(), self.watch),
-            one_part: words::one_part(self.watch),
+            see: words::with_marks(see, self.watch, tongue),
+            one_part: words::one_part(self.watch, tongue),
         }
     }
 }

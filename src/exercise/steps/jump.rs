@@ -1,6 +1,7 @@
 //! `jump`: two or more targets at different depths, looked at in turn along a numbered route.
 
 use crate::diagnostics::{Diagnostic, Place, codes};
+use crate::language::Tongue;
 use crate::scene::{At, Depth, Effort, Feature, Scene, Strand};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableForm, TableSpec, Takes, mm, seconds};
@@ -180,7 +181,7 @@ impl Draws for Jump {
     }
 
     fn draw(&self, rung: &Rung<'_>) -> Drawn {
-        Drawn { effort: Effort::held(self.stay), ..Drawn::plain(self.scene(rung.level), self.words(rung.level)) }
+        Drawn { effort: Effort::held(self.stay), ..Drawn::plain(self.scene(rung.level), self.words(rung.tongue)) }
     }
 }
 
@@ -270,37 +271,30 @@ impl Jump {
     }
 
     /// The words; they are the same on every level.
-    fn words(&self, _level: u32) -> Words {
+    fn words(&self, tongue: &Tongue) -> Words {
         let watch = match &self.stops {
             Stops::Listed(targets) => targets.iter().any(|target| target.watch),
             Stops::Arranged(arrangement) => arrangement.target.watch,
         };
-        let (start, next) = if self.numbers {
-            ("number 1".to_owned(), "the next number".to_owned())
-        } else {
-            match &self.stops {
-                Stops::Listed(targets) => (format!("“{}”", targets[0].label), format!("“{}”", targets[1].label)),
-                Stops::Arranged(_) => ("the first shape".to_owned(), "the next shape".to_owned()),
-            }
+        let (start, next) = match &self.stops {
+            _ if self.numbers => (tongue.say("steps-number-one"), tongue.say("jump-next-number")),
+            Stops::Listed(targets) => (
+                tongue.tell("jump-start-name", &[("name", (&targets[0].label).into())]),
+                tongue.tell("jump-next-name", &[("name", (&targets[1].label).into())]),
+            ),
+            Stops::Arranged(_) => (tongue.say("jump-start-shape"), tongue.say("jump-next-shape")),
         };
         Words {
-            goal: "Jump from one depth to another and make each stop single.".to_owned(),
+            goal: tongue.say("jump-goal"),
             setup: String::new(),
             steps: vec![
-                format!("Look at {start} until it is single and clear."),
-                format!("Jump to {next}. Wait until that one is single."),
-                words::check_step(
-                    watch,
-                    &format!("Stay for {} at each stop and check that", words::seconds(self.stay)),
-                    "are there.",
-                ),
-                format!("Go round {}. Then look far away.", words::times(self.rounds)),
+                start,
+                next,
+                tongue.tell("jump-check", &[words::marks(watch), words::time(self.stay, tongue)]),
+                tongue.tell("jump-round", &[words::times(self.rounds, tongue)]),
             ],
-            see: words::with_marks(
-                "The stop you look at is single. The others may look double for now: that is fine.".to_owned(),
-                watch,
-            ),
-            one_part: words::one_part(watch),
+            see: words::with_marks(tongue.say("steps-see-stop"), watch, tongue),
+            one_part: words::one_part(watch, tongue),
         }
     }
 }

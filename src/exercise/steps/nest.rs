@@ -2,6 +2,7 @@
 //! with the depth and make it easier to see.
 
 use crate::diagnostics::Place;
+use crate::language::Tongue;
 use crate::scene::{At, Depth, Feature, Scene, Strand};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableForm, TableSpec, Takes, mm};
@@ -127,7 +128,7 @@ impl Draws for Nest {
     }
 
     fn draw(&self, rung: &Rung<'_>) -> Drawn {
-        Drawn::plain(self.scene(rung.level), self.words(rung.level))
+        Drawn::plain(self.scene(rung.level), self.words(rung.tongue))
     }
 }
 
@@ -164,25 +165,27 @@ impl Nest {
     }
 
     /// The words; they are the same on every level.
-    fn words(&self, _level: u32) -> Words {
+    fn words(&self, tongue: &Tongue) -> Words {
         let watch = self.targets.iter().any(|target| target.watch);
-        let room = match self.room.form {
-            RoomForm::Box => "box",
-            RoomForm::Frames => "row of frames",
-            RoomForm::Corridor => "corridor",
-        };
-        let shapes = if self.targets.len() == 1 { "the shape" } else { "each shape" };
+        let room = tongue.noun(match self.room.form {
+            RoomForm::Box => "nest-box",
+            RoomForm::Frames => "nest-frames",
+            RoomForm::Corridor => "nest-corridor",
+        });
+        let count = || ("count", self.targets.len().into());
+        let goal = tongue.tell("nest-goal", &[count(), ("room", (&room).into())]);
+        let room = [("room", (&room).into())];
         Words {
-            goal: format!("Feel how deep the {room} is, and place {shapes} in it."),
+            goal,
             setup: String::new(),
             steps: vec![
-                format!("Look into the {room} as you would through a window."),
-                format!("Let your eyes move from the front of the {room} to its back."),
-                words::check_step(watch, &format!("Look at {shapes} in turn. Check that"), "are there."),
-                "Come back to the front. Do this five times, then look far away.".to_owned(),
+                tongue.tell("nest-window", &room),
+                tongue.tell("nest-front", &room),
+                tongue.tell("nest-check", &[count(), words::marks(watch)]),
+                tongue.say("nest-back"),
             ],
-            see: words::with_marks(format!("A deep {room}. What is smaller stands farther from you."), watch),
-            one_part: words::one_part(watch),
+            see: words::with_marks(tongue.tell("nest-see", &room), watch, tongue),
+            one_part: words::one_part(watch, tongue),
         }
     }
 }

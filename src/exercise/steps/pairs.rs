@@ -1,6 +1,7 @@
 //! `pairs`: targets in a column or a row that stand toward and away in turn.
 
 use crate::diagnostics::{Diagnostic, Place, codes};
+use crate::language::{Arg, Tongue};
 use crate::scene::{At, Depth, Effort, Feature, Scene, Side, Strand};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableForm, TableSpec, Takes, mm, seconds};
@@ -110,7 +111,7 @@ impl Draws for Pairs {
     }
 
     fn draw(&self, rung: &Rung<'_>) -> Drawn {
-        Drawn { effort: Effort::held(self.stay), ..Drawn::plain(self.scene(rung.level), self.words()) }
+        Drawn { effort: Effort::held(self.stay), ..Drawn::plain(self.scene(rung.level), self.words(rung.tongue)) }
     }
 }
 
@@ -177,30 +178,21 @@ impl Pairs {
     }
 
     /// The words; they are the same on every level.
-    fn words(&self) -> Words {
-        let name = words::shape_name(&self.target.shape);
-        let (first, way) = match self.form {
-            PairsForm::Column => ("top", "down"),
-            PairsForm::Row => ("left", "to the right"),
-        };
+    fn words(&self, tongue: &Tongue) -> Words {
+        let watch = self.target.watch;
+        let shape = words::shape_noun(&self.target.shape, tongue);
+        let form: Arg<'_> = if self.form == PairsForm::Column { "column" } else { "row" }.into();
         Words {
-            goal: "Pull your eyes in, let them out, and do it again.".to_owned(),
+            goal: tongue.say("pairs-goal"),
             setup: String::new(),
             steps: vec![
-                format!("Start with the {name} at the {first}. Make it single."),
-                format!("Go {way}, one by one. Make each single before you go on."),
-                words::check_step(
-                    self.target.watch,
-                    &format!("Stay for {} at each. Check that", words::seconds(self.stay)),
-                    "are there.",
-                ),
-                format!("Go through all of them {}. Then look far away.", words::times(self.rounds)),
+                tongue.tell("pairs-start", &[("form", form.clone()), ("shape", (&shape).into())]),
+                tongue.tell("pairs-go", &[("form", form)]),
+                tongue.tell("pairs-check", &[words::marks(watch), words::time(self.stay, tongue)]),
+                tongue.tell("pairs-round", &[words::times(self.rounds, tongue)]),
             ],
-            see: words::with_marks(
-                "One stands before the page, the next behind it, and so on.".to_owned(),
-                self.target.watch,
-            ),
-            one_part: words::one_part(self.target.watch),
+            see: words::with_marks(tongue.say("pairs-see"), watch, tongue),
+            one_part: words::one_part(watch, tongue),
         }
     }
 }

@@ -2,6 +2,7 @@
 //! then looks at the ruler for the place where it should be.
 
 use crate::diagnostics::{Diagnostic, codes};
+use crate::language::Tongue;
 use crate::scene::{Scene, Side, Strand};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableForm, TableSpec, Takes};
@@ -75,7 +76,7 @@ impl Draws for Point {
     }
 
     fn draw(&self, rung: &Rung<'_>) -> Drawn {
-        Drawn::plain(Scene { features: vec![self.target.feature(rung.level)] }, self.words(rung.level))
+        Drawn::plain(Scene { features: vec![self.target.feature(rung.level)] }, self.words(rung.level, rung.tongue))
     }
 }
 
@@ -95,34 +96,27 @@ fn read(reader: &mut Reader<'_>, document: &Document<'_>, exercise: &Table<'_>) 
 
 impl Point {
     /// The words of one level.
-    fn words(&self, level: u32) -> Words {
-        let name = words::shape_name(&self.target.shape);
-        let away = self.target.depth.at(level).side() == Some(Side::Away);
-        let (setup, hold, see) = if away {
-            (
-                "Let the page stand up at the edge of a table, so that your hand can reach behind it.",
-                format!("Hold a pencil beside the page, as far behind it as the {name} seems to be."),
-                format!("One {name} that lies behind the page. The pencil is as deep as the {name}."),
-            )
+    fn words(&self, level: u32, tongue: &Tongue) -> Words {
+        let watch = self.target.watch;
+        let shape = words::shape_noun(&self.target.shape, tongue);
+        let shape = [("shape", (&shape).into())];
+        let (setup, pencil, see) = if self.target.depth.at(level).side() == Some(Side::Away) {
+            ("point-setup-away", "point-pencil-away", "point-see-away")
         } else {
-            (
-                "Have a pencil at hand.",
-                format!("Bring a pencil in from the side, to where the {name} seems to float."),
-                format!("One {name} that floats before the page. The pencil meets it in the air."),
-            )
+            ("point-setup-toward", "point-pencil-toward", "point-see-toward")
         };
         Words {
-            goal: format!("Point to the place where the {name} seems to stand."),
-            setup: setup.to_owned(),
+            goal: tongue.tell("point-goal", &shape),
+            setup: tongue.say(setup),
             steps: vec![
-                format!("Look at the {name} until it is single. Do not look at the ruler yet."),
-                words::check_step(self.target.watch, "Check that", "are both there."),
-                hold,
-                "Keep the pencil still. How far is it from the page? Now look at the ruler.".to_owned(),
-                format!("Look far away. Do this {}.", words::times(self.repeats)),
+                tongue.tell("point-look", &shape),
+                words::check_both(watch, tongue),
+                tongue.tell(pencil, &shape),
+                tongue.say("point-ruler"),
+                tongue.tell("point-again", &[words::times(self.repeats, tongue)]),
             ],
-            see: words::with_marks(see, self.target.watch),
-            one_part: words::one_part(self.target.watch),
+            see: words::with_marks(tongue.tell(see, &shape), watch, tongue),
+            one_part: words::one_part(watch, tongue),
         }
     }
 }

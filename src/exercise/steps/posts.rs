@@ -3,6 +3,7 @@
 
 use crate::chance::Dice;
 use crate::diagnostics::{Diagnostic, Place, codes};
+use crate::language::Tongue;
 use crate::scene::{At, Companions, Depth, Eyes, Feature, Form, Role, Scaling, Scene, Side, Strand};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableForm, TableSpec, Takes, mm};
@@ -137,7 +138,7 @@ impl Draws for Posts {
     }
 
     fn draw(&self, rung: &Rung<'_>) -> Drawn {
-        Drawn::plain(self.scene(rung), self.words(rung.level))
+        Drawn::plain(self.scene(rung), self.words(rung.level, rung.tongue))
     }
 }
 
@@ -279,28 +280,28 @@ impl Posts {
     }
 
     /// The words of one level.
-    fn words(&self, level: u32) -> Words {
+    fn words(&self, level: u32, tongue: &Tongue) -> Words {
         let (stairs, side) = (self.order.is_none(), self.step.at(level).side());
         let see = match (self.both_sides, side) {
-            (true, _) if stairs => "A row of posts that runs through the page like a stair.",
-            (true, _) => "Some posts stand before the page, some behind it.",
-            (false, Some(Side::Away)) if stairs => "A stair of posts. Each stands farther away than the one before.",
-            (false, _) if stairs => "A stair of posts. Each stands nearer to you than the one before.",
-            (false, Some(Side::Away)) => "Each post stands at its own depth, on the page or behind it.",
-            (false, _) => "Each post stands at its own depth, on the page or before it.",
+            (true, _) if stairs => "posts-see-through",
+            (true, _) => "posts-see-both-sides",
+            (false, Some(Side::Away)) if stairs => "posts-see-stair-away",
+            (false, _) if stairs => "posts-see-stair-toward",
+            (false, Some(Side::Away)) => "posts-see-away",
+            (false, _) => "posts-see-toward",
         };
         Words {
-            goal: "Walk along the posts and feel how far each stands from you.".to_owned(),
+            goal: tongue.say("posts-goal"),
             setup: String::new(),
             steps: vec![
-                "Look at the base line. It lies on the page.".to_owned(),
-                "Go from post to post, left to right. Make each single.".to_owned(),
-                words::check_step(self.watch, "At each post check that", "are there."),
-                "Say which post stands nearest to you, and which farthest.".to_owned(),
-                "Go back the other way. Then look far away.".to_owned(),
+                tongue.say("posts-base"),
+                tongue.say("posts-go"),
+                tongue.tell("posts-check", &[words::marks(self.watch)]),
+                tongue.say("posts-say"),
+                tongue.say("posts-back"),
             ],
-            see: words::with_marks(see.to_owned(), self.watch),
-            one_part: words::one_part(self.watch),
+            see: words::with_marks(tongue.say(see), self.watch, tongue),
+            one_part: words::one_part(self.watch, tongue),
         }
     }
 }

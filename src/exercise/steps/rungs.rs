@@ -2,6 +2,7 @@
 //! its demand.
 
 use crate::diagnostics::Place;
+use crate::language::Tongue;
 use crate::scene::{At, Depth, Effort, Feature, Scene, Strand};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableForm, TableSpec, Takes, mm, seconds};
@@ -117,7 +118,8 @@ impl Draws for Rungs {
     }
 
     fn draw(&self, rung: &Rung<'_>) -> Drawn {
-        Drawn { effort: Effort::held(self.stay), ..Drawn::plain(self.scene(rung.level), self.words()) }
+        let words = self.words(rung.tongue);
+        Drawn { effort: Effort::held(self.stay), ..Drawn::plain(self.scene(rung.level, rung.tongue), words) }
     }
 }
 
@@ -144,12 +146,12 @@ fn read(reader: &mut Reader<'_>, document: &Document<'_>, exercise: &Table<'_>) 
 
 impl Rungs {
     /// The art of one level: the rungs in order.
-    fn scene(&self, level: u32) -> Scene {
-        Scene { features: (0..self.count).map(|index| self.rung(index, level)).collect() }
+    fn scene(&self, level: u32, tongue: &Tongue) -> Scene {
+        Scene { features: (0..self.count).map(|index| self.rung(index, level, tongue)).collect() }
     }
 
     /// A rung, counted from 0.
-    fn rung(&self, index: u32, level: u32) -> Feature {
+    fn rung(&self, index: u32, level: u32, tongue: &Tongue) -> Feature {
         let share = f64::from(index) / f64::from(self.count - 1);
         let depth = self.from.at(level).blend(&self.to.at(level), share);
         let target = Target {
@@ -161,7 +163,7 @@ impl Rungs {
         };
         let mut feature = target.feature(level);
         feature.companions.number = Some(index + 1);
-        feature.companions.demand = true;
+        feature.companions.demand = Some(words::demand_words(tongue));
         feature
     }
 
@@ -179,24 +181,22 @@ impl Rungs {
     }
 
     /// The words; they are the same on every level.
-    fn words(&self) -> Words {
-        let name = words::shape_name(&self.target.shape);
-        let last = self.count;
+    fn words(&self, tongue: &Tongue) -> Words {
+        let watch = self.target.watch;
+        let shape = words::shape_noun(&self.target.shape, tongue);
+        let shape = [("shape", (&shape).into())];
         Words {
-            goal: format!("Climb from rung 1 to rung {last}, one small step at a time."),
+            goal: tongue.tell("rungs-goal", &[("last", self.count.into())]),
             setup: String::new(),
             steps: vec![
-                format!("Look at rung 1 until you see one {name}."),
-                words::check_step(self.target.watch, "Check that", "are both there."),
-                format!("Stay for {}, then go to the next number.", words::seconds(self.stay)),
-                "Stop at the first rung that stays double. Go back one rung.".to_owned(),
-                "Write down your last single rung. Then look far away.".to_owned(),
+                tongue.tell("rungs-look", &shape),
+                words::check_both(watch, tongue),
+                tongue.tell("rungs-stay", &[words::time(self.stay, tongue)]),
+                tongue.say("rungs-stop"),
+                tongue.say("rungs-write"),
             ],
-            see: words::with_marks(
-                format!("One single {name} on the rung you look at. Each rung asks a little more."),
-                self.target.watch,
-            ),
-            one_part: words::one_part(self.target.watch),
+            see: words::with_marks(tongue.tell("rungs-see", &shape), watch, tongue),
+            one_part: words::one_part(watch, tongue),
         }
     }
 }

@@ -3,6 +3,7 @@
 use std::collections::BTreeMap;
 
 use crate::diagnostics::{Diagnostic, Place, codes};
+use crate::language::Tongue;
 use crate::scene::{Depth, Feature, Scene, Strand};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableForm, TableSpec, Takes, choices, mm};
@@ -52,7 +53,8 @@ const SOLID: TableSpec = TableSpec {
             "label",
             Takes::Id,
             "Names the solid in words and report; unique in the file. Left out: `solid-1` and so on.",
-        ),
+        )
+        .said(),
         Field::required(
             "form",
             Takes::Choice(FORMS),
@@ -123,7 +125,7 @@ impl Draws for Solids {
     }
 
     fn draw(&self, rung: &Rung<'_>) -> Drawn {
-        Drawn::plain(self.scene(rung.level), self.words())
+        Drawn::plain(self.scene(rung.level), self.words(rung.tongue))
     }
 }
 
@@ -230,23 +232,22 @@ impl Solids {
     }
 
     /// The words; they are the same on every level.
-    fn words(&self) -> Words {
+    fn words(&self, tongue: &Tongue) -> Words {
         let marks = |watch| watch == Watch::Marked;
         let watch = self.solids.iter().any(|s| marks(s.watch)) || self.targets.iter().any(|target| target.watch);
-        let many = 1 < self.solids.len() + self.targets.len();
-        let look = if many { "Look at each thing in turn" } else { "Look at it calmly" };
+        let count = self.solids.len() + self.targets.len();
         Words {
-            goal: "See things as if they stood in a real space.".to_owned(),
+            goal: tongue.say("solids-goal"),
             setup: String::new(),
             steps: vec![
-                "Look through the page as you would through a window.".to_owned(),
-                "Start with what is nearest to you. Make it single.".to_owned(),
-                words::check_step(watch, &format!("{look}. Check that"), "are there."),
-                "Follow the edges that run into the depth, there and back.".to_owned(),
-                "Do this five times, then look far away.".to_owned(),
+                tongue.say("solids-window"),
+                tongue.say("solids-nearest"),
+                tongue.tell("solids-check", &[("count", count.into()), words::marks(watch)]),
+                tongue.say("solids-edges"),
+                tongue.say("solids-again"),
             ],
-            see: words::with_marks("Solid things with a near and a far side.".to_owned(), watch),
-            one_part: words::one_part(watch),
+            see: words::with_marks(tongue.say("solids-see"), watch, tongue),
+            one_part: words::one_part(watch, tongue),
         }
     }
 }

@@ -1,7 +1,8 @@
 //! `tiles`: outlines of growing size, one inside the other, each a step deeper or higher than the one around it.
 
 use crate::diagnostics::{Diagnostic, Place, codes};
-use crate::scene::{At, Companions, Depth, Eyes, Feature, Form, Role, Scaling, Scene, Shape, Side, Size, Strand};
+use crate::language::Tongue;
+use crate::scene::{At, Companions, Depth, Eyes, Feature, Form, Role, Scaling, Scene, Shape, Size, Strand};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableForm, TableSpec, Takes, deg, mm};
 use crate::spec::reader::Reader;
@@ -90,7 +91,7 @@ impl Draws for Tiles {
     }
 
     fn draw(&self, rung: &Rung<'_>) -> Drawn {
-        Drawn::plain(self.scene(rung.level), self.words(rung.level))
+        Drawn::plain(self.scene(rung.level), self.words(rung.level, rung.tongue))
     }
 }
 
@@ -176,24 +177,22 @@ impl Tiles {
     }
 
     /// The words of one level.
-    fn words(&self, level: u32) -> Words {
-        let name = words::shape_name(&self.shape);
-        let see = match self.step.at(level).side() {
-            Some(Side::Toward) => "A tower of equal steps. The smallest stands nearest to you.",
-            _ => "A pit of equal steps. The smallest lies deepest.",
-        };
+    fn words(&self, level: u32, tongue: &Tongue) -> Words {
+        let shape = words::shape_noun(&self.shape, tongue);
+        let shape = [("shape", (&shape).into())];
+        let see = tongue.tell("tiles-see", &[words::side(self.step.at(level).side())]);
         Words {
-            goal: format!("Feel each step from one {name} to the next one inside it."),
+            goal: tongue.tell("tiles-goal", &shape),
             setup: String::new(),
             steps: vec![
-                format!("Look at the largest {name}. It lies on the page."),
-                format!("Go in, {name} by {name}. Stop at each until it is single."),
-                "Say whether it is a pit or a tower. Then read “You should see”.".to_owned(),
-                words::check_step(self.watch, "In the middle, check that", "are both there."),
-                "Come out again step by step. Do this five times, then look far away.".to_owned(),
+                tongue.tell("tiles-largest", &shape),
+                tongue.tell("tiles-in", &shape),
+                tongue.say("tiles-say"),
+                tongue.tell("tiles-check", &[words::marks(self.watch)]),
+                tongue.say("tiles-out"),
             ],
-            see: words::with_marks(see.to_owned(), self.watch),
-            one_part: words::one_part(self.watch),
+            see: words::with_marks(see, self.watch, tongue),
+            one_part: words::one_part(self.watch, tongue),
         }
     }
 }

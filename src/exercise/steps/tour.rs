@@ -3,6 +3,7 @@
 
 use crate::chance::Dice;
 use crate::diagnostics::{Diagnostic, Place, codes};
+use crate::language::Tongue;
 use crate::scene::{At, Depth, Feature, Scene, Strand};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableForm, TableSpec, Takes, mm, seconds};
@@ -112,7 +113,7 @@ impl Draws for Tour {
     }
 
     fn draw(&self, rung: &Rung<'_>) -> Drawn {
-        Drawn::plain(self.scene(rung), self.words())
+        Drawn::plain(self.scene(rung), self.words(rung.tongue))
     }
 }
 
@@ -193,23 +194,20 @@ impl Tour {
     }
 
     /// The words; they are the same on every level.
-    fn words(&self) -> Words {
-        let time = words::seconds(self.time);
+    fn words(&self, tongue: &Tongue) -> Words {
+        let watch = self.target.watch;
         Words {
-            goal: "Go round the page and make each stop single, as often as you can in good order.".to_owned(),
-            setup: "Have a watch at hand.".to_owned(),
+            goal: tongue.say("tour-goal"),
+            setup: tongue.say("tour-setup"),
             steps: vec![
-                "Look at number 1 until it is single and clear.".to_owned(),
-                words::check_step(self.target.watch, "Check that", "are both there. Then go to the next number."),
-                "After the last number start again at 1.".to_owned(),
-                format!("Count the stops that you make single in {time}. Write the count in the log."),
-                "Look far away.".to_owned(),
+                tongue.say("steps-number-one"),
+                tongue.tell("tour-check", &[words::marks(watch)]),
+                tongue.say("tour-again"),
+                tongue.tell("tour-count", &[words::time(self.time, tongue)]),
+                tongue.say("tour-far"),
             ],
-            see: words::with_marks(
-                "The stop you look at is single. The others may look double for now: that is fine.".to_owned(),
-                self.target.watch,
-            ),
-            one_part: words::one_part(self.target.watch),
+            see: words::with_marks(tongue.say("steps-see-stop"), watch, tongue),
+            one_part: words::one_part(watch, tongue),
         }
     }
 }

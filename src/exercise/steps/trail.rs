@@ -3,6 +3,7 @@
 mod track;
 
 use crate::diagnostics::{Diagnostic, Place, codes};
+use crate::language::Tongue;
 use crate::scene::{At, Companions, Depth, Eyes, Feature, Form, Role, Scaling, Scene, Shape, Size, Strand, Vertex};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableForm, TableSpec, Takes, deg, mm};
@@ -182,7 +183,7 @@ impl Draws for Trail {
     }
 
     fn draw(&self, rung: &Rung<'_>) -> Drawn {
-        Drawn::plain(self.scene(rung.level), self.words(rung.level))
+        Drawn::plain(self.scene(rung.level), self.words(rung.tongue))
     }
 }
 
@@ -318,28 +319,25 @@ impl Trail {
     }
 
     /// The words; they are the same on every level.
-    fn words(&self, _level: u32) -> Words {
-        let (from, along) = if self.beads == 0 {
-            ("Start at one end of the trail and make it single.", "Let your eyes slide slowly along the trail.")
+    fn words(&self, tongue: &Tongue) -> Words {
+        let (start, along) = if self.beads == 0 {
+            ("trail-start-line", "trail-along-line")
         } else {
-            ("Start at the bead with the marks and make it single.", "Move your eyes slowly from bead to bead.")
+            ("trail-start-bead", "trail-along-beads")
         };
-        let back = if self.closed() { "Then go round the other way." } else { "Then come back the same way." };
+        let back = if self.closed() { "trail-back-round" } else { "trail-back" };
         let watch = self.watch && 0 < self.beads;
         Words {
-            goal: "Follow one trail with your eyes as it comes nearer and goes farther.".to_owned(),
+            goal: tongue.say("trail-goal"),
             setup: String::new(),
             steps: vec![
-                from.to_owned(),
-                format!("{along} Feel your eyes pull in and let go."),
-                words::check_step(watch, "At each end check that", "are there."),
-                format!("{back} Do this {}, then look far away.", words::times(self.rounds)),
+                tongue.say(start),
+                tongue.say(along),
+                tongue.tell("trail-check", &[words::marks(watch)]),
+                tongue.tell(back, &[words::times(self.rounds, tongue)]),
             ],
-            see: words::with_marks(
-                "One smooth trail that changes its depth all the way. The part you look at is single.".to_owned(),
-                watch,
-            ),
-            one_part: words::one_part(watch),
+            see: words::with_marks(tongue.say("trail-see"), watch, tongue),
+            one_part: words::one_part(watch, tongue),
         }
     }
 

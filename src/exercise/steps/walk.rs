@@ -2,6 +2,7 @@
 //! the demand falls as the reader steps back; a table on the page tells how much.
 
 use crate::diagnostics::{Diagnostic, codes};
+use crate::language::Tongue;
 use crate::scene::{Effort, Scene, Strand};
 use crate::spec::document::Document;
 use crate::spec::field::{Field, TableForm, TableSpec, Takes, mm, seconds};
@@ -94,7 +95,7 @@ impl Draws for Walk {
     fn draw(&self, rung: &Rung<'_>) -> Drawn {
         Drawn {
             effort: Effort::held(self.stay),
-            ..Drawn::plain(Scene { features: vec![self.target.feature(rung.level)] }, self.words())
+            ..Drawn::plain(Scene { features: vec![self.target.feature(rung.level)] }, self.words(rung.tongue))
         }
     }
 }
@@ -124,28 +125,24 @@ fn check_distances(reader: &mut Reader<'_>, list: &[Placed<Mm>]) -> Option<Vec<M
 
 impl Walk {
     /// The words; they are the same on every level.
-    fn words(&self) -> Words {
-        let name = words::shape_name(&self.target.shape);
-        let cm = |distance: Option<&Mm>| distance.map_or(String::new(), |mm| format!("{} cm", plain(mm.0 / 10.0, 1)));
-        let (first, last) = (cm(self.distances.first()), cm(self.distances.last()));
+    fn words(&self, tongue: &Tongue) -> Words {
+        let watch = self.target.watch;
+        let shape = words::shape_noun(&self.target.shape, tongue);
+        let distance = |mm: Option<&Mm>| ("distance", mm.map_or(String::new(), |&mm| tongue.cm(mm, 1)).into());
+        let (first, last) = (distance(self.distances.first()), distance(self.distances.last()));
+        let start = tongue.tell("walk-start", &[first, ("shape", (&shape).into())]);
+        let shape = [("shape", (&shape).into())];
         Words {
-            goal: format!("Keep one {name} single while you step back from the page."),
-            setup: "Hang it at eye height, with room to step back.".to_owned(),
+            goal: tongue.tell("walk-goal", &shape),
+            setup: tongue.say("walk-setup"),
             steps: vec![
-                format!("Start {first} from the page. Make the {name} single."),
-                words::check_step(
-                    self.target.watch,
-                    &format!("Stay for {}. Check that", words::seconds(self.stay)),
-                    "are both there.",
-                ),
-                format!("Step back to the next distance in the table, up to {last}."),
-                "Come back the same way. Note where a part was lost.".to_owned(),
+                start,
+                tongue.tell("walk-check", &[words::marks(watch), words::time(self.stay, tongue)]),
+                tongue.tell("walk-back", &[last]),
+                tongue.say("walk-return"),
             ],
-            see: words::with_marks(
-                format!("One {name}, single all the way. It may seem to move as you walk."),
-                self.target.watch,
-            ),
-            one_part: words::one_part(self.target.watch),
+            see: words::with_marks(tongue.tell("walk-see", &shape), watch, tongue),
+            one_part: words::one_part(watch, tongue),
         }
     }
 }

@@ -5,7 +5,6 @@ page-stop = Hören Sie sofort auf bei Schmerzen, Kopfweh, Übelkeit oder Schwind
 page-glasses = { $left } links, { $right } rechts
 page-ground-white = weißer Grund
 page-ground-black = schwarzer Grund
-page-off-base = Diese Seite folgt der Grundverschiebung nicht: { $why }.
 page-set-up = Vorbereitung:
 page-set-up-words = { $distance } von Ihren Augen, { $glasses }. Seite flach und gerade.
 page-badge-level = Stufe { $n } von { $of }

@@ -5,7 +5,6 @@ page-stop = Stop at once if you feel pain, headache, sickness or dizziness. Stop
 page-glasses = { $left } left, { $right } right
 page-ground-white = white ground
 page-ground-black = black ground
-page-off-base = This page does not ride on the base: { $why }.
 page-set-up = Set up:
 page-set-up-words = { $distance } from your eyes, { $glasses }. Page flat and level.
 page-badge-level = level { $n } of { $of }

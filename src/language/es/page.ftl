@@ -5,7 +5,6 @@ page-stop = Pare enseguida si siente dolor, dolor de cabeza, náuseas o mareo. P
 page-glasses = { $left } a la izquierda, { $right } a la derecha
 page-ground-white = fondo blanco
 page-ground-black = fondo negro
-page-off-base = Esta página no sigue el desplazamiento base: { $why }.
 page-set-up = Preparación:
 page-set-up-words = A { $distance } de los ojos, { $glasses }. Página plana y recta.
 page-badge-level = nivel { $n } de { $of }

@@ -5,7 +5,6 @@ page-stop = Arrêtez tout de suite en cas de douleur, de mal de tête, de nausé
 page-glasses = { $left } à gauche, { $right } à droite
 page-ground-white = fond blanc
 page-ground-black = fond noir
-page-off-base = Cette page ne suit pas le décalage de base : { $why }.
 page-set-up = Préparation :
 page-set-up-words = À { $distance } de vos yeux, { $glasses }. Page à plat et droite.
 page-badge-level = niveau { $n } sur { $of }

@@ -8,37 +8,6 @@ use crate::layout::compose::{Composer, Piece};
 use crate::layout::sheet::{Node, Role};
 use crate::layout::text::Style;
 
-/// A part of the back matter: the id of its first sheet, its title, what its later sheets are called in the
-/// contents, and what it holds.
-pub(super) struct BackPart {
-    pub id: &'static str,
-    pub title: &'static str,
-    pub later: &'static str,
-    pub description: &'static str,
-}
-
-impl BackPart {
-    /// The id of a sheet, counted from 0.
-    pub(super) fn id(&self, sheet: usize) -> String {
-        if sheet == 0 { self.id.to_owned() } else { format!("{}-{}", self.id, sheet + 1) }
-    }
-
-    /// A sheet with this content.
-    pub(super) fn draft(&self, sheet: usize, nodes: Vec<Node>) -> Draft {
-        Draft {
-            id: self.id(sheet),
-            title: if sheet == 0 { self.title.to_owned() } else { format!("{}, sheet {}", self.later, sheet + 1) },
-            description: self.description.to_owned(),
-            outline_level: u8::from(0 < sheet),
-            inks: None,
-            note: String::new(),
-            nodes,
-            footer: String::new(),
-            placed: Vec::new(),
-        }
-    }
-}
-
 /// A sheet of a part, counted from 0: the part's title is that of the first, and tells later ones apart.
 pub(crate) fn sheet(
     composer: &Composer<'_>,

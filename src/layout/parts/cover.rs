@@ -156,7 +156,7 @@ fn imprint(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>) -> Piece {
         made,
         tongue.say("cover-practice"),
     ];
-    let base = base::note(set);
+    let base = base::note(set, book.tongue);
     let base = (!base.is_empty()).then(|| words::sentence(&base));
     let lines: Vec<String> = lines.into_iter().chain(base).collect();
     let width = grid.safe.width();

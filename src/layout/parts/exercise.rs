@@ -121,15 +121,16 @@ impl<'a> Parts<'a> {
         let facts = facts(composer, book, solved);
         grid.safe.y1 -= footer::rise(composer, &grid, book, (&facts, &note));
         let (mut picture, caption) = match &page.quiz {
-            Some(quiz) => {
-                (asked::picture(quiz, &page.words.goal, book.edition.answers), asked::caption(solved, viewer))
-            }
-            None => (alt::figure(solved, viewer), alt::caption(solved, viewer)),
+            Some(quiz) => (
+                asked::picture(quiz, &page.words.goal, book.edition.answers, book.tongue),
+                asked::caption(solved, viewer, book.tongue),
+            ),
+            None => (alt::figure(solved, viewer, book.tongue), alt::caption(solved, viewer, book.tongue)),
         };
         if !balanced.words.is_empty() {
             picture = format!("{picture} {}", words::sentence(&balanced.words));
         }
-        picture.push_str(&base::sentence(viewer.base));
+        picture.push_str(&base::sentence(viewer.base, book.tongue));
         let caption = composer.lines(&caption, &CAPTION, grid.art.width()).role(Role::Caption);
         Self { book, index, grid, balanced, note, facts, picture, caption }
     }
@@ -205,13 +206,16 @@ struct Balanced {
 fn balance_of(grid: &Grid, book: &Book<'_>, page: &Page) -> Balanced {
     let Some(set_by) = &book.set.gate else { return Balanced::default() };
     let Some(balance) = page.balance else {
-        let gated =
-            Balanced { words: balance::gate_words(set_by), nodes: vec![balance::frame(grid)], ..Balanced::default() };
+        let gated = Balanced {
+            words: balance::set_by(set_by, book.tongue),
+            nodes: vec![balance::frame(grid)],
+            ..Balanced::default()
+        };
         return if page.gated { gated } else { Balanced::default() };
     };
     let printed = words::printed(book.edition);
     Balanced {
-        words: balance::words(balance, set_by),
+        words: balance::words(balance, set_by, book.tongue),
         thin: printed.then_some(balance),
         inks: (!printed).then(|| balance::inks(balance, &book.plan.inks, book.views)),
         nodes: vec![balance::frame(grid)],
@@ -315,7 +319,7 @@ fn facts(composer: &Composer<'_>, book: &Book<'_>, solved: &[SolvedFeature]) -> 
     tongue.tell(
         "footer-facts",
         &[
-            ("depth", alt::demand_words(solved, viewer).into()),
+            ("depth", alt::demand_words(solved, viewer, tongue).into()),
             ("distance", words::distance(tongue, book.set).into()),
             ("ipd", tongue.mm(viewer.ipd, 1).into()),
             ("glasses", words::glasses(tongue, book.edition).into()),
@@ -330,7 +334,7 @@ fn place(feature: &SolvedFeature, middle: Point) -> Placed {
 }
 
 /// Width and height of the drawn bounding box of a feature, mm; of a path: of its cyclopean line and its weight.
-pub(super) fn size(feature: &SolvedFeature) -> Size {
+pub(in crate::layout) fn size(feature: &SolvedFeature) -> Size {
     match &feature.form {
         SolvedForm::Shape { extent, .. } => Size::from(*extent),
         SolvedForm::Dots(dots) => Size::from(dots.extent),

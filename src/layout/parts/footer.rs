@@ -34,6 +34,7 @@ pub fn finish(
         id: draft.id,
         title: draft.title,
         description: draft.description,
+        language: composer.tongue.language().tag(),
         outline_level: draft.outline_level,
         size: grid.size,
         inks: draft.inks.unwrap_or(book.plan.inks),
@@ -70,7 +71,7 @@ fn set_line(composer: &Composer<'_>, book: &Book<'_>, note: &str) -> String {
         }
         None => composer.tell("footer-set", &args),
     };
-    let note = base::with_note(set, note);
+    let note = base::with_note(set, note, book.tongue);
     if note.is_empty() { line } else { format!("{line} · {note}") }
 }
 

@@ -6,9 +6,9 @@ use kurbo::{Rect, Shape as _};
 use crate::exercise::Page;
 use crate::exercise::readings::ReadingsForm;
 use crate::layout::alt;
-use crate::layout::compose::{Composer, Piece};
+use crate::layout::compose::{CELL_PAD, Composer, Piece};
 use crate::layout::grid::{CAPTION, Grid};
-use crate::layout::sheet::{Fill, Node, Role, Tone};
+use crate::layout::sheet::{Face, Fill, Node, Role, Tone};
 use crate::layout::text::{Align, Style};
 use crate::optics::Viewer;
 use crate::solve::{self, SolvedFeature, Stand};
@@ -91,17 +91,21 @@ pub(super) fn nodes(
 
 /// Distances across, demands and places below them.
 fn table(composer: &mut Composer<'_>, readings: &[Reading], viewer: &Viewer, width: f64) -> Piece {
-    let cm = |mm: Mm| format!("{} cm", plain(mm.0 / 10.0, 1));
-    let heads: Vec<String> = readings.iter().map(|reading| cm(reading.distance)).collect();
-    let head: Vec<&str> = std::iter::once("Eyes to page").chain(heads.iter().map(String::as_str)).collect();
-    let row = |name: &str, cell: &dyn Fn(&Reading) -> String| -> Vec<String> {
-        std::iter::once(name.to_owned()).chain(readings.iter().map(cell)).collect()
+    let tongue = composer.tongue;
+    let names = ["readings-distance", "readings-demand", "readings-place"].map(|id| tongue.say(id));
+    let heads: Vec<String> = readings.iter().map(|reading| tongue.cm(reading.distance, 1)).collect();
+    let head: Vec<&str> = std::iter::once(&names[0]).chain(&heads).map(String::as_str).collect();
+    let row = |name: &String, cell: &dyn Fn(&Reading) -> String| -> Vec<String> {
+        std::iter::once(name.clone()).chain(readings.iter().map(cell)).collect()
     };
-    let place = |reading: &Reading| alt::place(&reading.stand, &Viewer { distance: reading.distance, ..*viewer });
-    let rows =
-        [row("Demand", &|reading| reading.stand.demand_words(viewer.base.horizontal)), row("Eyes to shape", &place)];
-    let share = (width - HEAD) / readings.len() as f64;
-    let widths: Vec<f64> = std::iter::once(HEAD).chain(readings.iter().map(|_| share)).collect();
+    let place =
+        |reading: &Reading| alt::place(&reading.stand, &Viewer { distance: reading.distance, ..*viewer }, tongue);
+    let demand = |reading: &Reading| alt::stand_words(&reading.stand, viewer, tongue);
+    let rows = [row(&names[1], &demand), row(&names[2], &place)];
+    let bold = Style { face: Face::Bold, ..CAPTION };
+    let first = names.iter().map(|name| composer.widest_word(name, &bold) + CELL_PAD).fold(HEAD, f64::max);
+    let share = (width - first) / readings.len() as f64;
+    let widths: Vec<f64> = std::iter::once(first).chain(readings.iter().map(|_| share)).collect();
     composer.table(&head, &rows, &widths, &CAPTION)
 }
 
@@ -119,11 +123,14 @@ fn ruler(composer: &mut Composer<'_>, reading: &Reading, width: f64) -> Piece {
         composer.problem(message, "ask for less depth");
         return Piece::default();
     }
-    let cm = |mm: f64| plain(mm / 10.0, 1);
-    let range = if cm(near) == cm(far) { cm(near) } else { format!("{} to {}", cm(near), cm(far)) };
-    let title = format!("Ruler: the pencil belongs {range} cm from the page (thick bar)");
-    let mut nodes = composer.lines(&title, &CAPTION, width - MARGIN).moved(MARGIN, 0.0).nodes;
-    let top = CAPTION.leading.0 + 1.6;
+    let [low, high] = [near, far].map(|mm| composer.tongue.number(mm / 10.0, 1));
+    let range = match low == high {
+        true => low,
+        false => composer.tell("readings-ruler-range", &[("near", low.into()), ("far", high.into())]),
+    };
+    let title = composer.tell("readings-ruler", &[("range", (&range).into())]);
+    let heading = composer.lines(&title, &CAPTION, width - MARGIN).moved(MARGIN, 0.0);
+    let (mut nodes, top) = (heading.nodes, heading.height + 1.6);
     let line = top + BAND;
     let mut fill = |area: Rect| nodes.push(Node::Fill(Fill { path: area.to_path(0.1), tone: Tone::FULL }));
     fill(Rect::new(MARGIN + near, top, MARGIN + far.max(near + LINE), line));
@@ -135,9 +142,10 @@ fn ruler(composer: &mut Composer<'_>, reading: &Reading, width: f64) -> Piece {
         half += 1.0;
     }
     nodes.extend(numbers(composer, centimetres, line + TICKS.0 + 0.4));
-    let height = line + TICKS.0 + 0.4 + CAPTION.leading.0;
+    let height = line + TICKS.0 + 0.4 + composer.leading(&CAPTION);
     let area = Rect::new(0.0, 0.0, width, height);
-    let alt = format!("A ruler in true size, {centimetres} cm long, with a thick bar from {range} cm.");
+    let length = composer.tongue.number(centimetres, 0);
+    let alt = composer.tell("readings-ruler-picture", &[("length", length.into()), ("range", range.into())]);
     Piece { height, nodes: vec![Node::Group(Role::Figure { alt, area }, nodes)] }
 }
 

@@ -43,14 +43,6 @@ pub(crate) fn full_title(tongue: &Tongue, page: &Page) -> String {
     format!("{title}{}", page.variant_words())
 }
 
-/// Why a check page does not ride on the base; empty where there is none.
-pub(crate) fn off_base(tongue: &Tongue, set: &SetSpec, why: &str) -> String {
-    if set.viewer.base.is_none() {
-        return String::new();
-    }
-    format!(" {}", tongue.tell("page-off-base", &[("why", why.into())]))
-}
-
 /// Whether its colours are printed, and not shown on a screen. Where nothing is said, a sheet of paper is printed.
 pub(crate) fn printed(edition: &Edition) -> bool {
     match edition.colour.source {
@@ -63,12 +55,6 @@ pub(crate) fn printed(edition: &Edition) -> bool {
 /// Whether the edition is a sheet of paper, and not a screen page.
 pub(crate) fn on_paper(edition: &Edition) -> bool {
     edition.page != crate::spec::PageFormat::Wide
-}
-
-/// What the colours of an edition are seen through and on: "Cyan left, red right; white ground; screen `lcd`."
-pub(crate) fn seen_on(tongue: &Tongue, edition: &Edition) -> String {
-    let medium = edition.colour.source.words().replace('`', "");
-    sentence(&[glasses(tongue, edition), ground(tongue, edition.ground), medium].join("; "))
 }
 
 /// A message as a sentence: with a capital letter and a full stop.

@@ -18,6 +18,7 @@ pub(super) fn lint_on(horizontal: f64, vertical: f64, features: &[SolvedFeature]
         field,
         devices: &devices,
         pages: &pages,
+        language: Language::En,
         texts: &[],
         editions: &[],
     };

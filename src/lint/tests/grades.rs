@@ -23,8 +23,17 @@ fn lint_strand(strand: Strand, pages: &[&[SolvedFeature]], viewer: &Viewer, near
     let pages: Vec<_> =
         ids.iter().zip(pages).map(|(id, features)| Page { id, features, graded: graded(features) }).collect();
     let field = (Mm(180.0), Mm(120.0));
-    let input =
-        Input { viewer, near_point, free_order: false, field, devices: &[], pages: &pages, texts: &[], editions: &[] };
+    let input = Input {
+        viewer,
+        near_point,
+        free_order: false,
+        field,
+        devices: &[],
+        pages: &pages,
+        language: Language::En,
+        texts: &[],
+        editions: &[],
+    };
     check(&input).into_iter().map(|f| f.diagnostic).collect()
 }
 

@@ -18,6 +18,7 @@ mod outline;
 mod pad;
 mod page;
 mod palette;
+pub mod panels;
 mod patches;
 mod sweep;
 mod words;

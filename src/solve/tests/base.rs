@@ -4,7 +4,7 @@
 
 use super::*;
 use crate::optics::Base;
-use crate::scene::{DotField, DotFigure, Relief, Scale};
+use crate::scene::{DemandWords, DotField, DotFigure, Relief, Scale};
 
 /// 12 mm of crossed parallax, and 4 mm in height, of which the solver knows nothing.
 fn on_base() -> Viewer {
@@ -20,7 +20,10 @@ fn scene() -> Scene {
     let vertex = |x: f64, depth: Depth| Vertex { at: at(x, 20.0), depth };
     let ends = [Depth::Place(Mm(30.0), Side::Toward), Depth::Demand(PrismDioptre(1.0), Side::Away)];
     let mut all = shape("all", Depth::Demand(PrismDioptre(2.0), Side::Toward));
-    all.companions = Companions { watch: true, lock: true, number: Some(1), demand: true };
+    let side = |side: &str| [String::new(), format!(" pd {side}")];
+    let words =
+        DemandWords { page: "on the page".to_owned(), toward: side("toward"), away: side("away"), decimal_mark: "." };
+    all.companions = Companions { watch: true, lock: true, number: Some(1), demand: Some(words) };
     let mut crate_ = shape("true-perspective", Depth::Place(Mm(60.0), Side::Toward));
     crate_.scaling = Scaling::ConstantObject;
     let [near, far] = ends.clone();

@@ -33,6 +33,7 @@ mod grades;
 mod inks;
 mod kinds;
 mod language;
+mod layout;
 mod measure;
 mod oracles;
 mod parts;

@@ -35,6 +35,7 @@ mod kinds;
 mod language;
 mod measure;
 mod oracles;
+mod orphans;
 mod plans;
 mod plot;
 mod reading;

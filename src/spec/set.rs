@@ -208,8 +208,14 @@ fn read_series(reader: &mut Reader<'_>, document: &Document<'_>) -> Option<BTree
         let curve = table.one_of(reader, "curve", &["even", "geometric", "difficulty"]);
         match (id, from, to, curve) {
             (Some(id), Some(from), Some(to), Some(curve)) => {
-                let part =
-                    SeriesPart { from: quoted(&from), to: quoted(&to), curve: curve.to_owned(), first: 0, of: 0 };
+                let part = SeriesPart {
+                    from: quoted(&from),
+                    to: quoted(&to),
+                    curve: curve.to_owned(),
+                    first: 0,
+                    of: 0,
+                    place: table.place(),
+                };
                 series.insert(id, part);
             }
             _ => fine = false,

@@ -120,6 +120,7 @@ const LIBRARIES: &[(&[&str], &[&str])] = &[
             "bundle/planned.rs",
             "bundle/entry.rs",
             "bundle/grade_report.rs",
+            "bundle/reading_report.rs",
             "bundle/shard.rs",
             "bundle/summary.rs",
             "bundle/json.rs",

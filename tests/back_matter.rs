@@ -148,9 +148,9 @@ fn parts_stand_between_the_exercises_and_the_key_and_in_the_contents() {
             }
         }
         let back = order.iter().position(|name| *name == "exercise").unwrap();
-        assert_eq!(order[back..], ["exercise", "plan", "log", "professional", "answers"]);
+        assert_eq!(order[back..], ["exercise", "plan", "log", "professional", "words", "answers"]);
         let contents = part_words(laid, "contents");
-        for title in ["Your plan", "Your log", "For your eye-care professional"] {
+        for title in ["Your plan", "Your log", "For your eye-care professional", "Every exercise in words"] {
             assert!(contents.contains(title), "{title}");
         }
         // The key numbers its entries by the pages they are about.

@@ -472,6 +472,9 @@ fn the_report_says_what_was_solved() {
     assert_eq!(report["edition"]["page_mm"], serde_json::json!([210.0, 297.0]));
     assert_eq!(report["edition"]["glasses"], serde_json::json!({"left": "cyan", "right": "red"}));
     assert_eq!(report["viewer"]["ipd_range_mm"], serde_json::json!([50.0, 75.0]));
+    let reading = &report["reading"];
+    assert_eq!((&reading["language"], &reading["limit"]), (&Value::from("en"), &Value::from(8.0)));
+    assert!(reading["score"].as_f64().unwrap() < 8.0, "{reading}");
     let page = page_of(&report, "bollard-1");
     assert_eq!((&page["kind"], &page["level"]), (&Value::from("jump"), &Value::from(1)));
     // 4 mm at 400 mm and an ipd of 64 mm stands 23.5294 mm before the page and 26.6667 mm behind it.

@@ -97,6 +97,7 @@ fn sheet(solved: &[SolvedFeature]) -> Sheet {
         id: "quay".into(),
         title: "Quay".into(),
         description: "A field of random dots.".into(),
+        language: "en",
         outline_level: 0,
         size: kurbo::Size::from(PAGE),
         inks: inks(&Glasses::ideal(Filter::Cyan, Filter::Red), Ground::White),

@@ -4,6 +4,13 @@
 use std::collections::{BTreeMap, BTreeSet};
 use std::path::{Path, PathBuf};
 
+use depthpress::bundle::pictures::Folder;
+use depthpress::diagnostics::{Diagnostics, Sources};
+use depthpress::exercise::words::Words;
+use depthpress::exercise::{KINDS, Kind, Page, pages, read_exercise};
+use depthpress::language::{Language, Tongue};
+use depthpress::spec::reader::Reader;
+
 const TAGS: [&str; 4] = ["en", "de", "es", "fr"];
 
 fn root() -> PathBuf {
@@ -149,4 +156,66 @@ fn every_character_of_every_language_has_a_glyph() {
             assert!(set.is_ok(), "{tag}/{file}: {id}: {}", set.unwrap_err());
         }
     }
+}
+
+/// The pages of a kind's example in a language.
+fn told(kind: &Kind, language: Language) -> Vec<Page> {
+    let (mut problems, mut sources) = (Diagnostics::new(), Sources::default());
+    let file = sources.add("a.toml", kind.example);
+    let pictures = Folder::new(&Path::new(env!("CARGO_MANIFEST_DIR")).join("specs/gallery"));
+    let exercise = read_exercise(&mut Reader::new(&sources, file, &mut problems).with_pictures(&pictures), "a");
+    pages(&[exercise.unwrap()], "set", Tongue::of(language))
+}
+
+/// The sentences and labels of a page.
+fn lines(words: &Words) -> Vec<&String> {
+    let rows = words.one_part.iter().flat_map(|(seen, then)| [seen, then]);
+    let all = [&words.goal, &words.setup, &words.see].into_iter().chain(&words.steps).chain(rows);
+    all.filter(|line| !line.is_empty()).collect()
+}
+
+/// No message or variable is missing, nothing stays in English, and the answers are those of the page.
+#[test]
+fn every_kind_speaks_every_language() {
+    let mut wrong = Vec::new();
+    for kind in KINDS {
+        let english = told(kind, Language::En);
+        for language in Language::ALL {
+            for (page, other) in told(kind, language).iter().zip(&english) {
+                // What the example itself says stays as its author wrote it.
+                let own = lines(&other.words);
+                let is_author = |line: &str| kind.example.contains(line);
+                let pairs = lines(&page.words).into_iter().enumerate().map(|(i, line)| (line, own.get(i)));
+                let is_wrong = |(line, same): &(&String, Option<&&String>)| {
+                    line.contains(['{', '}'])
+                        || (language != Language::En && !is_author(line) && same.is_some_and(|same| same == line))
+                };
+                wrong.extend(pairs.filter(is_wrong).map(|(line, _)| format!("{} in {language:?}: {line}", kind.id)));
+                for question in page.quiz.iter().flat_map(|quiz| &quiz.questions) {
+                    let fits = question.choices.is_empty() || question.choices.contains(&question.answer);
+                    assert!(fits && !question.answer.contains('{'), "{} in {language:?}: {question:?}", kind.id);
+                }
+            }
+        }
+    }
+    assert!(wrong.is_empty(), "{wrong:#?}");
+}
+
+/// The place of the answer among the choices is the same in every language: the draw knows no words.
+#[test]
+fn answers_are_the_same_in_every_language() {
+    let keys = |kind: &Kind, language| -> Vec<Option<usize>> {
+        let pages = told(kind, language);
+        let questions = pages.iter().filter_map(|page| page.quiz.as_ref()).flat_map(|quiz| &quiz.questions);
+        questions.map(|q| q.choices.iter().position(|choice| *choice == q.answer)).collect()
+    };
+    let mut asked = 0;
+    for kind in KINDS {
+        let english = keys(kind, Language::En);
+        asked += english.len();
+        for language in Language::ALL {
+            assert_eq!(keys(kind, language), english, "{} in {language:?}", kind.id);
+        }
+    }
+    assert!(60 < asked, "{asked}");
 }

@@ -36,9 +36,11 @@ mod language;
 mod measure;
 mod oracles;
 mod orphans;
+mod parts;
 mod plans;
 mod plot;
 mod reading;
+mod reading_order;
 
 mod readers;
 mod readme;

@@ -51,6 +51,7 @@ fn sheet(size: Size, inks: Inks, nodes: Vec<Node>) -> Sheet {
         id: "quay-1".into(),
         title: "Quay — dusk".into(),
         description: "Rings above the water.".into(),
+        language: "en",
         outline_level: 0,
         size,
         inks,

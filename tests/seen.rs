@@ -37,6 +37,7 @@ impl Picture {
             id: "quay".into(),
             title: "Quay".into(),
             description: "Marks.".into(),
+            language: "en",
             outline_level: 0,
             size,
             inks,

@@ -49,6 +49,7 @@ fn sheet(nodes: Vec<Node>) -> Sheet {
         id: "answers".to_owned(),
         title: "Answers".to_owned(),
         description: "Answers.".to_owned(),
+        language: "en",
         outline_level: 0,
         size: Size::new(SIDE, SIDE),
         inks: WHITE,

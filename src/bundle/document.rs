@@ -2,7 +2,8 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use crate::colour::{Cmyk, Filter, InkPlan, Srgb8};
+use crate::colour::{Cmyk, InkPlan, Srgb8};
+use crate::language::Tongue;
 use crate::layout::sheet::{Node, Role, Sheet};
 use crate::render::pdf::{PdfBook, pdf};
 use crate::spec::{Edition, SetSpec};
@@ -25,7 +26,10 @@ pub(super) fn document(
     part: Part,
     (all, sheets): (&[Sheet], &[Sheet]),
 ) -> Result<Vec<u8>, Error> {
-    let book = about(set, edition).map(|book| part.named(book)).ok_or_else(|| Error::Date(set.date.clone()))?;
+    let tongue = Tongue::of(edition.language);
+    let book = about(set, edition, tongue)
+        .map(|book| part.named(book, tongue))
+        .ok_or_else(|| Error::Date(set.date.clone()))?;
     let book = PdfBook { process: edition.colour.cmyk.then(|| process(plan, sheets)), ..book };
     let made = if sheets.len() == all.len() { pdf(&book, sheets) } else { pdf(&book, &excerpt(sheets)) };
     made.map_err(|source| Error::Pdf { edition: edition.id.clone(), source })
@@ -33,12 +37,12 @@ pub(super) fn document(
 
 impl Part {
     /// What the part says of itself, from what the book says.
-    fn named(self, book: PdfBook) -> PdfBook {
+    fn named(self, book: PdfBook, tongue: &Tongue) -> PdfBook {
         match self {
             Part::Book => book,
             Part::Answers => PdfBook {
-                title: format!("{}: answers", book.title),
-                subject: format!("Answers to the practice pages of {}.", book.title),
+                title: tongue.tell("document-answers", &[("title", (&book.title).into())]),
+                subject: tongue.tell("document-answers-subject", &[("title", (&book.title).into())]),
                 id: format!("{}/answers", book.id),
                 ..book
             },
@@ -47,15 +51,19 @@ impl Part {
 }
 
 /// What the document says about itself; `None` where the date of the set is none.
-fn about(set: &SetSpec, edition: &Edition) -> Option<PdfBook> {
+fn about(set: &SetSpec, edition: &Edition, tongue: &Tongue) -> Option<PdfBook> {
+    let [first, second] = edition.glasses.pair().map(|filter| tongue.say(&format!("filter-{}", filter.name())));
+    let glasses = [("first", first.into()), ("second", second.into())];
     let subject = set.summary.clone();
-    let [first, second] = edition.glasses.pair().map(Filter::name);
-    let glasses = format!("{first}/{second} glasses");
     Some(PdfBook {
         title: set.title.clone(),
         author: set.author.clone(),
-        subject: subject.unwrap_or_else(|| format!("Practice pages for two eyes and {glasses}.")),
-        keywords: vec!["practice pages".to_owned(), "anaglyph".to_owned(), glasses],
+        subject: subject.unwrap_or_else(|| tongue.tell("document-subject", &glasses)),
+        keywords: vec![
+            tongue.say("document-practice"),
+            tongue.say("document-anaglyph"),
+            tongue.tell("document-glasses", &glasses),
+        ],
         language: edition.language.tag().to_owned(),
         date: date(&set.date)?,
         id: match &set.reader {

@@ -6,10 +6,12 @@ use kurbo::Vec2;
 use serde::Serialize;
 
 use crate::layout::Placed;
+use crate::layout::sheet::Sheet;
 use crate::scene::{Eyes, Role};
 use crate::solve::{SolvedDots, SolvedForm, Stand};
 use crate::units::Mm;
 
+use super::extent::Extent;
 use super::report::{fine, round};
 
 /// A feature on a page. Where its depth varies, the stand is that of its first point; of a field of dots and its
@@ -55,6 +57,33 @@ struct DotsPart<'a> {
     correlation: f64,
     /// Names the draws.
     key: &'a str,
+}
+
+/// The sheet with the words of an exercise page, where they stand apart from its art.
+#[derive(Serialize)]
+pub(super) struct WordsEntry {
+    number: u32,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    svg: Option<String>,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    png: Option<String>,
+    /// The sheets on which the words run on.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    more: Vec<WordsEntry>,
+}
+
+impl WordsEntry {
+    /// The entry of the sheets of words of a page; `None` without any.
+    pub(super) fn of(sheets: &[&Sheet], extent: &Extent) -> Option<Self> {
+        let one = |sheet: &Sheet| Self {
+            number: sheet.number,
+            svg: extent.svg(sheet),
+            png: extent.png(sheet),
+            more: Vec::new(),
+        };
+        let (first, rest) = sheets.split_first()?;
+        Some(Self { more: rest.iter().map(|sheet| one(sheet)).collect(), ..one(first) })
+    }
 }
 
 /// The entry of a feature; of a field, those of its figures after it.

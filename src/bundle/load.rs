@@ -10,7 +10,7 @@ use std::path::{Path, PathBuf};
 
 use crate::diagnostics::{Diagnostic, Diagnostics, FileId, Place, Sources, codes};
 use crate::exercise::{Exercise, parts_of_series, read_exercise};
-use crate::layout::parts::is_own;
+use crate::layout::parts::{is_own, page_of_words};
 use crate::spec::SetSpec;
 use crate::spec::data::{Data, DataRef, apply, contradictions, measured, read_data};
 use crate::spec::publish::unknown_previews;
@@ -378,7 +378,7 @@ impl Loading {
         self.diagnostics.push(problem);
     }
 
-    /// The book has pages of its own, such as `cover`. Pages are named by exercise, level and variant, so `rope` with
+    /// The book has pages of its own, such as `cover`, and the words of a page `rope` may stand on `rope-words`. Pages are named by exercise, level and variant, so `rope` with
     /// two levels and an exercise `rope-2` would both make a page `rope-2`.
     fn check_page_ids(&mut self, exercises: &[(Exercise, Place)]) {
         for (exercise, place) in exercises.iter().filter(|(e, _)| is_own(&e.id)) {
@@ -398,6 +398,16 @@ impl Loading {
                     .with_help("rename one of the files");
                 self.diagnostics.push(problem);
             }
+        }
+        let pages: BTreeSet<String> = exercises.iter().flat_map(|(e, _)| e.page_ids()).collect();
+        for (exercise, place) in exercises {
+            let clash = exercise.page_ids().find(|page| page_of_words(page).is_some_and(|of| pages.contains(of)));
+            let Some((page, of)) = clash.as_ref().and_then(|page| Some((page, page_of_words(page)?))) else { continue };
+            let message = format!("`{page}` is also the name of the sheet of words of page `{of}`");
+            let problem = Diagnostic::error(codes::DUPLICATE, *place, message)
+                .with_label("the same name")
+                .with_help("rename one of the files");
+            self.diagnostics.push(problem);
         }
     }
 

@@ -24,6 +24,7 @@ mod planned;
 pub mod prepare;
 pub mod publish;
 pub mod readers;
+mod reading_report;
 pub mod report;
 pub mod run;
 pub mod shard;

@@ -8,6 +8,7 @@ use serde::Serialize;
 
 use crate::diagnostics::{Diagnostic, Severity};
 use crate::exercise::quiz::{Pass, Question};
+use crate::layout::parts::page_of_words;
 use crate::layout::parts::readings::{self, Reading};
 use crate::layout::sheet::Sheet;
 use crate::layout::{LaidOut, Placed};
@@ -17,7 +18,7 @@ use crate::spec::SetSpec;
 use crate::spec::{Edition, MediumSource};
 
 use super::colour_report::{ColourPart, InksPart};
-use super::entry::{Entry, entries, near_to_far};
+use super::entry::{Entry, WordsEntry, entries, near_to_far};
 use super::extent::Extent;
 use super::grade_report::{DifficultyPart, ViewerPart};
 use super::inked::Inked;
@@ -25,6 +26,7 @@ use super::issue::Issue;
 use super::json;
 use super::planned::PlanPart;
 use super::prepare::{Book, SolvedPage};
+use super::reading_report::EasePart;
 
 /// Version of the format: raised when a key changes its meaning or goes away.
 const SCHEMA: u32 = 1;
@@ -51,6 +53,7 @@ pub fn report(
         pages: pages(book, laid, extent),
         answers: AnswersPart::new(book, edition, laid, extent),
         plan: PlanPart::new(book),
+        reading: EasePart::new(edition.language, book.pages.iter().map(|page| &page.page.words)),
     })
 }
 
@@ -95,6 +98,9 @@ struct Report<'a> {
     /// Which pages come on which day, where the set has a plan.
     #[serde(skip_serializing_if = "Option::is_none")]
     plan: Option<PlanPart<'a>>,
+    /// How easy the words are to read, where there are any.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    reading: Option<EasePart>,
 }
 
 #[derive(Serialize)]
@@ -162,6 +168,9 @@ struct PagePart<'a> {
     svg: Option<String>,
     #[serde(skip_serializing_if = "Option::is_none")]
     png: Option<String>,
+    /// The sheet with its words, where they stand apart from its art.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    words: Option<WordsEntry>,
     targets: Vec<Entry<'a>>,
     marks: Vec<Entry<'a>>,
     guides: Vec<Entry<'a>>,
@@ -247,22 +256,26 @@ impl<'a> EditionPart<'a> {
     }
 }
 
-/// Every sheet, with the exercise page it shows, if it shows one. Exercise pages stand in book order.
+/// Every sheet, with the exercise page it shows, if it shows one; the words of a page are told with its art. Exercise pages
+/// stand in book order.
 fn pages<'a>(book: &Issue<'a>, laid: &'a LaidOut, extent: &Extent) -> Vec<PagePart<'a>> {
     let mut next = book.pages.iter().copied().peekable();
-    let sheets = laid.sheets.iter().zip(&laid.placed);
-    sheets
-        .map(|(sheet, placed)| {
-            let exercise = next.next_if(|page| page.page.id == sheet.id);
-            let around = if next.len() == book.pages.len() { "front" } else { "back" };
-            PagePart {
-                difficulty: difficulty(book, exercise),
-                balance: balance(book.set, exercise),
-                readings: readings(book.set, exercise),
-                ..page(sheet, placed, exercise, around, extent)
-            }
-        })
-        .collect()
+    let mut sheets = laid.sheets.iter().zip(&laid.placed).peekable();
+    let mut pages = Vec::new();
+    while let Some((sheet, placed)) = sheets.next() {
+        let exercise = next.next_if(|page| page.page.id == sheet.id);
+        let around = if next.len() == book.pages.len() { "front" } else { "back" };
+        let is_words = |(later, _): &(&Sheet, _)| exercise.is_some() && page_of_words(&later.id) == Some(&*sheet.id);
+        let words: Vec<&Sheet> = std::iter::from_fn(|| sheets.next_if(is_words)).map(|(sheet, _)| sheet).collect();
+        pages.push(PagePart {
+            difficulty: difficulty(book, exercise),
+            balance: balance(book.set, exercise),
+            readings: readings(book.set, exercise),
+            words: WordsEntry::of(&words, extent),
+            ..page(sheet, placed, exercise, around, extent)
+        });
+    }
+    pages
 }
 
 fn page<'a>(
@@ -289,6 +302,7 @@ fn page<'a>(
         balance: None,
         svg: extent.svg(sheet),
         png: extent.png(sheet),
+        words: None,
         targets: of(&[Role::Target, Role::Bead, Role::Trail, Role::Field]),
         marks: of(&[Role::Watch, Role::Lock, Role::Number, Role::Reference]),
         guides: of(&[Role::Guide]),

@@ -33,6 +33,7 @@ files! {
     "front",
     "checks",
     "back",
+    "parts",
     "professional",
     "charts",
     "inks",

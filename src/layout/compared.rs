@@ -50,6 +50,7 @@ pub fn strip(columns: &[Column], width: f64, inks: Inks) -> Result<Sheet, Vec<Di
             id: "strip".to_owned(),
             title: words.clone(),
             description: words.clone(),
+            language: Language::En.tag(),
             outline_level: 0,
             size: Size::new(width, HEIGHT),
             inks,

@@ -24,7 +24,7 @@ pub const CELL_PAD: f64 = 2.0;
 pub const RULE: f64 = 0.25;
 
 /// Content with its height, relative to its top left corner.
-#[derive(Debug, Default)]
+#[derive(Debug, Clone, Default)]
 pub struct Piece {
     /// Height, mm.
     pub height: f64,
@@ -41,6 +41,8 @@ pub struct Composer<'a> {
     pub text: TextSize,
     /// The sheet that is being composed, for messages.
     pub sheet: String,
+    /// The page numbers of the exercises, in the order of the book: of the sheet with the art. Empty until they are known.
+    pub numbers: Vec<usize>,
     /// What went wrong so far.
     pub problems: Vec<Diagnostic>,
 }
@@ -48,7 +50,7 @@ pub struct Composer<'a> {
 impl<'a> Composer<'a> {
     /// A composer that sets its text with `setter`, in this language and size.
     pub fn new(setter: &'a mut Typesetter, tongue: &'a Tongue, text: TextSize) -> Self {
-        Self { setter, tongue, text, sheet: String::new(), problems: Vec::new() }
+        Self { setter, tongue, text, sheet: String::new(), numbers: Vec::new(), problems: Vec::new() }
     }
 
     /// The words of a message.
@@ -59,6 +61,11 @@ impl<'a> Composer<'a> {
     /// The words of a message with these variables.
     pub fn tell(&self, id: &str, args: &[(&str, Arg<'_>)]) -> String {
         self.tongue.tell(id, args)
+    }
+
+    /// How much larger than standard the words are: what stands beside them grows with them.
+    pub fn scale(&self) -> f64 {
+        self.leading(&BODY) / LEADING
     }
 
     /// Distance between the baselines of a style in this size of text, mm.
@@ -73,7 +80,16 @@ impl<'a> Composer<'a> {
 
     /// Lines of text in which some words are in another face.
     pub fn spans(&mut self, spans: &[Span<'_>], style: &Style, width: f64) -> Piece {
-        match self.setter.paragraph_of(spans, &scaled(style, self.text), Mm(width)) {
+        self.set(spans, &scaled(style, self.text), width)
+    }
+
+    /// Lines of text in exactly this style, however large the words of the edition are.
+    pub fn exact(&mut self, text: &str, style: &Style, width: f64) -> Piece {
+        self.set(&[Span { text, face: style.face }], style, width)
+    }
+
+    fn set(&mut self, spans: &[Span<'_>], style: &Style, width: f64) -> Piece {
+        match self.setter.paragraph_of(spans, style, Mm(width)) {
             Ok(paragraph) => {
                 if paragraph.overflow {
                     let words: String = spans.iter().map(|span| span.text).collect();
@@ -98,8 +114,16 @@ impl<'a> Composer<'a> {
 
     /// How wide the widest word of a text is, mm: the least width of a column that holds it.
     pub fn widest_word(&mut self, text: &str, style: &Style) -> f64 {
-        let bold = Style { face: Face::Bold, ..*style };
-        text.split([' ', '\n']).map(|word| self.width_of(word, &bold)).fold(0.0, f64::max)
+        let mut widest = 0.0_f64;
+        for word in text.split([' ', '\n']) {
+            let mut parts = word.split('\u{ad}').peekable();
+            while let Some(part) = parts.next() {
+                // A part that is not the last takes a hyphen where a line ends after it.
+                let hyphen = if parts.peek().is_some() { self.width_of("-", style) } else { 0.0 };
+                widest = widest.max(self.width_of(part, style) + hyphen);
+            }
+        }
+        widest
     }
 
     /// Notes a problem of the current sheet.
@@ -161,7 +185,7 @@ impl<'a> Composer<'a> {
 
     fn item(&mut self, label: &str, item: &str, width: f64) -> Piece {
         // As wide as the text is large.
-        let indent = LABEL * self.leading(&BODY) / LEADING;
+        let indent = LABEL * self.scale();
         let label = self.lines(label, &BODY, indent);
         let body = self.lines(item, &BODY, width - indent).moved(indent, 0.0);
         let height = body.height;

@@ -10,7 +10,7 @@ use kurbo::Rect;
 use super::Draft;
 use super::compose::{Column, Composer, Piece};
 use super::grid::{Grid, LEADING};
-use super::parts::text_columns;
+use super::parts;
 use super::sheet::{Node, Role};
 
 /// A heading with what belongs to it, as pieces between which a column may end.
@@ -39,6 +39,8 @@ pub struct Opening {
 const BETWEEN: f64 = LEADING * 0.8;
 /// How closely the columns of a last sheet are balanced, mm.
 const STEP: f64 = 0.5;
+/// The highest that two pieces of a section may be to stay together at its beginning and at its end, mm.
+const KEPT: f64 = 70.0;
 /// Between the pieces of a section, mm.
 const WITHIN: f64 = 0.8;
 
@@ -63,53 +65,179 @@ impl Block {
 
 /// Pours sections, set [this wide](super::parts::text_width), into the text columns of as many sheets as they take.
 pub fn pour(composer: &mut Composer<'_>, grid: &Grid, opening: &Opening, sections: Vec<Section>) -> Vec<Draft> {
+    pour_after(composer, grid, opening, 0, sections)
+}
+
+/// The same for a part that has so many sheets already.
+pub(super) fn pour_after(
+    composer: &mut Composer<'_>,
+    grid: &Grid,
+    opening: &Opening,
+    before: usize,
+    sections: Vec<Section>,
+) -> Vec<Draft> {
+    let place = |composer: &mut Composer<'_>, _, top| (Vec::new(), parts::text_columns(composer, grid, top));
+    pour_onto(composer, grid, (opening, before), sections, place)
+}
+
+/// The same below what else stands on a sheet: `place` takes the number of a sheet, from 0, and where the space below its
+/// title begins, and gives what stands there and the columns that are left for text, all of one width.
+pub(super) fn pour_below(
+    composer: &mut Composer<'_>,
+    grid: &Grid,
+    opening: &Opening,
+    sections: Vec<Section>,
+    place: impl FnMut(&mut Composer<'_>, usize, f64) -> (Vec<Node>, Vec<Rect>),
+) -> Vec<Draft> {
+    pour_onto(composer, grid, (opening, 0), sections, place)
+}
+
+fn pour_onto(
+    composer: &mut Composer<'_>,
+    grid: &Grid,
+    (opening, before): (&Opening, usize),
+    sections: Vec<Section>,
+    mut place: impl FnMut(&mut Composer<'_>, usize, f64) -> (Vec<Node>, Vec<Rect>),
+) -> Vec<Draft> {
     let mut blocks: VecDeque<Block> = sections.into_iter().flat_map(blocks_of).collect();
     let mut drafts = Vec::new();
     while drafts.is_empty() || !blocks.is_empty() {
-        let number = drafts.len() + 1;
-        composer.sheet = if number == 1 { opening.id.to_owned() } else { format!("{}-{number}", opening.id) };
-        let lead = if number == 1 { opening.lead.as_str() } else { "" };
-        let (mut nodes, top) = super::parts::opening(composer, grid, &opening.title, lead);
-        let areas = text_columns(composer, grid, top);
-        let rooms: Vec<f64> = areas.iter().map(Rect::height).collect();
-        let mut taken = take(&mut blocks, &rooms);
-        if taken.iter().all(Vec::is_empty) {
-            // Higher than a whole column: the column says so.
-            taken[0].extend(blocks.pop_front());
-        }
-        for (area, blocks) in areas.into_iter().zip(taken) {
-            nodes.extend(column(composer, area, blocks));
-        }
-        drafts.push(Draft {
-            id: composer.sheet.clone(),
-            title: opening.title.clone(),
-            description: opening.description.clone(),
-            outline_level: u8::from(1 < number),
-            inks: None,
-            note: String::new(),
-            nodes,
-            footer: String::new(),
-            placed: Vec::new(),
-        });
+        let number = before + drafts.len();
+        composer.sheet = parts::sheet_id(opening.id, number);
+        let lead = if number == 0 { opening.lead.as_str() } else { "" };
+        let (mut nodes, top) = parts::opening(composer, grid, &opening.title, lead);
+        let (above, areas) = place(composer, number, top);
+        // Below a picture there may be room for nothing: the text begins on the next sheet.
+        let may_be_empty = !above.is_empty();
+        nodes.extend(above);
+        nodes.extend(next(composer, &areas, &mut blocks, may_be_empty));
+        drafts.push(parts::sheet(composer, opening.id, (&opening.title, &opening.description), number, nodes));
     }
     drafts
 }
 
-/// The pieces of a section: its heading with the first of its body, then one by one.
+/// Sections in these columns, none longer than it needs to be; gives the sections back where they need more room.
+pub(super) fn within(
+    composer: &mut Composer<'_>,
+    areas: &[Rect],
+    sections: Vec<Section>,
+) -> Result<Vec<Node>, Vec<Section>> {
+    let heights: Vec<(f64, f64)> = sections.iter().flat_map(heights_of).collect();
+    let rooms: Vec<f64> = areas.iter().map(Rect::height).collect();
+    if fill(&heights, &rooms).iter().sum::<usize>() < heights.len() {
+        return Err(sections);
+    }
+    let mut blocks = sections.into_iter().flat_map(blocks_of).collect();
+    Ok(next(composer, areas, &mut blocks, false))
+}
+
+/// Sections in columns like these, on as many sheets as they take: what stands on each.
+pub(super) fn divided(composer: &mut Composer<'_>, areas: &[Rect], sections: Vec<Section>) -> Vec<Vec<Node>> {
+    let mut blocks: VecDeque<Block> = sections.into_iter().flat_map(blocks_of).collect();
+    let mut sheets = Vec::new();
+    while sheets.is_empty() || !blocks.is_empty() {
+        sheets.push(next(composer, areas, &mut blocks, false));
+    }
+    sheets
+}
+
+/// A section as one piece.
+pub(super) fn stacked(section: Section) -> Piece {
+    let mut piece = Piece::default();
+    for block in blocks_of(section) {
+        let mut gap = block.gap;
+        for (within, own) in block.pieces {
+            let above = if piece.height == 0.0 { 0.0 } else { gap + within };
+            piece.stack(own, above);
+            gap = 0.0;
+        }
+    }
+    Piece { nodes: lists(piece.nodes), ..piece }
+}
+
+/// What of the blocks stands in the columns of a sheet: at least one, unless the sheet may stay empty.
+fn next(composer: &mut Composer<'_>, areas: &[Rect], blocks: &mut VecDeque<Block>, may_be_empty: bool) -> Vec<Node> {
+    let rooms: Vec<f64> = areas.iter().map(Rect::height).collect();
+    let mut taken = take(blocks, &rooms);
+    if !may_be_empty && taken.iter().all(Vec::is_empty) {
+        // Higher than a whole column: the column says so.
+        taken[0].extend(blocks.pop_front());
+    }
+    areas.iter().zip(taken).flat_map(|(area, blocks)| column(composer, *area, blocks)).collect()
+}
+
+/// The pieces of a section: its heading with the first of its body, then one by one, and in pairs at both ends.
 fn blocks_of(section: Section) -> Vec<Block> {
-    let mut blocks = Vec::new();
-    let mut body = section.body.into_iter();
+    let kept = kept(&section);
     let mut first = Block { gap: BETWEEN, pieces: Vec::new() };
     if 0.0 < section.heading.height {
         first.pieces.push((0.0, section.heading));
     }
-    if let Some(piece) = body.next() {
-        let gap = if first.pieces.is_empty() { 0.0 } else { WITHIN };
-        first.pieces.push((gap, piece));
+    let mut blocks = vec![first];
+    let mut body = section.body.into_iter();
+    for (index, group) in kept.into_iter().enumerate() {
+        let mut pieces: Vec<(f64, Piece)> = Vec::new();
+        for piece in body.by_ref().take(group.count) {
+            pieces.push((gap_above(&piece), piece));
+        }
+        let gap = pieces.first().map_or(0.0, |(gap, _)| *gap);
+        if let Some(first) = pieces.first_mut() {
+            first.0 = 0.0;
+        }
+        match blocks.last_mut() {
+            Some(first) if index == 0 => {
+                let gap = if first.pieces.is_empty() { 0.0 } else { WITHIN };
+                first.pieces.extend(
+                    pieces.into_iter().enumerate().map(|(at, (own, piece))| (if at == 0 { gap } else { own }, piece)),
+                );
+            }
+            _ => blocks.push(Block { gap, pieces }),
+        }
     }
-    blocks.push(first);
-    blocks.extend(body.map(|piece| Block { gap: gap_above(&piece), pieces: vec![(0.0, piece)] }));
     blocks
+}
+
+/// Pieces of the body of a section that stay together.
+struct Kept {
+    /// Above them, mm.
+    gap: f64,
+    /// All of them with the gaps between them, and with the heading above the first, mm.
+    height: f64,
+    count: usize,
+}
+
+/// Which pieces of a section stay together: no column begins or ends with a single one of them, unless two are high.
+fn kept(section: &Section) -> Vec<Kept> {
+    let single = |piece: &Piece| Kept { gap: gap_above(piece), height: piece.height, count: 1 };
+    let mut kept: Vec<Kept> = section.body.iter().map(single).collect();
+    if let Some(first) = kept.first_mut() {
+        first.gap = BETWEEN;
+        first.height += if 0.0 < section.heading.height { section.heading.height + WITHIN } else { 0.0 };
+    }
+    join(&mut kept, 0);
+    if let Some(last) = kept.len().checked_sub(2) {
+        join(&mut kept, last);
+    }
+    kept
+}
+
+/// Keeps a group with the one after it, unless both are high.
+fn join(kept: &mut Vec<Kept>, at: usize) {
+    let (Some(one), Some(other)) = (kept.get(at), kept.get(at + 1)) else { return };
+    let height = one.height + other.gap + other.height;
+    if height <= KEPT {
+        let other = kept.remove(at + 1);
+        kept[at].height = height;
+        kept[at].count += other.count;
+    }
+}
+
+/// Gap and height of the blocks that a section is divided into.
+fn heights_of(section: &Section) -> Vec<(f64, f64)> {
+    if section.body.is_empty() {
+        return vec![(BETWEEN, section.heading.height)];
+    }
+    kept(section).iter().map(|kept| (kept.gap, kept.height)).collect()
 }
 
 /// Items of a list follow one another without a gap.
@@ -187,7 +315,7 @@ mod tests {
         let mut setter = Typesetter::new();
         let mut composer = Composer::new(&mut setter, Tongue::of(Language::En), text);
         let grid = Grid::of(format);
-        let width = super::super::parts::text_width(&composer, &grid);
+        let width = parts::text_width(&composer, &grid);
         let section = |index: usize, composer: &mut Composer<'_>| {
             let heading = composer.heading(&format!("Heading {index}"), width);
             let body = format!("Piece {index} {}", "word ".repeat(words));

@@ -69,7 +69,7 @@ pub struct Plot {
     /// Stands above it.
     pub title: String,
     /// What the upright axis counts.
-    pub measure: &'static str,
+    pub measure: String,
     /// The curves.
     pub curves: Vec<Curve>,
 }
@@ -78,37 +78,46 @@ impl Plot {
     /// The plot as a figure of this size, mm.
     pub fn draw(&self, composer: &mut Composer<'_>, width: f64, height: f64) -> Piece {
         let line = CAPTION.leading.0;
-        let frame = Rect::new(LABELS, 2.0 * line + 1.6, width - 3.0, height - 2.0 * line - 1.4);
         let bold = Style { face: Face::Bold, ..CAPTION };
+        let caption = Style { align: Align::End, ..CAPTION };
         let mut nodes = composer.lines(&self.title, &bold, width).nodes;
-        nodes.extend(self.key(composer, line, width));
+        // Where title and measure are too long for one line, the measure takes one of its own.
+        let beside = composer.width_of(&self.title, &bold) + 4.0 + composer.width_of(&self.measure, &caption) < width;
+        let top = if beside { 0.0 } else { line };
+        nodes.extend(composer.lines(&self.measure, &caption, width - 3.0).moved(0.0, top).nodes);
+        let (key, foot) = self.key(composer, top + line, width);
+        nodes.extend(key);
+        let frame = Rect::new(LABELS, foot + 1.6, width - 3.0, height - 2.0 * line - 1.4);
         nodes.extend(upright_axis(composer, frame));
         nodes.extend(level_axis(composer, frame));
-        let caption = Style { align: Align::End, ..CAPTION };
-        nodes.extend(composer.lines(self.measure, &caption, width - 3.0).nodes);
         for curve in &self.curves {
             nodes.push(fill(stroked(&curve_path(&curve.spectrum, frame), curve.line, WEIGHT), Tone::FULL));
         }
         let labels: Vec<&str> = self.curves.iter().map(|curve| curve.label.as_str()).collect();
-        let alt = format!("{}, over the wavelength from 380 to 780 nm. Curves: {}.", self.title, labels.join("; "));
+        let args = [("title", (&self.title).into()), ("curves", labels.join("; ").into())];
+        let alt = composer.tell("spectra-picture", &args);
         let figure = Role::Figure { alt, area: Rect::new(0.0, 0.0, width, height) };
         Piece { height, nodes: vec![Node::Group(figure, nodes)] }
     }
 
-    /// A sample of each line with its label, on one line of text.
-    fn key(&self, composer: &mut Composer<'_>, y: f64, width: f64) -> Vec<Node> {
+    /// A sample of each line with its label, in as many lines of text as they take, and where the last of them ends.
+    fn key(&self, composer: &mut Composer<'_>, top: f64, width: f64) -> (Vec<Node>, f64) {
         let mut nodes = Vec::new();
-        let mut x = LABELS;
+        let (mut x, mut y) = (LABELS, top);
         for curve in &self.curves {
+            let needs = SAMPLE + composer.width_of(&curve.label, &CAPTION);
+            if LABELS < x && width < x + needs {
+                (x, y) = (LABELS, y + CAPTION.leading.0);
+            }
             let middle = y + CAPTION.leading.0 * 0.52;
             let sample = polyline(&[Point::new(x, middle), Point::new(x + SAMPLE - 2.0, middle)]);
             nodes.push(fill(stroked(&sample, curve.line, WEIGHT), Tone::FULL));
             x += SAMPLE;
             let label = composer.lines(&curve.label, &CAPTION, width - x);
             nodes.extend(label.moved(x, y).nodes);
-            x += composer.width_of(&curve.label, &CAPTION) + 6.0;
+            x += needs - SAMPLE + 6.0;
         }
-        nodes
+        (nodes, y + CAPTION.leading.0)
     }
 }
 
@@ -116,12 +125,13 @@ impl Plot {
 fn upright_axis(composer: &mut Composer<'_>, frame: Rect) -> Vec<Node> {
     let style = Style { align: Align::End, ..CAPTION };
     let mut nodes = Vec::new();
-    for (share, label) in [(0.0, "0 %"), (0.5, "50 %"), (1.0, "100 %")] {
+    for (share, percent) in [(0.0, "0"), (0.5, "50"), (1.0, "100")] {
+        let label = composer.tell("inks-percent", &[("n", percent.into())]);
         let y = frame.y1 - share * frame.height();
         let tone = if share == 0.0 { Tone::QUIET } else { Tone::LINE };
         nodes.push(fill(Rect::new(frame.x0, y - HAIR / 2.0, frame.x1, y + HAIR / 2.0).to_path(0.1), tone));
         // The middle of the figures, not of the line of text, stands at the tick.
-        let label = composer.lines(label, &style, LABELS - 1.6).moved(0.0, y - CAPTION.leading.0 * 0.48);
+        let label = composer.lines(&label, &style, LABELS - 1.6).moved(0.0, y - CAPTION.leading.0 * 0.48);
         nodes.extend(label.nodes);
     }
     nodes
@@ -138,7 +148,8 @@ fn level_axis(composer: &mut Composer<'_>, frame: Rect) -> Vec<Node> {
         nodes.push(fill(tick.to_path(0.1), Tone::QUIET));
         nodes.extend(composer.lines(&nm.to_string(), &style, 16.0).moved(x - 8.0, frame.y1 + 1.2).nodes);
     }
-    let name = composer.lines("wavelength, nm", &style, frame.width());
+    let name = composer.say("spectra-wavelength");
+    let name = composer.lines(&name, &style, frame.width());
     nodes.extend(name.moved(frame.x0, frame.y1 + 1.2 + CAPTION.leading.0).nodes);
     nodes
 }

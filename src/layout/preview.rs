@@ -8,6 +8,7 @@ use super::sheet::{Face, Fill, Node, Sheet, Tone};
 use super::text::{Align, MissingGlyph, Style, Typesetter};
 use super::{TYPESETTER, fonts};
 use crate::colour::{Inks, Srgb8};
+use crate::language::Language;
 use crate::units::{Mm, Pt};
 
 /// The ground of a card: a pale grey, so that white and black pages both stand off. Design choice.
@@ -44,8 +45,8 @@ pub fn card(size: Size, labels: &[Label]) -> Result<Sheet, MissingGlyph> {
 }
 
 fn sheet(size: Size, inks: Inks, nodes: Vec<Node>) -> Sheet {
-    let (title, description) = (String::new(), String::new());
-    Sheet { number: 1, id: "preview".to_owned(), title, description, outline_level: 0, size, inks, nodes }
+    let (title, description, language) = (String::new(), String::new(), Language::En.tag());
+    Sheet { number: 1, id: "preview".to_owned(), title, description, language, outline_level: 0, size, inks, nodes }
 }
 
 fn style(size: Pt, strong: bool) -> Style {

@@ -22,6 +22,8 @@ pub struct Sheet {
     pub title: String,
     /// One sentence that says what the page shows, for the SVG description.
     pub description: String,
+    /// The language of its words, as a BCP 47 tag.
+    pub language: &'static str,
     /// Bookmark level: 0 for a part of the book, 1 for a page inside it.
     pub outline_level: u8,
     /// Page size, mm.

@@ -4,7 +4,20 @@ use super::compose::Composer;
 use super::grid::Grid;
 use super::{Book, LaidOut, TYPESETTER, finish, parts};
 use crate::diagnostics::Diagnostic;
-use crate::spec::TextSize;
+use crate::language::Tongue;
+use crate::spec::{MediumSource, TextSize};
+
+/// What colours are seen on: "screen lcd", "print fogra39l under lamp d50".
+pub fn medium(source: &MediumSource, tongue: &Tongue) -> String {
+    match source {
+        MediumSource::Unsaid => tongue.say("medium-unsaid"),
+        MediumSource::Screen(name) => tongue.tell("medium-screen", &[("name", name.to_string().into())]),
+        MediumSource::Print { solids, lamp } => {
+            let args = [("solids", solids.to_string().into()), ("lamp", lamp.name().into())];
+            tongue.tell("medium-print", &args)
+        }
+    }
+}
 
 /// Lays out the sheets `ink-swatches` and `ink-spectra`; the book needs no pages.
 ///

@@ -36,6 +36,7 @@ fn head(out: &mut String, sheet: &Sheet) {
     number(&mut height, sheet.size.height, MM);
     out.push_str("<svg xmlns=\"http://www.w3.org/2000/svg\" xmlns:xlink=\"http://www.w3.org/1999/xlink\"");
     push(out, format_args!(" width=\"{width}mm\" height=\"{height}mm\" viewBox=\"0 0 {width} {height}\""));
+    push(out, format_args!(" lang=\"{0}\" xml:lang=\"{0}\"", sheet.language));
     push(out, format_args!(" role=\"graphics-document document\" fill=\"{}\">\n<title>", Hex(sheet.inks.text)));
     escape(out, &sheet.title);
     out.push_str("</title>\n<desc>");

@@ -94,6 +94,8 @@ impl Front {
 /// A part after the exercises; the answer key, which has a key of its own, comes last.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
 pub enum Back {
+    /// The words of every exercise once more, in black only.
+    Words,
     /// Which pages come when, and when to go on or back.
     Plan,
     /// Where the reader writes, day by day.
@@ -112,11 +114,19 @@ pub enum Back {
 
 impl Back {
     /// All of them, in the order of [`Back::WORDS`].
-    pub const ALL: [Back; 7] =
-        [Back::Plan, Back::Log, Back::Glossary, Back::Professional, Back::Sources, Back::Licence, Back::Versions];
+    pub const ALL: [Back; 8] = [
+        Back::Words,
+        Back::Plan,
+        Back::Log,
+        Back::Glossary,
+        Back::Professional,
+        Back::Sources,
+        Back::Licence,
+        Back::Versions,
+    ];
 
     /// As specs write them.
-    pub const WORDS: [&str; 7] = ["plan", "log", "glossary", "professional", "sources", "licence", "versions"];
+    pub const WORDS: [&str; 8] = ["words", "plan", "log", "glossary", "professional", "sources", "licence", "versions"];
 
     /// Those of a book with a plan that names none.
     pub const PLANNED: [Back; 3] = [Back::Plan, Back::Log, Back::Professional];
@@ -151,8 +161,8 @@ pub(super) const FRONT: Field = Field::default(
 /// `back` of `[set]`.
 pub(super) const BACK: Field = Field::optional(
     "back",
-    Takes::List { of: &Takes::Choice(&Back::WORDS), min: 0, max: 7 },
-    "Parts after the exercises, in the order of the list: `plan`, which pages come when, only with a `[plan]`; `log`, to write into \
+    Takes::List { of: &Takes::Choice(&Back::WORDS), min: 0, max: 8 },
+    "Parts after the exercises, in the order of the list: `words`, the words of every exercise once more, in black only; `plan`, which pages come when, only with a `[plan]`; `log`, to write into \
      for 30 days; `glossary`, what the words mean; `professional`, every number of every page for an eye-care \
      professional; `sources`, what the book rests on; `licence`, only with a `[licence]`; `versions`, only with a \
      `[[release]]`. Left out: `plan`, `log` and `professional` in a set with a `[plan]`, else none.",

@@ -110,6 +110,7 @@ fn sheet(solved: &[SolvedFeature]) -> Sheet {
         id: "quay".into(),
         title: "Quay".into(),
         description: "A field of random dots.".into(),
+        language: "en",
         outline_level: 0,
         size: kurbo::Size::new(210.0, 297.0),
         inks: inks(&Glasses::ideal(Filter::Cyan, Filter::Red), Ground::White),

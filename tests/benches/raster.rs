@@ -109,6 +109,7 @@ fn sheet(step: usize, name: &str, art: Option<Art>) -> Sheet {
         id: format!("{name}-{step}"),
         title: format!("{name} {step}"),
         description: String::new(),
+        language: "en",
         outline_level: 1,
         size: Size::new(210.0, 297.0),
         inks: Inks {

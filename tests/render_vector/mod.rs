@@ -121,6 +121,7 @@ fn svg_tells_its_words() {
     let page = svg(&sheets::book(WHITE)[0]);
     for part in [
         "width=\"210mm\" height=\"297mm\" viewBox=\"0 0 210 297\"",
+        "lang=\"en\" xml:lang=\"en\"",
         "<title>Mooring rings &amp; lines &lt;1&gt;</title>",
         "<desc>A ring for each eye",
         "<g role=\"heading\" aria-level=\"1\" aria-label=\"Mooring rings\">",

@@ -85,7 +85,7 @@ fn second(set: &mut Typesetter, inks: Inks) -> Sheet {
 fn sheet(id: &str, title: &str, number: u32, outline_level: u8, inks: Inks, nodes: Vec<Node>) -> Sheet {
     let description = "A ring for each eye; together one ring before the page.".to_owned();
     let (id, title, size) = (id.to_owned(), title.to_owned(), Size::new(210.0, 297.0));
-    Sheet { number, id, title, description, outline_level, size, inks, nodes }
+    Sheet { number, id, title, description, language: "en", outline_level, size, inks, nodes }
 }
 
 /// Words as a place for them, without a role.

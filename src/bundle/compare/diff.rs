@@ -9,7 +9,7 @@ use serde::Serialize;
 use serde_json::Value;
 
 use super::class::{self, Class};
-use super::facts::{Facts, Head, Item, PageFacts, SetFacts};
+use super::facts::{Facts, Head, Item, Languages, PageFacts, SetFacts};
 
 /// A fact that differs.
 #[derive(Debug, Clone, PartialEq, Serialize)]
@@ -60,6 +60,8 @@ pub struct PageChange {
     pub happened: Happened,
     /// Whether it stands elsewhere in the order of the book.
     pub moved: bool,
+    /// Whether it asks something: its depths then tell answers.
+    pub asks: bool,
     /// The weightiest of its differences.
     pub class: Class,
     /// For each edition: its number in the old set and in the new one.
@@ -104,7 +106,10 @@ pub struct Comparison {
 
 /// Lays two sets beside one another.
 pub fn compare(old: &SetFacts, new: &SetFacts) -> Comparison {
-    let set = changes(&old.facts, &new.facts, class::SET);
+    let mut set = changes(&old.facts, &new.facts, class::SET);
+    set.extend(in_languages(&old.languages, &new.languages, class::SET));
+    // A new release tells of the others; one that is told otherwise, or no more, is a difference.
+    set.retain(|change| !(change.name.starts_with("releases.") && change.old.is_null()));
     let editions = items(&old.editions, &new.editions, class::EDITION, (Class::Minor, Class::Major));
     let pages = pages(&old.pages, &new.pages);
     let classes = set.iter().map(|c| c.class).chain(editions.iter().map(|e| e.class));
@@ -125,6 +130,12 @@ fn changes(old: &Facts, new: &Facts, rules: &[(&'static str, Class)]) -> Vec<Cha
             new: new.get(name).cloned().unwrap_or_default(),
         })
         .collect()
+}
+
+/// The facts that differ in the languages of both sets; a language that one of them has not comes or goes with its editions.
+fn in_languages(old: &Languages, new: &Languages, rules: &[(&'static str, Class)]) -> Vec<Change> {
+    let both = new.iter().filter_map(|(tag, facts)| Some((old.get(tag)?, facts)));
+    both.flat_map(|(was, facts)| changes(was, facts, rules)).collect()
 }
 
 /// The items that differ: in the order of the new list, those that are gone after them. `come` and `gone` are what an
@@ -179,6 +190,7 @@ fn whole(page: &PageFacts, happened: Happened) -> PageChange {
         title: page.title.clone(),
         happened,
         moved: false,
+        asks: !page.questions.is_empty(),
         class,
         numbers,
         differences: Vec::new(),
@@ -189,7 +201,8 @@ fn whole(page: &PageFacts, happened: Happened) -> PageChange {
 
 /// What differs on a page that both have; `None` where nothing does.
 fn changed(old: &PageFacts, new: &PageFacts, moved: bool) -> Option<PageChange> {
-    let differences = changes(&old.facts, &new.facts, class::PAGE);
+    let mut differences = changes(&old.facts, &new.facts, class::PAGE);
+    differences.extend(in_languages(&old.languages, &new.languages, class::PAGE));
     let features = items(&old.features, &new.features, class::ART, (Class::Major, Class::Major));
     let questions = items(&old.questions, &new.questions, class::ART, (Class::Major, Class::Major));
     let of_items = features.iter().chain(&questions).map(|item| item.class);
@@ -202,6 +215,7 @@ fn changed(old: &PageFacts, new: &PageFacts, moved: bool) -> Option<PageChange> 
         title: new.title.clone(),
         happened: Happened::Changed,
         moved,
+        asks: !old.questions.is_empty() || !new.questions.is_empty(),
         class,
         numbers: editions.into_iter().map(|edition| (edition.clone(), pair(edition))).collect(),
         differences,
@@ -252,6 +266,29 @@ fn renumbered(old: &SetFacts, new: &SetFacts) -> Vec<Renumbered> {
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    /// A page that says one thing in German.
+    fn page(name: &str, value: Option<&str>) -> PageFacts {
+        let facts = value.map(|value| Facts::from([(name.to_owned(), value.into())]));
+        PageFacts {
+            id: "lamp".to_owned(),
+            title: "Lamp".to_owned(),
+            numbers: BTreeMap::new(),
+            facts: Facts::new(),
+            features: Vec::new(),
+            questions: Vec::new(),
+            languages: facts.into_iter().map(|facts| ("de", facts)).collect(),
+        }
+    }
+
+    #[test]
+    fn other_languages_are_compared_where_both_have_them() {
+        let class = |name, old, new| changed(&page(name, old), &page(name, new), false).map(|change| change.class);
+        assert_eq!(class("words.de.goal", Some("hin"), Some("her")), Some(Class::Patch));
+        assert_eq!(class("questions.de.1.answer", Some("hin"), Some("her")), Some(Class::Major));
+        assert_eq!(class("words.de.goal", Some("hin"), Some("hin")), None);
+        assert_eq!(class("words.de.goal", None, Some("her")), None);
+    }
 
     #[test]
     fn as_few_pages_as_can_be_have_moved() {

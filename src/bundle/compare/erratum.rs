@@ -1,6 +1,6 @@
 //! What is written of a comparison: the text for a terminal, and the erratum as Markdown.
 
-use super::diff::Comparison;
+use super::diff::{Comparison, PageChange};
 use super::facts::Head;
 use super::release::release;
 use super::version::Verdict;
@@ -46,6 +46,10 @@ pub fn erratum(comparison: &Comparison, verdict: &Verdict) -> String {
         "\nPage numbers are those of the new book; where a page had another number, that stands beside it. Demands, depths \
          and sizes are those of the pages printed at 100 % and looked at from the distance in their footer.\n",
     );
+    let tells = |page: &PageChange| page.asks && !(page.features.is_empty() && page.questions.is_empty());
+    if comparison.pages.iter().any(tells) {
+        page.push_str("\nIt tells answers: read it after the pages with questions are done.\n");
+    }
     let sections = sections(comparison, Markup::Markdown);
     if sections.is_empty() {
         page.push_str("\nNothing changed.\n");

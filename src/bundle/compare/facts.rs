@@ -15,6 +15,7 @@ use crate::bundle::colour_report::{ColourPart, InksPart};
 use crate::bundle::entry::entries;
 use crate::bundle::grade_report::{DifficultyPart, ViewerPart};
 use crate::bundle::inked::Inked;
+use crate::bundle::issue::Told;
 use crate::bundle::prepare::{Book, SolvedPage};
 use crate::bundle::report::{fine, page_facts};
 use crate::bundle::shard::inputs;
@@ -55,7 +56,12 @@ pub struct PageFacts {
     pub features: Vec<Item>,
     /// What it asks.
     pub questions: Vec<Item>,
+    /// What is other in the other languages of its editions: its words, and art and answers that are words.
+    pub languages: Languages,
 }
+
+/// Facts by the tag of a language.
+pub type Languages = BTreeMap<&'static str, Facts>;
 
 /// A set.
 #[derive(Debug, Clone, PartialEq)]
@@ -68,6 +74,8 @@ pub struct SetFacts {
     pub editions: Vec<Item>,
     /// Its exercise pages in the order of the book.
     pub pages: Vec<PageFacts>,
+    /// What is said of it in the other languages of its editions.
+    pub languages: Languages,
 }
 
 /// What names a set: none of it but the id is a difference.
@@ -83,7 +91,7 @@ pub struct Head {
     pub date: String,
 }
 
-/// The facts of a book, in the set's own language; `readers` are those of the set, by id alone.
+/// The facts of a book, in all its languages; `readers` are those of the set, by id alone.
 ///
 /// # Errors
 /// What does not fit the pages of an edition.
@@ -115,7 +123,18 @@ pub fn facts(book: &Book<'_>, readers: &[ReaderSpec]) -> Result<SetFacts, Vec<Di
         facts: flat(&of_set(set, readers)),
         editions,
         pages: book.pages.iter().map(|page| of_page(book, page, number(&page.page.id))).collect(),
+        languages: book.others.iter().map(|told| in_language(&told.set, &said(&told.set))).collect(),
     })
+}
+
+/// What is said in a language: its tag follows the first part of each name.
+fn in_language(set: &SetSpec, tree: &Value) -> (&'static str, Facts) {
+    let tag = set.language.tag();
+    let name = |name: String| match name.split_once('.') {
+        Some((first, rest)) => format!("{first}.{tag}.{rest}"),
+        None => format!("{name}.{tag}"),
+    };
+    (tag, flat(tree).into_iter().map(|(known, value)| (name(known), value)).collect())
 }
 
 /// The numbers of the sheets of an edition.
@@ -123,17 +142,29 @@ fn numbered(edition: &str, laid: &LaidOut) -> Vec<((String, String), u32)> {
     laid.sheets.iter().map(|sheet| ((edition.to_owned(), sheet.id.clone()), sheet.number)).collect()
 }
 
-/// The whole set. Version and date are its name, and no difference.
-fn of_set(set: &SetSpec, readers: &[ReaderSpec]) -> Value {
-    let plan = set.plan.as_ref().map(|plan| plan.value);
+/// What an author says of the whole set. Releases go by their versions.
+fn said(set: &SetSpec) -> Value {
+    let licence = set.licence.as_ref();
+    let releases = set.releases.iter().map(|release| (release.version.clone(), json!(release.changes)));
     json!({
-        "id": set.id,
         "title": set.title,
         "summary": set.summary,
         "author": set.author,
+        "gate": set.gate,
+        "contact": set.contact,
+        "licence": licence.map(|l| json!({ "name": l.name, "text": l.text, "credits": l.credits })),
+        "releases": releases.collect::<Map<String, Value>>(),
+    })
+}
+
+/// The whole set. Version and date are its name, and no difference.
+fn of_set(set: &SetSpec, readers: &[ReaderSpec]) -> Value {
+    let plan = set.plan.as_ref().map(|plan| plan.value);
+    let publish = &set.publish;
+    let mut tree = json!({
+        "id": set.id,
         "language": set.language.tag(),
         "order": if set.free_order { "free" } else { "rising" },
-        "gate": set.gate,
         "viewer": value(&ViewerPart::new(&set.viewer, &set.known, None)),
         "plan": plan.map(|plan| json!({
             "weeks": plan.weeks,
@@ -142,21 +173,21 @@ fn of_set(set: &SetSpec, readers: &[ReaderSpec]) -> Value {
             "block_s": plan.block,
             "rest_s": plan.rest,
         })),
-        "parts": { "back": set.back.iter().map(|part| word(&format!("{part:?}"))).collect::<Vec<_>>() },
+        "parts": {
+            "front": set.front.iter().map(|part| part.word()).collect::<Vec<_>>(),
+            "back": set.back.iter().map(|part| part.word()).collect::<Vec<_>>(),
+        },
+        "publish": {
+            "previews": publish.previews.iter().map(|page| &page.value).collect::<Vec<_>>(),
+            "watermark": publish.watermark.as_ref().map(|text| &text.value),
+            "edition": publish.edition.as_ref().map(|edition| &edition.value),
+        },
         "readers": readers.iter().map(|reader| &reader.id).collect::<Vec<_>>(),
-    })
-}
-
-/// `HowToUse` as `how-to-use`.
-fn word(name: &str) -> String {
-    let mut word = String::new();
-    for letter in name.chars() {
-        if letter.is_uppercase() && !word.is_empty() {
-            word.push('-');
-        }
-        word.extend(letter.to_lowercase());
+    });
+    if let (Some(tree), Value::Object(said)) = (tree.as_object_mut(), said(set)) {
+        tree.extend(said);
     }
-    word
+    tree
 }
 
 /// An edition with its inks.
@@ -181,6 +212,7 @@ fn of_edition(edition: &Edition, inked: &Inked) -> Facts {
         "language": edition.language.tag(),
         "text": edition.text.name(),
         "hand": edition.hand.name(),
+        "gated": edition.gated,
     }))
 }
 
@@ -190,6 +222,7 @@ fn of_page(book: &Book<'_>, solved: &SolvedPage, numbers: BTreeMap<String, u32>)
     let questions = told.as_object_mut().and_then(|told| told.remove("questions")).unwrap_or_default();
     let grade = solved.difficulty.as_ref().map(|difficulty| value(&DifficultyPart::new(difficulty, &book.set.viewer)));
     let mut facts = flat(&told);
+    let features: Vec<Item> = solved.features.iter().flat_map(of_feature).collect();
     facts.extend(flat(&json!({
         "kind": page.kind,
         "title": page.title,
@@ -204,9 +237,31 @@ fn of_page(book: &Book<'_>, solved: &SolvedPage, numbers: BTreeMap<String, u32>)
         title: page.title.clone(),
         numbers,
         facts,
-        features: solved.features.iter().flat_map(of_feature).collect(),
+        languages: elsewhere(book, &page.id, &features),
+        features,
         questions: items(questions),
     }
+}
+
+/// A page in the other languages: words and answers, and of what stands on it what is not as in `own`.
+fn elsewhere(book: &Book<'_>, id: &str, own: &[Item]) -> Languages {
+    let of = |told: &Told| {
+        let solved = told.pages.iter().find(|page| page.page.id == id)?;
+        let page = &solved.page;
+        let other = |item: &Item| !own.contains(item);
+        let art = solved.features.iter().flat_map(of_feature).filter(other);
+        let questions = page.quiz.iter().flat_map(|quiz| &quiz.questions);
+        let tree = json!({
+            "title": page.title,
+            "words": of_words(&page.words),
+            "art": art.map(|item| (item.id, json!(item.facts))).collect::<Map<String, Value>>(),
+            "questions": questions
+                .map(|question| (question.id.clone(), json!({ "choices": question.choices, "answer": question.answer })))
+                .collect::<Map<String, Value>>(),
+        });
+        Some(in_language(&told.set, &tree))
+    };
+    book.others.iter().filter_map(of).collect()
 }
 
 fn of_words(words: &Words) -> Value {
@@ -336,10 +391,5 @@ mod tests {
         let facts = flat(&json!({ "a": { "b_mm": 1.5, "c": null }, "d": [{ "e": 1 }, { "e": 2 }], "f": [1, null] }));
         let names: Vec<&str> = facts.keys().map(String::as_str).collect();
         assert_eq!(names, ["a.b_mm", "d.1.e", "d.2.e", "f"]);
-    }
-
-    #[test]
-    fn parts_are_named_as_specs_name_them() {
-        assert_eq!((word("Professional"), word("HowToUse")), ("professional".to_owned(), "how-to-use".to_owned()));
     }
 }

@@ -2,8 +2,8 @@
 //! version says so.
 //!
 //! Both are read and solved anew by this version of the program, so that what is compared is what the specs say. They are
-//! compared in the set's own language and for the viewer of the set; the books of readers follow from both and are not
-//! compared one by one. Nothing here judges whether a change is good.
+//! compared in the languages that both have and for the viewer of the set; the books of readers follow from both and are
+//! not compared one by one. Nothing here judges whether a change is good.
 //!
 //! # Classes
 //!
@@ -16,7 +16,7 @@
 //! | | a page or an edition that is gone (its id is not used again); another id of the set | |
 //! | minor | a page or an edition that is new, a page that moved | 1.4.2 → 1.5.0 |
 //! | | page format, size of text, language, hand, formats or place of the answers of an edition; plan; list of readers | |
-//! | patch | words, title, author, parts, gate; resolution; medium and forecast where inks stay; seed where draws and answers stay; what follows from the rest: grade, strand, time | 1.4.2 → 1.4.3 |
+//! | patch | words, title, author, parts, licence, gate; resolution; medium and forecast where inks stay; seed where draws and answers stay; what follows from the rest: grade, strand, time | 1.4.2 → 1.4.3 |
 //!
 //! A new number of a page is told, and no difference. In 0.x a major difference raises the second number: see
 //! [`version`]. Source: semantic versioning 2.0.0 for what the three numbers mean; which change of a book is which is a

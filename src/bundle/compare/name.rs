@@ -3,6 +3,7 @@
 
 use serde_json::Value;
 
+use crate::language::Language;
 use crate::units::plain;
 
 /// Names that their letters do not explain.
@@ -50,13 +51,30 @@ const LABELS: &[(&str, &str)] = &[
     ("answers", "where the answers stand"),
     ("gate", "who decided what is for a professional to decide"),
     ("parts.back", "parts after the exercises"),
+    ("gated", "pages that a professional sets"),
+    ("publish.previews", "pages that are previewed"),
+    ("publish.edition", "edition that is previewed"),
+    ("licence.name", "licence"),
+    ("licence.text", "text of the licence"),
     ("parts.front", "parts before the exercises"),
     ("viewer.base.horizontal_pd", "base"),
     ("viewer.base.vertical_pd", "base in height"),
 ];
 
 /// Facts that an author wrote as sentences.
-const SENTENCES: &[&str] = &["title", "summary", "author", "words.", "answer", "choices", "gate", "licence", "contact"];
+const SENTENCES: &[&str] = &[
+    "title",
+    "summary",
+    "author",
+    "words.",
+    "answer",
+    "choices",
+    "gate",
+    "licence",
+    "contact",
+    "releases",
+    "publish.watermark",
+];
 /// Facts of which the values say nothing to a reader.
 const OPAQUE: &[&str] = &["draw", "outline", "strokes"];
 /// Facts with a side.
@@ -67,8 +85,25 @@ pub(super) fn label(name: &str) -> String {
     if let Some((_, words)) = LABELS.iter().find(|(known, _)| *known == name) {
         return (*words).to_owned();
     }
+    if let Some((first, language, rest)) = in_language(name) {
+        let name = if rest.is_empty() { first.to_owned() } else { format!("{first}.{rest}") };
+        return format!("{} ({})", label(&name), language.tag());
+    }
+    if let Some(version) = name.strip_prefix("releases.") {
+        return format!("what is told of version {version}");
+    }
     let (bare, _) = unit(name);
+    let bare = bare.replacen("colour.glasses.1.", "left filter ", 1).replacen("colour.glasses.2.", "right filter ", 1);
+    let bare = bare.replacen("colour.medium.", "medium ", 1).replacen("colour.", "forecast ", 1);
     bare.trim_start_matches("viewer.").replace(['.', '_'], " ")
+}
+
+/// The parts of a name whose second part is a language.
+fn in_language(name: &str) -> Option<(&str, Language, &str)> {
+    let (first, rest) = name.split_once('.')?;
+    let (tag, rest) = rest.split_once('.').unwrap_or((rest, ""));
+    let language = Language::ALL.into_iter().find(|language| language.tag() == tag)?;
+    Some((first, language, rest))
 }
 
 /// A name without its unit, and the unit.
@@ -158,5 +193,10 @@ mod tests {
         assert_eq!(label("viewer.ipd_range_mm"), "ipd range");
         assert_eq!(label("farthest.parallax_mm"), "farthest parallax");
         assert_eq!(label("plan.block_s"), "plan block");
+        assert_eq!(label("words.de.goal"), "the goal (de)");
+        assert_eq!(label("title.es"), "title (es)");
+        assert_eq!(label("releases.1.2.0"), "what is told of version 1.2.0");
+        assert_eq!(label("colour.glasses.1.leak"), "left filter leak");
+        assert_eq!(label("colour.medium.lamp"), "medium lamp");
     }
 }

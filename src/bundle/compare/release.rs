@@ -1,6 +1,7 @@
 //! A `[[release]]` for `set.toml`: one sentence for each thing that differs, short enough for the page of versions.
 //!
-//! That page is part of the book, so no answer stands in it. All numbers are in the erratum.
+//! That page is part of the book, so nothing in it may tell an answer: of pages that ask something neither answers nor
+//! depths are told. All numbers are in the erratum.
 
 use super::diff::{Change, Comparison, Happened, ItemChange, PageChange};
 use super::name::label;
@@ -63,10 +64,21 @@ fn page_parts(page: &PageChange) -> Vec<String> {
         Happened::Changed => {}
     }
     let mut parts: Vec<String> = page.moved.then(|| "at another place in the book".to_owned()).into_iter().collect();
-    parts.extend(features(&page.features));
     parts.extend(questions(&page.questions));
-    parts.extend(facts(&page.differences));
+    parts.extend(if page.asks { veiled(&page.features) } else { features(&page.features) });
+    // Answers in other languages, and art that is words.
+    let veiled = |change: &&Change| change.name.starts_with("questions.") || change.name.starts_with("art.");
+    let open: Vec<Change> = page.differences.iter().filter(|change| !veiled(change)).cloned().collect();
+    parts.extend((open.len() < page.differences.len()).then(|| "other art or answers in another language".to_owned()));
+    parts.extend(facts(&open));
     parts
+}
+
+/// That the art changed, on a page where more would tell answers.
+fn veiled(items: &[ItemChange]) -> Vec<String> {
+    let deep = |item: &ItemChange| item.differences.iter().any(|change| change.name.ends_with("demand_pd"));
+    let words = if items.iter().any(deep) { "other depths" } else { "other art" };
+    if items.is_empty() { Vec::new() } else { vec![words.to_owned()] }
 }
 
 /// "`near` and 4 with it: demand was 2 pd toward, now 3 pd toward", one for all that changed alike.
@@ -132,6 +144,7 @@ fn facts(differences: &[Change]) -> Vec<String> {
 
 #[cfg(test)]
 mod tests {
+    use super::super::class::Class;
     use super::*;
 
     #[test]
@@ -144,6 +157,32 @@ mod tests {
                 && sentence.ends_with("; more in the erratum.")
         );
         assert_eq!(told("Page 3", &["new".to_owned()]), "Page 3: new.");
+    }
+
+    #[test]
+    fn no_answer_is_told() {
+        let change =
+            |name: &str| Change { name: name.to_owned(), class: Class::Major, old: "up".into(), new: "left".into() };
+        let item = |id: &str, name: &str| ItemChange {
+            id: id.to_owned(),
+            happened: Happened::Changed,
+            class: Class::Major,
+            differences: vec![change(name)],
+        };
+        let page = PageChange {
+            id: "gap".to_owned(),
+            title: "Gap".to_owned(),
+            happened: Happened::Changed,
+            moved: false,
+            asks: true,
+            class: Class::Major,
+            numbers: std::collections::BTreeMap::new(),
+            differences: vec![change("questions.de.1.answer")],
+            features: vec![item("star", "demand_pd"), item("ring", "at_mm")],
+            questions: vec![item("1", "answer")],
+        };
+        let parts = page_parts(&page);
+        assert_eq!(parts, ["another answer to question 1", "other depths", "other art or answers in another language"]);
     }
 
     #[test]

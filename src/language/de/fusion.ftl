@@ -58,7 +58,7 @@ dealt-see = Reihen ganzer Wörter, alle Buchstaben nebeneinander, keiner fehlt.
 dealt-only-some = einige Buchstaben
 dealt-some = In den Lösungen steht, welches Auge die fehlenden hatte. Blinzeln Sie, schauen Sie in die Ferne, lesen Sie neu.
 dealt-only-turns = Buchstaben, die kommen und gehen
-dealt-turns = Die Augen wechseln sich ab. Ruhen Sie sich aus. Nehmen Sie dann eine leichtere Seite.
+dealt-turns = Die Augen wechseln sich ab. Machen Sie Pause, dann eine leichtere Seite.
 # Was eine Reihe sagt, und was jedes Auge allein davon hatte.
 dealt-answer = { $word }: links { $left }, rechts { $right }
 

@@ -69,8 +69,8 @@ base-words = Grundverschiebung { $amounts }
 base-right-higher = rechtes Bild { $pd } höher
 base-left-higher = linkes Bild { $pd } höher
 base-sentence = Alles liegt auf einer Grundverschiebung: { $amounts }.
-balance-left = { $share } % linkes Auge
-balance-right = { $share } % rechtes Auge
+balance-left = { $share } % linkes Auge
+balance-right = { $share } % rechtes Auge
 balance-words = Balance { $share }
 set-by = festgelegt von { $name }
 

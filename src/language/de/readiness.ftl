@@ -35,10 +35,10 @@ inset-see = Ein Punkt, der im quadratischen Rahmen bleibt, mit einem Strich an j
 inset-only-frame = den Rahmen
 inset-only-dot = den Punkt
 inset-only-drift = einen Punkt, der hinauswandert
-inset-drift = Ruhen Sie sich aus und schauen Sie wieder hin. Wandert er immer, sagen Sie es Ihrer Fachperson.
+inset-drift = Machen Sie Pause, schauen Sie wieder hin. Wandert er immer, sagen Sie es Ihrer Fachperson.
 
 # Zeichen für jedes Auge, in Gruppen von drei Größen.
-who-goal = Finden Sie heraus, welches Auge welches Zeichen sieht und dass beide mitmachen.
+who-goal = Finden Sie heraus, welches Auge welches Zeichen sieht und ob beide mitmachen.
 who-largest = Schauen Sie auf das größte Quadrat. Welche Zeichen stehen daneben?
 who-cover = Decken Sie das rechte Auge ab: Ringe und Quadrate bleiben. Decken Sie das linke ab: Kreuze und Quadrate bleiben.
 who-note = Schauen Sie mit beiden Augen auf jedes Quadrat. Notieren Sie das kleinste, das Ring und Kreuz hat. Eine Minute genügt.
@@ -46,7 +46,7 @@ who-see = Drei Quadrate, über jedem ein Ring und ein Kreuz, alle zur gleichen Z
 who-only-rings = Ringe und Quadrate
 who-only-crosses = Kreuze und Quadrate
 who-only-turns = Zeichen, die kommen und gehen
-who-turns = Die Augen wechseln sich ab. Ruhen Sie sich aus und bleiben Sie dann bei den größeren.
+who-turns = Die Augen wechseln sich ab. Machen Sie Pause, bleiben Sie dann bei den größeren.
 
 # Ein Umriss in Teilen, manche für das eine, manche für das andere Auge: Hälften, oder im Wechsel.
 halves-goal = Setzen Sie die Teile zweier Bilder zu { $shape-gender ->
@@ -70,4 +70,4 @@ halves-only-right = { $deal ->
    *[turns] die Teile des rechten Auges
     }
 halves-only-apart = Teile, die nicht zusammenkommen
-halves-apart = Ruhen Sie sich aus und schauen Sie wieder hin. Gelingt es nie, sagen Sie es Ihrer Fachperson.
+halves-apart = Machen Sie Pause, schauen Sie wieder hin. Gelingt es nie, sagen Sie es Ihrer Fachperson.

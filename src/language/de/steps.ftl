@@ -4,7 +4,7 @@
 steps-number-one = Schauen Sie auf Nummer 1, bis sie einfach und klar ist.
 steps-see-stop = Die Station, auf die Sie schauen, ist einfach. Die anderen können noch doppelt sein: Das ist in Ordnung.
 
-tour-goal = Gehen Sie rund um die Seite und sehen Sie jede Station einfach, so oft es in Ruhe geht.
+tour-goal = Wandern Sie mit den Augen rund um die Seite und sehen Sie jede Station einfach, so oft es in Ruhe geht.
 tour-setup = Legen Sie eine Uhr bereit.
 tour-check = { $marks ->
     [yes] Prüfen Sie, ob Balken und Keil beide da sind. Gehen Sie dann zur nächsten Nummer.
@@ -25,9 +25,9 @@ jump-check = { $marks ->
     [yes] Bleiben Sie an jeder Station { $time } und prüfen Sie, ob Balken und Keil da sind.
    *[no] Bleiben Sie an jeder Station { $time } und prüfen Sie, ob alle Teile da sind.
     }
-jump-round = Machen Sie die Runde { $times }. Schauen Sie dann in die Ferne.
+jump-round = Machen Sie die Runde { $times }, schauen Sie dann in die Ferne.
 
-pairs-goal = Ziehen Sie die Augen nach innen, lassen Sie sie los, und dann wieder von vorn.
+pairs-goal = Ziehen Sie die Augen nach innen, lassen Sie los, und noch einmal.
 pairs-start = { $form ->
     [column] Beginnen Sie ganz oben. Warten Sie, bis Sie nur { $shape-a-acc } sehen.
    *[row] Beginnen Sie ganz links. Warten Sie, bis Sie nur { $shape-a-acc } sehen.
@@ -46,11 +46,11 @@ pairs-see = Das eine steht vor der Seite, das nächste dahinter, und so weiter.
 rungs-goal = Steigen Sie von Sprosse 1 bis Sprosse { $last }, immer nur einen kleinen Schritt.
 rungs-look = Schauen Sie auf Sprosse 1, bis Sie nur { $shape-a-acc } sehen.
 rungs-stay = Bleiben Sie { $time }, gehen Sie dann zur nächsten Nummer.
-rungs-stop = Halten Sie an der ersten Sprosse an, die doppelt bleibt. Gehen Sie eine Sprosse zurück.
-rungs-write = Schreiben Sie Ihre letzte einfache Sprosse auf. Schauen Sie dann in die Ferne.
+rungs-stop = Halten Sie an, wo eine Sprosse doppelt bleibt. Gehen Sie eine zurück.
+rungs-write = Notieren Sie Ihre letzte einfache Sprosse. Schauen Sie in die Ferne.
 rungs-see = Nur { $shape-a } auf der Sprosse, auf die Sie schauen. Jede Sprosse verlangt etwas mehr.
 
-hoop-goal = Sehen Sie, wie sich ein großer Reifen von der Seite abhebt.
+hoop-goal = Sehen Sie, wie ein großer Reifen aus der Seite tritt.
 hoop-rest = Lassen Sie die Augen auf dem ganzen dicken Reifen ruhen, nicht auf einer Stelle.
 hoop-thin = Schauen Sie auf den dünnen Reifen auf der Seite, dann wieder auf den dicken.
 hoop-hold = Schauen Sie { $time } lang hin. Welcher steht näher bei Ihnen? Schauen Sie dann in die Ferne.
@@ -75,7 +75,7 @@ tiles-check = { $marks ->
     [yes] Prüfen Sie in der Mitte, ob Balken und Keil beide da sind.
    *[no] Prüfen Sie in der Mitte, ob alle Teile da sind.
     }
-tiles-out = Kommen Sie Schritt für Schritt wieder heraus. Machen Sie das fünfmal, schauen Sie dann in die Ferne.
+tiles-out = Kommen Sie schrittweise zurück. Machen Sie das fünfmal, schauen Sie dann in die Ferne.
 tiles-see = { $side ->
     [toward] Ein Turm aus gleichen Stufen. Die kleinste ist Ihnen am nächsten.
    *[away] Eine Grube aus gleichen Stufen. Die kleinste liegt am tiefsten.
@@ -105,7 +105,7 @@ point-see-away = Nur { $shape-a }, { $shape-gender ->
     } hinter der Seite liegt. Der Bleistift ist genauso tief.
 
 # Abstände haben ihre Einheit dabei.
-walk-goal = Halten Sie { $shape-a-acc } einfach, während Sie von der Seite zurückgehen.
+walk-goal = Halten Sie { $shape-a-acc } einfach, während Sie sich von der Seite entfernen.
 walk-setup = Hängen Sie die Seite in Augenhöhe auf, mit Platz zum Zurückgehen.
 walk-start = Beginnen Sie { $distance } vor der Seite. Warten Sie, bis Sie nur { $shape-a-acc } sehen.
 walk-check = { $marks ->
@@ -113,18 +113,18 @@ walk-check = { $marks ->
    *[no] Bleiben Sie { $time }. Prüfen Sie, ob alle Teile da sind.
     }
 walk-back = Gehen Sie zurück zum nächsten Abstand in der Tabelle, bis { $distance }.
-walk-return = Kommen Sie denselben Weg wieder heran. Merken Sie sich, wo ein Teil verschwand.
-walk-see = Nur { $shape-a }, einfach auf dem ganzen Weg. Beim Gehen kann das Bild zu wandern scheinen.
+walk-return = Kommen Sie ebenso zurück. Merken Sie sich, wo ein Teil verschwand.
+walk-see = Nur { $shape-a }, einfach auf dem ganzen Weg. Beim Gehen scheint das Bild vielleicht zu wandern.
 
 posts-goal = Gehen Sie die Pfosten entlang und spüren Sie, wie weit jeder von Ihnen weg ist.
 posts-base = Schauen Sie auf die Grundlinie. Sie liegt auf der Seite.
-posts-go = Gehen Sie von Pfosten zu Pfosten, von links nach rechts. Sehen Sie jeden einfach.
+posts-go = Gehen Sie von links nach rechts, Pfosten für Pfosten. Sehen Sie jeden einfach.
 posts-check = { $marks ->
     [yes] Prüfen Sie an jedem Pfosten, ob Balken und Keil da sind.
    *[no] Prüfen Sie an jedem Pfosten, ob alle Teile da sind.
     }
 posts-say = Sagen Sie, welcher Pfosten Ihnen am nächsten ist und welcher am weitesten weg.
-posts-back = Gehen Sie in der anderen Richtung zurück. Schauen Sie dann in die Ferne.
+posts-back = Gehen Sie wieder zurück. Schauen Sie dann in die Ferne.
 posts-see-through = Eine Reihe von Pfosten, die wie eine Treppe durch die Seite läuft.
 posts-see-both-sides = Einige Pfosten stehen vor der Seite, einige dahinter.
 posts-see-stair-away = Eine Treppe aus Pfosten. Jeder steht weiter weg als der vorige.
@@ -165,7 +165,7 @@ nest-see = { $room-gender ->
 
 solids-goal = Sehen Sie Dinge, als stünden sie in einem echten Raum.
 solids-window = Schauen Sie durch die Seite wie durch ein Fenster.
-solids-nearest = Beginnen Sie mit dem, was Ihnen am nächsten ist. Sehen Sie es einfach.
+solids-nearest = Beginnen Sie mit dem, was am nächsten ist. Sehen Sie es einfach.
 solids-check = { $count ->
     [one] Schauen Sie es ruhig an.
    *[other] Schauen Sie nacheinander auf jedes Ding.
@@ -178,8 +178,8 @@ solids-again = Machen Sie das fünfmal, schauen Sie dann in die Ferne.
 solids-see = Räumliche Dinge, vorn nah und hinten fern.
 
 trail-goal = Folgen Sie einer Spur mit den Augen, wie sie näher kommt und sich entfernt.
-trail-start-line = Beginnen Sie an einem Ende der Spur und warten Sie, bis es einfach ist.
-trail-start-bead = Beginnen Sie an der Perle mit den Zeichen und warten Sie, bis sie einfach ist.
+trail-start-line = Beginnen Sie an einem Ende der Spur. Warten Sie, bis es einfach ist.
+trail-start-bead = Beginnen Sie an der Perle mit den Zeichen. Warten Sie, bis sie einfach ist.
 trail-along-line = Lassen Sie die Augen langsam die Spur entlanggleiten. Spüren Sie, wie sie sich anspannen und lösen.
 trail-along-beads = Gehen Sie mit den Augen langsam von Perle zu Perle. Spüren Sie, wie sie sich anspannen und lösen.
 trail-check = { $marks ->

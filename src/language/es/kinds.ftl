@@ -21,7 +21,7 @@ kinds-times = { $n ->
     [2] dos veces
    *[other] { $n } veces
     }
-kinds-watch-ten = Mire diez segundos y luego a lo lejos. Hágalo tres veces. Con un minuto basta.
+kinds-watch-ten = Mire la imagen diez segundos y luego a lo lejos. Hágalo tres veces. Con un minuto basta.
 
 # Lo primero que dice una página que indica un profesional.
 kinds-as-told = Haga esto solo como le indicó su profesional.

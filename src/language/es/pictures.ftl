@@ -69,8 +69,8 @@ base-words = desplazamiento base { $amounts }
 base-right-higher = imagen derecha { $pd } más alta
 base-left-higher = imagen izquierda { $pd } más alta
 base-sentence = Todo se apoya en un desplazamiento base: { $amounts }.
-balance-left = { $share } % ojo izquierdo
-balance-right = { $share } % ojo derecho
+balance-left = { $share } % ojo izquierdo
+balance-right = { $share } % ojo derecho
 balance-words = equilibrio { $share }
 set-by = fijado por { $name }
 

@@ -2,9 +2,9 @@
 
 # Recorridos con paradas.
 steps-number-one = Mire el número 1 hasta verlo único y nítido.
-steps-see-stop = La parada que mira es única. Las otras pueden verse dobles por ahora: no pasa nada.
+steps-see-stop = La parada que mira se ve única. Las otras pueden verse dobles por ahora: no pasa nada.
 
-tour-goal = Recorra la página y vea única cada parada, tantas veces como pueda sin prisa.
+tour-goal = Recorra la página y vea una sola imagen en cada parada, tantas veces como pueda sin prisa.
 tour-setup = Tenga un reloj a mano.
 tour-check = { $marks ->
     [yes] Compruebe que se ven tanto la barra como la cuña. Luego vaya al número siguiente.
@@ -15,7 +15,7 @@ tour-count = Cuente las paradas que ve únicas en { $time }. Anote la cuenta en 
 tour-far = Mire a lo lejos.
 
 # Las paradas tienen números, nombres del autor o ninguna de las dos cosas.
-jump-goal = Salte de una profundidad a otra y vea única cada parada.
+jump-goal = Salte de una profundidad a otra y vea una sola imagen en cada parada.
 jump-start-name = Mire «{ $name }» hasta ver una imagen única y nítida.
 jump-start-shape = Mire la primera figura hasta verla única y nítida.
 jump-next-number = Salte al número siguiente. Espere hasta verlo también único.
@@ -68,7 +68,7 @@ hoop-thin = Mire el aro fino de la página y luego otra vez el grueso.
 hoop-hold = Mire durante { $time }. Fíjese en cuál está más cerca de usted. Luego mire a lo lejos.
 hoop-see = { $side ->
     [toward] El aro grueso flota delante del fino, más cerca de usted.
-    [away] El aro grueso queda detrás del fino, más hondo que la página.
+    [away] El aro grueso queda detrás del fino, más al fondo que la página.
    *[page] Los dos aros están justo en la página.
     }
 
@@ -110,14 +110,14 @@ point-see-toward = { $shape-gender ->
 point-see-away = { $shape-gender ->
     [f] Una sola
    *[m] Un solo
-    } { $shape } que está detrás de la página. El lápiz está igual de hondo.
+    } { $shape } que está detrás de la página. El lápiz está a la misma profundidad.
 
 # Las distancias traen su unidad.
-walk-goal = Mantenga { $shape-gender ->
-    [f] única
-   *[m] único
-    } { $shape-a } mientras se aleja de la página.
-walk-setup = Cuelgue la página a la altura de los ojos, con espacio para alejarse.
+walk-goal = Siga viendo { $shape-gender ->
+    [f] una sola
+   *[m] un solo
+    } { $shape } mientras se aleja de la página.
+walk-setup = Cuelgue la página a la altura de los ojos, con sitio para alejarse.
 walk-start = Empiece a { $distance } de la página. Espere a ver { $shape-gender ->
     [f] una sola
    *[m] un solo
@@ -135,7 +135,7 @@ walk-see = { $shape-gender ->
 
 posts-goal = Recorra los postes y sienta a qué distancia está cada uno.
 posts-base = Mire la línea de base. Está en la página.
-posts-go = Vaya de poste en poste, de izquierda a derecha. Espere a ver único cada poste.
+posts-go = Vaya de poste en poste, de izquierda a derecha. Vea uno solo cada vez.
 posts-check = { $marks ->
     [yes] En cada poste, compruebe que se ven la barra y la cuña.
    *[no] En cada poste, compruebe que se ven todas las partes.
@@ -205,4 +205,4 @@ trail-check = { $marks ->
     }
 trail-back = Vuelva por el mismo camino. Hágalo { $times } y luego mire a lo lejos.
 trail-back-round = Vaya después en sentido contrario. Hágalo { $times } y luego mire a lo lejos.
-trail-see = Un sendero suave que cambia de profundidad todo el tiempo. La parte que mira es única.
+trail-see = Un sendero suave que cambia de profundidad todo el tiempo. La parte que mira se ve única.

@@ -55,7 +55,7 @@ dealt-first = Regardez la première lettre d’une rangée jusqu’à ce qu’el
 dealt-aloud = Lisez la rangée à voix haute, lettre par lettre, ou écrivez-la.
 dealt-last = Continuez jusqu’à la dernière rangée, puis regardez au loin. Une minute suffit.
 dealt-key = Cherchez les rangées dans le corrigé : il dit quel œil avait quelle lettre.
-dealt-see = Des rangées de mots entiers, toutes les lettres côte à côte, sans qu’il en manque.
+dealt-see = Des rangées de mots entiers, lettre après lettre, sans qu’il en manque.
 dealt-only-some = quelques lettres
 dealt-some = Le corrigé dit quel œil avait celles qui manquent. Clignez des yeux, regardez au loin, relisez.
 dealt-only-turns = des lettres qui vont et viennent
@@ -64,7 +64,7 @@ dealt-turns = Les yeux se relaient. Reposez-vous, puis prenez une page plus faci
 dealt-answer = { $word } : gauche { $left }, droit { $right }
 
 patch-goal = Gardez un disque simple et net pendant que sa bordure tient vos yeux ensemble.
-patch-border = Regardez d’abord la bordure rugueuse. Laissez-la se réunir en une seule.
+patch-border = Regardez d’abord la bordure rugueuse. Laissez-la devenir simple.
 patch-middle = Regardez maintenant le milieu ouvert du disque. Vérifiez que la barre et le coin sont là tous les deux.
 patch-hold = Gardez l’image dix secondes, puis regardez au loin. Faites-le trois fois. Une minute suffit.
 patch-see = { $side ->

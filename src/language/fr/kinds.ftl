@@ -2,7 +2,7 @@
 
 # Ce que disent les repères de contrôle : la barre de l’œil gauche et le coin de l’œil droit. Une page peut en manquer.
 kinds-check-both = { $marks ->
-    [yes] Vérifiez que la barre et le coin sont bien là tous les deux.
+    [yes] Vérifiez que la barre et le coin sont là tous les deux.
    *[no] Vérifiez que toutes les parties sont là.
     }
 kinds-check-there = { $marks ->
@@ -24,7 +24,7 @@ kinds-times = { $n ->
 kinds-watch-ten = Regardez dix secondes, puis regardez au loin. Faites-le trois fois. Une minute suffit.
 
 # Ce que dit d’abord une page qu’un professionnel prescrit.
-kinds-as-told = Faites ceci seulement comme votre professionnel vous l’a dit.
+kinds-as-told = Faites-le seulement comme votre professionnel vous l’a dit.
 
 # « Si vous ne voyez que … » : ce que l’on voit et ce qu’il faut faire.
 kinds-only-bar = la barre
@@ -33,7 +33,7 @@ kinds-only-flat = une image plate
 kinds-only-doubled = tout en double
 kinds-right-out-try = Votre œil droit a décroché. Clignez des yeux, regardez au loin, puis réessayez.
 kinds-left-out-try = Votre œil gauche a décroché. Clignez des yeux, regardez au loin, puis réessayez.
-kinds-right-out-look = Votre œil droit a décroché. Clignez des yeux, regardez au loin, puis regardez de nouveau.
-kinds-left-out-look = Votre œil gauche a décroché. Clignez des yeux, regardez au loin, puis regardez de nouveau.
+kinds-right-out-look = Votre œil droit a décroché. Clignez des yeux, regardez au loin, puis ici.
+kinds-left-out-look = Votre œil gauche a décroché. Clignez des yeux, regardez au loin, puis ici.
 kinds-one-out = Un œil a décroché. Cachez un œil, puis l’autre, et réessayez.
 kinds-easier = Reposez-vous, puis prenez une page plus facile.

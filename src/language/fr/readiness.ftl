@@ -35,7 +35,7 @@ inset-see = Un point qui reste dans le cadre carré, avec un trait à chaque ang
 inset-only-frame = le cadre
 inset-only-dot = le point
 inset-only-drift = un point qui sort du cadre
-inset-drift = Reposez-vous, puis regardez de nouveau. S’il sort toujours, dites-le à votre professionnel.
+inset-drift = Reposez-vous, puis réessayez. S’il sort toujours, dites-le à votre professionnel.
 
 # Des marques pour chaque œil, en groupes de trois tailles.
 who-goal = Découvrez quel œil voit quelle marque, et que les deux participent.
@@ -69,4 +69,4 @@ halves-only-right = { $deal ->
    *[turns] les parties de l’œil droit
     }
 halves-only-apart = des parties qui ne se rejoignent pas
-halves-apart = Reposez-vous, puis regardez de nouveau. Si elles ne se rejoignent jamais, dites-le à votre professionnel.
+halves-apart = Reposez-vous, puis réessayez. Si cela n’arrive jamais, dites-le à votre professionnel.

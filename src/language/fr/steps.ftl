@@ -11,7 +11,7 @@ tour-check = { $marks ->
    *[no] Vérifiez que toutes les parties sont là. Passez ensuite au numéro suivant.
     }
 tour-again = Après le dernier numéro, recommencez au 1.
-tour-count = Comptez les étapes que vous voyez simples en { $time }. Notez ce nombre dans le carnet.
+tour-count = Comptez les étapes où vous voyez simple en { $time }. Notez ce nombre dans le carnet.
 tour-far = Regardez au loin.
 
 # Les étapes ont des numéros, ou des noms de l’auteur, ou ni l’un ni l’autre.
@@ -67,8 +67,8 @@ hoop-see = { $side ->
     }
 
 tiles-goal = Sentez chaque pas { $shape-gender ->
-    [f] d’une { $shape } à la suivante, placée dedans.
-   *[m] d’un { $shape } au suivant, placé dedans.
+    [f] d’une { $shape } à la suivante, à l’intérieur.
+   *[m] d’un { $shape } au suivant, à l’intérieur.
     }
 tiles-largest = { $shape-gender ->
     [f] Regardez la plus grande { $shape }. Elle est sur la page.
@@ -108,7 +108,7 @@ point-see-away = { $shape-gender ->
 
 # Les distances viennent avec leur unité.
 walk-goal = Gardez { $shape-a } simple pendant que vous reculez de la page.
-walk-setup = Accrochez la page à hauteur des yeux, avec de la place pour reculer.
+walk-setup = Accrochez la page à hauteur des yeux, avec la place de reculer.
 walk-start = Commencez à { $distance } de la page. Attendez de voir { $shape-gender ->
     [f] une seule
    *[m] un seul
@@ -126,7 +126,7 @@ walk-see = { $shape-gender ->
 
 posts-goal = Suivez les poteaux et sentez à quelle distance de vous est chacun.
 posts-base = Regardez la ligne de base. Elle est sur la page.
-posts-go = Allez de poteau en poteau, de gauche à droite. Voyez chacun simple.
+posts-go = Allez de poteau en poteau, de gauche à droite. Voyez simple à chacun.
 posts-check = { $marks ->
     [yes] À chaque poteau, vérifiez que la barre et le coin sont là.
    *[no] À chaque poteau, vérifiez que toutes les parties sont là.
@@ -173,7 +173,7 @@ nest-see = { $room-gender ->
 
 solids-goal = Voyez les choses comme si elles étaient dans un espace réel.
 solids-window = Regardez à travers la page comme par une fenêtre.
-solids-nearest = Commencez par ce qui est le plus près de vous. Attendez de voir simple.
+solids-nearest = Commencez par le plus proche. Attendez de voir simple.
 solids-check = { $count ->
     [one] Regardez calmement.
    *[other] Regardez chaque chose tour à tour.
@@ -183,7 +183,7 @@ solids-check = { $count ->
     }
 solids-edges = Suivez les arêtes qui vont vers le fond, à l’aller et au retour.
 solids-again = Faites-le cinq fois, puis regardez au loin.
-solids-see = Des choses en relief, avec un côté proche et un côté lointain.
+solids-see = Des choses en relief, avec un côté proche et un autre lointain.
 
 trail-goal = Suivez une piste des yeux tandis qu’elle s’approche et s’éloigne.
 trail-start-line = Commencez à un bout de la piste et attendez de voir simple.

@@ -10,14 +10,14 @@ use crate::layout::plot::Line;
 use crate::layout::sheet::{Node, Tone};
 use crate::layout::text::{Align, Style};
 
-/// The strands by the names of reports: words of the legend, marker and line. Checks stand outside of any order.
+/// The strands by the names of reports: the message of the legend, marker and line. Checks stand outside of any order.
 pub(super) const STRANDS: [(&str, &str, Marker, Option<Line>); 6] = [
-    ("check", "checks", Marker::Cross, None),
-    ("toward", "hold toward", Marker::Disc, Some(Line::Solid)),
-    ("away", "hold away", Marker::Circle, Some(Line::Dashed)),
-    ("jump", "jump", Marker::Triangle, Some(Line::Dotted)),
-    ("smooth", "smooth change", Marker::Square, Some(Line::DashDotted)),
-    ("depth", "fine depth", Marker::Diamond, Some(Line::Sparse)),
+    ("check", "chart-strand-check", Marker::Cross, None),
+    ("toward", "chart-strand-toward", Marker::Disc, Some(Line::Solid)),
+    ("away", "chart-strand-away", Marker::Circle, Some(Line::Dashed)),
+    ("jump", "chart-strand-jump", Marker::Triangle, Some(Line::Dotted)),
+    ("smooth", "chart-strand-smooth", Marker::Square, Some(Line::DashDotted)),
+    ("depth", "chart-strand-depth", Marker::Diamond, Some(Line::Sparse)),
 ];
 
 /// Width of the lines that join the pages of a strand, mm.
@@ -30,11 +30,11 @@ pub(super) fn legend(composer: &mut Composer<'_>, rungs: &[Rung], width: f64) ->
         if rungs.iter().any(|rung| rung.strand == name && rung.difficulty.is_some()) {
             let stroke = style.map(|style| line(&[Point::ZERO, Point::new(9.0, 0.0)], style, WEIGHT, Tone::QUIET));
             let sample = stroke.into_iter().chain([marker(Point::new(4.5, 0.0), shape)]).collect();
-            entries.push((sample, words.to_owned()));
+            entries.push((sample, composer.say(words)));
         }
     }
     if rungs.iter().any(|rung| rung.difficulty.is_none()) {
-        entries.push((Vec::new(), "without a marker: the difficulty is not known".to_owned()));
+        entries.push((Vec::new(), composer.say("chart-no-marker")));
     }
     super::legend(composer, entries, width)
 }

@@ -6,6 +6,7 @@ use kurbo::{Point, Rect};
 
 use super::ladder::{Rung, Slots};
 use super::marks::{HAIR, apart, bar, hatch, line, step, ticks};
+use crate::language::Tongue;
 use crate::layout::compose::{Composer, Piece};
 use crate::layout::grid::SMALL;
 use crate::layout::plot::Line;
@@ -15,7 +16,8 @@ use crate::optics::Viewing;
 use crate::optics::limits::comfort;
 use crate::optics::reserves::{Bound, Reserve};
 use crate::spec::SetSpec;
-use crate::units::{Angle, Mm, plain};
+use crate::spec::viewer::Known;
+use crate::units::{Angle, Mm, PrismDioptre};
 
 /// The shade of the viewer's range.
 const RANGE: Tone = Tone(0.13);
@@ -31,7 +33,7 @@ const WIDEST: f64 = 7.0;
 pub(super) struct Level {
     /// Where it lies, pd.
     pub(super) at: f64,
-    /// What it is, at its right end.
+    /// What it is, at its right end: the id of a message.
     name: &'static str,
     line: Line,
 }
@@ -53,9 +55,9 @@ pub(super) struct Scale {
     zone: Option<Zone>,
     comfort: Option<(f64, f64)>,
     pub(super) levels: Vec<Level>,
-    /// Where the reserves come from.
-    source: Option<String>,
-    smallest_ipd: f64,
+    /// What is known of the viewer, where there are reserves.
+    known: Option<Known>,
+    smallest_ipd: Mm,
 }
 
 impl Scale {
@@ -81,10 +83,10 @@ impl Scale {
         // Eyes are parallel at what is drawn, the base included.
         let parallel = parallel.map(|pd| pd.0 - viewer.base.horizontal.0);
         if let Some(pd) = parallel.filter(|pd| ends.0 <= *pd) {
-            levels.push(Level { at: pd, name: "parallel", line: Line::DashDotted });
+            levels.push(Level { at: pd, name: PARALLEL, line: Line::DashDotted });
         }
-        let source = set.known.reserves().map(|_| source(set));
-        Self { ends, step, zone, comfort, levels, source, smallest_ipd: smallest_ipd.0 }
+        let known = set.known.reserves().map(|_| set.known);
+        Self { ends, step, zone, comfort, levels, known, smallest_ipd }
     }
 
     /// Where a demand lies in a frame, mm down the page.
@@ -93,45 +95,59 @@ impl Scale {
     }
 
     /// The range of the viewer in words.
-    pub(super) fn words(&self) -> String {
-        let Some(Zone { away, toward, bounds }) = self.zone else {
-            return "no range of the viewer is known: the set names neither reserves nor norms".to_owned();
+    pub(super) fn words(&self, tongue: &Tongue) -> String {
+        let Some(Zone { away, toward, bounds }) = self.zone else { return tongue.say("chart-no-range") };
+        let [first, second] = bounds.map(|bound| tongue.say(bound_words(bound)));
+        let args = [
+            ("away", side(away, tongue).into()),
+            ("first", first.into()),
+            ("toward", side(toward, tongue).into()),
+            ("second", second.into()),
+        ];
+        tongue.tell("chart-range", &args)
+    }
+
+    /// Room for the names of lines at the right end, mm.
+    pub(super) fn names(&self, composer: &mut Composer<'_>) -> f64 {
+        let width = |level: &Level| {
+            let name = composer.say(level.name);
+            composer.width_of(&name, &SMALL) + NAME_GAP + 0.4
         };
-        let end = |pd: f64, bound: Bound| format!("{} ({})", side(pd), bound_words(bound));
-        format!("range of the viewer: {} to {}", end(away, bounds[0]), end(toward, bounds[1]))
+        self.levels.iter().map(width).fold(0.0, f64::max)
     }
 
     /// What the shades and lines mean.
     pub(super) fn legend(&self, composer: &mut Composer<'_>, width: f64) -> Piece {
         let block = |tone| bar(Rect::new(0.0, -1.5, 9.0, 1.5), tone);
         let stroke = |style| line(&[Point::ZERO, Point::new(9.0, 0.0)], style, LINE, Tone::FULL);
-        let mut entries = vec![(
-            vec![bar(Rect::new(3.0, -1.6, 6.0, 1.6), BAR)],
-            "from the least to the most demand of a page; 0 is the page itself".to_owned(),
-        )];
+        let tongue = composer.tongue;
+        let mut entries = vec![(vec![bar(Rect::new(3.0, -1.6, 6.0, 1.6), BAR)], tongue.say("chart-bar"))];
         let sample = if self.zone.is_some() { vec![block(RANGE)] } else { Vec::new() };
-        entries.push((sample, self.words()));
+        entries.push((sample, self.words(tongue)));
         if self.comfort.is_some() {
-            let words = "comfort: at most 1 degree of disparity".to_owned();
-            entries.push((vec![hatch(Rect::new(0.0, -1.5, 9.0, 1.5))], words));
+            entries.push((vec![hatch(Rect::new(0.0, -1.5, 9.0, 1.5))], tongue.say("chart-comfort")));
         }
-        if let Some(source) = &self.source {
-            let ends = |name| self.ends_of(name).map(|words| format!("{name} at {words}"));
-            let known: Vec<String> = ["blur", "break"].into_iter().filter_map(ends).collect();
-            entries.push((vec![stroke(Line::Dashed)], format!("{source}: {}", known.join(", "))));
+        if let Some(known) = &self.known {
+            let ends = |name| {
+                let ends = self.ends_of(name, tongue)?;
+                Some(tongue.tell("chart-reserve-ends", &[("name", tongue.say(name).into()), ("ends", ends.into())]))
+            };
+            let ends: Vec<String> = [BLUR, BREAK].into_iter().filter_map(ends).collect();
+            let args = [("source", source(known, tongue).into()), ("ends", ends.join(", ").into())];
+            entries.push((vec![stroke(Line::Dashed)], tongue.tell("chart-reserves", &args)));
         }
-        if self.levels.iter().any(|level| level.name == "parallel") {
-            let words = format!("parallel eyes for an ipd of {} mm", plain(self.smallest_ipd, 1));
+        if self.levels.iter().any(|level| level.name == PARALLEL) {
+            let words = tongue.tell("chart-parallel-eyes", &[("ipd", tongue.mm(self.smallest_ipd, 1).into())]);
             entries.push((vec![stroke(Line::DashDotted)], words));
         }
         super::legend(composer, entries, width)
     }
 
     /// The two ends of a kind of reserve: "13 pd away and 17 pd toward".
-    fn ends_of(&self, name: &str) -> Option<String> {
+    fn ends_of(&self, name: &str, tongue: &Tongue) -> Option<String> {
         let ends: Vec<String> =
-            self.levels.iter().filter(|level| level.name == name).map(|level| side(level.at)).collect();
-        (!ends.is_empty()).then(|| ends.join(" and "))
+            self.levels.iter().filter(|level| level.name == name).map(|level| side(level.at, tongue)).collect();
+        (!ends.is_empty()).then(|| tongue.list(&ends))
     }
 
     /// Shades, scale, lines and bars.
@@ -176,13 +192,16 @@ impl Scale {
             let (half, tone) = if pd == 0.0 { (0.12, Tone::FULL) } else { (HAIR / 2.0, super::climb::GRID) };
             nodes.push(bar(Rect::new(frame.x0, y - half, frame.x1, y + half), tone));
             // The side stands in words in the legend and above the scale; a sign would be read as less.
-            let label = composer.lines(&plain(pd.abs(), 1), &style, 8.0);
+            let label = composer.tongue.number(pd.abs(), 1);
+            let label = composer.lines(&label, &style, 8.0);
             nodes.extend(label.moved(frame.x0 - 9.4, y - SMALL.leading.0 * super::HALF).nodes);
         }
         let inside = Style { tone: Tone::QUIET, ..SMALL };
-        nodes.extend(composer.lines("toward", &inside, 16.0).moved(frame.x0 + 0.6, frame.y0 + 0.2).nodes);
         let foot = frame.y1 - SMALL.leading.0 - 0.2;
-        nodes.extend(composer.lines("away", &inside, 16.0).moved(frame.x0 + 0.6, foot).nodes);
+        for (id, y) in [("chart-toward", frame.y0 + 0.2), ("chart-away", foot)] {
+            let side = composer.say(id);
+            nodes.extend(composer.lines(&side, &inside, frame.width()).moved(frame.x0 + 0.6, y).nodes);
+        }
         nodes
     }
 
@@ -197,7 +216,9 @@ impl Scale {
         let mut nodes = Vec::new();
         for ((level, (y, _)), top) in levels.into_iter().zip(wanted).zip(tops) {
             nodes.push(line(&[Point::new(frame.x0, y), Point::new(frame.x1, y)], level.line, LINE, Tone::FULL));
-            nodes.extend(composer.lines(level.name, &style, 14.0).moved(frame.x1 + 1.2, top).nodes);
+            let name = composer.say(level.name);
+            let room = composer.width_of(&name, &style) + 0.4;
+            nodes.extend(composer.lines(&name, &style, room).moved(frame.x1 + NAME_GAP, top).nodes);
         }
         nodes
     }
@@ -205,6 +226,12 @@ impl Scale {
 
 /// Width of the lines of reserves, mm.
 const LINE: f64 = 0.22;
+/// From the right end of a line to its name, mm.
+const NAME_GAP: f64 = 1.2;
+/// Messages of the names of lines.
+const BLUR: &str = "chart-blur";
+const BREAK: &str = "chart-break";
+const PARALLEL: &str = "chart-parallel";
 
 /// Demands of 1 degree of disparity on either side.
 /// Source: `[Lambooij2009]`.
@@ -221,38 +248,39 @@ fn comfort_zone(viewing: &Viewing) -> Option<(f64, f64)> {
 fn reserves(set: &SetSpec) -> Vec<Level> {
     let Some(reserves) = set.known.reserves() else { return Vec::new() };
     let levels = |reserve: Reserve, sign: f64| {
-        let blur = reserve.blur.map(|pd| Level { at: sign * pd.0, name: "blur", line: Line::Dashed });
-        let breaks = Level { at: sign * reserve.breaks.0, name: "break", line: Line::Dashed };
+        let blur = reserve.blur.map(|pd| Level { at: sign * pd.0, name: BLUR, line: Line::Dashed });
+        let breaks = Level { at: sign * reserve.breaks.0, name: BREAK, line: Line::Dashed };
         blur.into_iter().chain([breaks])
     };
     levels(reserves.away, -1.0).chain(levels(reserves.toward, 1.0)).collect()
 }
 
 /// Whose reserves they are.
-fn source(set: &SetSpec) -> String {
-    let known = &set.known;
+fn source(known: &Known, tongue: &Tongue) -> String {
     match known.norms.map(|norms| norms.name()) {
-        Some(name) if known.toward.is_none() && known.away.is_none() => format!("reserves of the norm {name}"),
-        Some(name) => format!("reserves, one side of the norm {name}"),
-        None => "reserves as a professional found them".to_owned(),
+        Some(name) if known.toward.is_none() && known.away.is_none() => {
+            tongue.tell("chart-source-norm", &[("norm", name.into())])
+        }
+        Some(name) => tongue.tell("chart-source-one-side", &[("norm", name.into())]),
+        None => tongue.say("chart-source-found"),
     }
 }
 
 /// "3 pd away", "0 pd".
-fn side(pd: f64) -> String {
-    let amount = plain(pd.abs(), 1);
+fn side(pd: f64, tongue: &Tongue) -> String {
+    let amount = tongue.pd(PrismDioptre(pd), 1);
     match pd {
-        _ if amount == "0" => "0 pd".to_owned(),
-        pd if pd < 0.0 => format!("{amount} pd away"),
-        _ => format!("{amount} pd toward"),
+        _ if tongue.number(pd.abs(), 1) == "0" => amount,
+        pd if pd < 0.0 => tongue.tell("demand-away", &[("pd", amount.into())]),
+        _ => tongue.tell("demand-toward", &[("pd", amount.into())]),
     }
 }
 
-/// What bounds an end, in words.
+/// What bounds an end, as the id of a message.
 fn bound_words(bound: Bound) -> &'static str {
     match bound {
-        Bound::Percival => "Percival, middle third",
-        Bound::Sheard => "Sheard, twice the phoria",
-        Bound::Reserve => "the whole reserve",
+        Bound::Percival => "chart-bound-percival",
+        Bound::Sheard => "chart-bound-sheard",
+        Bound::Reserve => "chart-bound-reserve",
     }
 }

@@ -6,13 +6,14 @@ use super::HALF;
 use super::marks::{apart, line};
 use super::short;
 use super::view::{Place, Seen, Spot};
+use crate::language::Tongue;
 use crate::layout::compose::{Composer, Piece};
 use crate::layout::grid::CAPTION;
 use crate::layout::plot::Line;
 use crate::layout::sheet::{Node, Tone};
 use crate::optics::Viewer;
 use crate::scene::Eyes;
-use crate::units::{Mm, plain};
+use crate::units::{Mm, PrismDioptre, plain};
 
 /// Room for the labels at the right, mm.
 pub(super) const LABELS: f64 = 78.0;
@@ -38,51 +39,56 @@ pub(super) struct Label {
 
 impl Label {
     /// The label on one line.
-    pub(super) fn words(&self) -> String {
-        format!("{}: {}", self.names(NAMED), self.depth)
+    pub(super) fn words(&self, tongue: &Tongue) -> String {
+        let args = [("names", self.names(NAMED, tongue).into()), ("depth", (&self.depth).into())];
+        tongue.tell("chart-label", &args)
     }
 
     /// So many of the names at most, and how many there are besides.
-    fn names(&self, most: usize) -> String {
+    fn names(&self, most: usize, tongue: &Tongue) -> String {
         let named: Vec<&str> = self.ids.iter().take(most).map(String::as_str).collect();
-        format!("{}{}", named.join(", "), self.besides(named.len()))
+        self.told(&named, tongue)
     }
 
-    /// What follows so many names: " and 7 more (left eye)".
-    fn besides(&self, named: usize) -> String {
-        let more = self.ids.len() - named;
-        let eyes = match self.eyes {
-            Eyes::Both => "",
-            Eyes::Left => " (left eye)",
-            Eyes::Right => " (right eye)",
+    /// These names for all: "a, b and 7 more (left eye)".
+    fn told(&self, named: &[&str], tongue: &Tongue) -> String {
+        let (names, more) = (named.join(", "), self.ids.len() - named.len());
+        let names = match more {
+            0 => names,
+            _ => tongue.tell("chart-names-more", &[("names", names.into()), ("count", more.into())]),
         };
-        if more == 0 { eyes.to_owned() } else { format!(" and {more} more{eyes}") }
+        match self.eyes {
+            Eyes::Both => names,
+            Eyes::Left => tongue.tell("chart-names-left", &[("names", names.into())]),
+            Eyes::Right => tongue.tell("chart-names-right", &[("names", names.into())]),
+        }
     }
 
     /// The label, with the depth on a line of its own where one line is too short for both; where one is too short for
     /// the names, with fewer of them.
     fn set(&self, composer: &mut Composer<'_>) -> Piece {
-        let words = self.words();
+        let tongue = composer.tongue;
+        let words = self.words(tongue);
         if composer.width_of(&words, &CAPTION) <= LABELS {
             return composer.lines(&words, &CAPTION, LABELS);
         }
-        let fits = |most: &usize| composer.width_of(&format!("{}:", self.names(*most)), &CAPTION) <= LABELS;
+        let line = |names: String| tongue.tell("chart-label-names", &[("names", names.into())]);
+        let fits = |most: &usize| composer.width_of(&line(self.names(*most, tongue)), &CAPTION) <= LABELS;
         let names = match (1..=NAMED).rev().find(fits) {
-            Some(most) => self.names(most),
+            Some(most) => self.names(most, tongue),
             None => {
-                let rest = self.besides(1);
-                let room = LABELS - composer.width_of(&format!("{rest}:"), &CAPTION) - 1.0;
+                let room = LABELS - composer.width_of(&line(self.told(&[""], tongue)), &CAPTION) - 1.0;
                 let first = self.ids.first().map_or("", String::as_str);
-                format!("{}{rest}", short(composer, first, &CAPTION, room))
+                self.told(&[&short(composer, first, &CAPTION, room)], tongue)
             }
         };
-        composer.lines(&format!("{names}:\n{}", self.depth), &CAPTION, LABELS)
+        composer.lines(&format!("{}\n{}", line(names), self.depth), &CAPTION, LABELS)
     }
 }
 
 /// One label a spot, while there is room; else one for each depth.
-pub(super) fn of(spots: &[Spot], viewer: &Viewer) -> Vec<Label> {
-    let depth = |spot: &Spot| (depth_words(spot, viewer), spot.eyes);
+pub(super) fn of(spots: &[Spot], viewer: &Viewer, tongue: &Tongue) -> Vec<Label> {
+    let depth = |spot: &Spot| (depth_words(spot, viewer, tongue), spot.eyes);
     let mut groups: Vec<Vec<&Spot>> = Vec::new();
     for spot in spots {
         let shared = MOST < spots.len();
@@ -91,7 +97,7 @@ pub(super) fn of(spots: &[Spot], viewer: &Viewer) -> Vec<Label> {
             None => groups.push(vec![spot]),
         }
     }
-    groups.iter().filter_map(|group| label(group, viewer)).collect()
+    groups.iter().filter_map(|group| label(group, viewer, tongue)).collect()
 }
 
 /// Sets the labels in a column, each with a leader to what it points to. Where the column is too short for all of them,
@@ -112,7 +118,8 @@ pub(super) fn place(
         while 1 < set.len() && room < height(&set) {
             set = every_other(set, room);
         }
-        let words = format!("{} of {all} labels; the report has the rest", set.len());
+        let args = [("count", set.len().into()), ("all", all.into())];
+        let words = composer.tell("chart-labels-left-out", &args);
         nodes.extend(composer.lines(&words, &CAPTION, column.width()).moved(column.x0, foot + GAP).nodes);
     }
     let wanted: Vec<(f64, f64)> = set.iter().map(|(at, piece)| (at.y, piece.height + GAP)).collect();
@@ -135,32 +142,34 @@ fn every_other(set: Vec<(Point, Piece)>, room: f64) -> Vec<(Point, Piece)> {
     set.into_iter().zip(0..).filter(|&(_, index)| kept(index)).map(|(one, _)| one).collect()
 }
 
-fn label(group: &[&Spot], viewer: &Viewer) -> Option<Label> {
+fn label(group: &[&Spot], viewer: &Viewer, tongue: &Tongue) -> Option<Label> {
     let first = group.first()?;
     Some(Label {
         ids: group.iter().map(|spot| spot.id.clone()).collect(),
         eyes: first.eyes,
-        depth: depth_words(first, viewer),
+        depth: depth_words(first, viewer, tongue),
         at: first.middle,
         is_strip: matches!(first.form, Seen::Strip(_)),
     })
 }
 
 /// How deep a spot stands: "4.5 cm toward (2 pd)", "3 cm toward (1.2 pd) to 2 cm away (0.7 pd)".
-fn depth_words(spot: &Spot, viewer: &Viewer) -> String {
+fn depth_words(spot: &Spot, viewer: &Viewer, tongue: &Tongue) -> String {
     let (near, far) = spot.parallax;
     let Some(viewing) = viewer.viewing() else { return String::new() };
     let one = |parallax: f64| {
         let depth = viewing.depth_of_parallax(Mm(parallax)).map_or(0.0, |mm| mm.0);
         let demand = viewing.demand_of_parallax(Mm(parallax)).map_or(0.0, |pd| pd.0.abs());
-        match plain(depth.abs() / 10.0, 1) {
-            amount if amount == "0" && plain(demand, 2) == "0" => "on the page".to_owned(),
-            amount => {
-                let side = if depth < 0.0 { "toward" } else { "away" };
-                format!("{amount} cm {side} ({} pd)", plain(demand, 2))
-            }
+        if plain(depth.abs() / 10.0, 1) == "0" && plain(demand, 2) == "0" {
+            return tongue.say("demand-on-page");
+        }
+        let cm = tongue.cm(Mm(depth.abs()), 1);
+        let args = [("cm", cm.into()), ("pd", tongue.pd(PrismDioptre(demand), 2).into())];
+        match depth < 0.0 {
+            true => tongue.tell("chart-depth-toward", &args),
+            false => tongue.tell("chart-depth-away", &args),
         }
     };
     let (near, far) = (one(near), one(far));
-    if near == far { near } else { format!("{near} to {far}") }
+    if near == far { near } else { tongue.tell("chart-depths", &[("near", near.into()), ("far", far.into())]) }
 }

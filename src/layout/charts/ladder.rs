@@ -16,7 +16,7 @@ const MOST: usize = 40;
 const COLUMNS: usize = 4;
 /// Room for the numbers of an upright axis, mm.
 const LEFT: f64 = 10.0;
-/// Room for the names of lines at the right end of a chart, mm.
+/// The least room for the names of lines at the right end of a chart, mm.
 const RIGHT: f64 = 15.0;
 /// Between the parts of the sheet, mm.
 const GAP: f64 = 3.5;
@@ -96,18 +96,22 @@ fn sheet(
 ) -> Sheet {
     let id = if count == 1 { "ladder".to_owned() } else { format!("ladder-{number}") };
     composer.sheet.clone_from(&id);
-    let part = if count == 1 { String::new() } else { format!(", sheet {number} of {count}") };
+    let tongue = composer.tongue;
     let span = match rungs {
-        [] => "no pages".to_owned(),
-        [only] => format!("page {}", only.number),
-        [first, .., last] => format!("pages {} to {}", first.number, last.number),
+        [] => tongue.say("chart-span-none"),
+        [only] => tongue.tell("chart-span-one", &[("number", only.number.into())]),
+        [first, .., last] => {
+            tongue.tell("chart-span-many", &[("first", first.number.into()), ("last", last.number.into())])
+        }
     };
-    let title = format!("The ladder of {}{part}", charts.set.title);
-    let lead = format!("What the exercises ask, in the order of the book: {span}.");
-    let alt = format!(
-        "Two charts over the {span}: difficulty from 0 to 100, and demand in prism dioptres; {}.",
-        scale.words()
-    );
+    let set = ("title", (&charts.set.title).into());
+    let title = match count {
+        1 => tongue.tell("chart-ladder", &[set]),
+        _ => tongue.tell("chart-ladder-sheet", &[set, ("number", number.into()), ("count", count.into())]),
+    };
+    let lead = tongue.tell("chart-ladder-lead", &[("span", (&span).into())]);
+    let args = [("span", span.into()), ("range", scale.words(tongue).into())];
+    let alt = tongue.tell("chart-ladder-picture", &args);
     let nodes = chart(composer, scale, rungs);
     Frame { id, number, title, lead, alt, set: charts.set }.sheet(composer, nodes)
 }
@@ -121,17 +125,19 @@ fn chart(composer: &mut Composer<'_>, scale: &demand::Scale, rungs: &[Rung]) -> 
     let fixed =
         2.0 * head + upper.height + lower.height + 2.0 * SMALL.leading.0 + key.height + 3.0 * GAP + 2.0 * LEGEND;
     let room = FOOT - TOP - fixed;
+    let right = scale.names(composer).max(RIGHT);
     let across = |y: f64, height: f64| Slots {
-        frame: Rect::new(SAFE.x0 + LEFT, y, SAFE.x1 - RIGHT, y + height),
+        frame: Rect::new(SAFE.x0 + LEFT, y, SAFE.x1 - right, y + height),
         count: rungs.len(),
     };
     let mut nodes = Vec::new();
     let mut y = TOP;
     for (is_upper, name, legend, share) in
-        [(true, "Difficulty, 0 to 100", upper, UPPER), (false, "Demand, prism dioptres", lower, 1.0 - UPPER)]
+        [(true, "chart-difficulty", upper, UPPER), (false, "chart-demand", lower, 1.0 - UPPER)]
     {
         let bold = Style { face: Face::Bold, ..CAPTION };
-        nodes.extend(composer.lines(name, &bold, width).moved(SAFE.x0, y).nodes);
+        let name = composer.say(name);
+        nodes.extend(composer.lines(&name, &bold, width).moved(SAFE.x0, y).nodes);
         y += head;
         let height = legend.height;
         nodes.extend(legend.moved(SAFE.x0, y).nodes);

@@ -25,7 +25,6 @@ use crate::exercise;
 use crate::language::Tongue;
 use crate::solve::SolvedFeature;
 use crate::spec::{SetSpec, TextSize};
-use crate::units::plain;
 
 pub use view::{Place, Seen, Spot, spots};
 
@@ -119,6 +118,7 @@ impl Frame<'_> {
             id: self.id,
             title: self.title,
             description: self.alt,
+            language: composer.tongue.language().tag(),
             outline_level: 0,
             size: SIZE,
             inks: INKS,
@@ -127,24 +127,27 @@ impl Frame<'_> {
     }
 
     fn footer(&self, composer: &mut Composer<'_>) -> Node {
-        let (set, viewer) = (self.set, &self.set.viewer);
+        let (set, viewer, tongue) = (self.set, &self.set.viewer, composer.tongue);
         let (low, high) = viewer.ipd_range;
-        let facts = format!(
-            "{} {} · {} · for {} cm and an ipd of {} mm ({} to {} mm)",
-            set.title,
-            set.version,
-            set.date,
-            plain(viewer.distance.0 / 10.0, 1),
-            plain(viewer.ipd.0, 1),
-            plain(low.0, 1),
-            plain(high.0, 1),
-        );
+        let facts = [
+            ("title", (&set.title).into()),
+            ("version", (&set.version).into()),
+            ("date", (&set.date).into()),
+            ("distance", tongue.cm(viewer.distance, 1).into()),
+            ("ipd", tongue.mm(viewer.ipd, 1).into()),
+            ("low", tongue.number(low.0, 1).into()),
+            ("high", tongue.mm(high, 1).into()),
+        ];
+        let facts = tongue.tell("chart-facts", &facts);
         let mut nodes = vec![rule(Rect::new(SAFE.x0, FOOT + 0.9, SAFE.x1, FOOT + 1.1))];
-        let note = super::base::note(set, composer.tongue);
-        let facts = if note.is_empty() { facts } else { format!("{facts} · {note}; all counts from it") };
+        let base = super::base::note(set, tongue);
+        let facts = match base.is_empty() {
+            true => facts,
+            false => tongue.tell("chart-facts-base", &[("facts", facts.into()), ("base", base.into())]),
+        };
         let facts = short(composer, &facts, &SMALL, SAFE.width());
-        let lines =
-            [facts.as_str(), "These are numbers about pages, not about a reader: no test, no score, no treatment."];
+        let numbers = tongue.say("chart-numbers");
+        let lines = [facts.as_str(), numbers.as_str()];
         for (text, index) in lines.into_iter().zip(0_u32..) {
             let y = FOOT + 1.6 + SMALL.leading.0 * f64::from(index);
             nodes.extend(composer.lines(text, &SMALL, SAFE.width()).moved(SAFE.x0, y).nodes);

@@ -8,15 +8,16 @@ use super::labels::{self, LABELS, Label};
 use super::marks::{bar, hair, line, ring, step, ticks};
 use super::view::{Place, Seen, Spot, spots};
 use super::{ChartPage, Charts, FOOT, Frame, SAFE, TOP, short};
-use crate::layout::compose::Composer;
+use crate::layout::compose::{Composer, Piece};
 use crate::layout::grid::{ART_FIELD, CAPTION, SMALL};
 use crate::layout::plot::{self, Line, polyline};
 use crate::layout::sheet::{Node, Sheet, Tone};
 use crate::layout::text::{Align, Style};
+use crate::layout::things;
 use crate::optics::{Viewer, Viewing};
 use crate::scene::{Eye, Eyes};
 use crate::solve::half_x;
-use crate::units::{Mm, PrismDioptre, plain};
+use crate::units::{Mm, PrismDioptre};
 
 /// Between the drawing and the labels, mm.
 const GAP: f64 = 7.0;
@@ -24,8 +25,8 @@ const GAP: f64 = 7.0;
 const LEAD: f64 = 11.0;
 /// Room for the ruler at the foot, mm.
 const RULER: f64 = 12.0;
-/// Where the legend begins: its two lines end above the foot, mm.
-const LEGEND: f64 = FOOT - 1.4 - 2.0 * CAPTION.leading.0;
+/// Where the legend ends, mm.
+const LEGEND: f64 = FOOT - 1.4;
 /// Places past this many page distances lie beyond the sheet.
 const FAR: f64 = 1.5;
 /// The least way behind the page that is shown, in page distances.
@@ -86,31 +87,41 @@ pub(super) fn sheet(composer: &mut Composer<'_>, charts: &Charts<'_>, page: &Cha
     let viewer = &charts.set.viewer;
     composer.sheet.clone_from(&page.page.id);
     let spots = spots(page.solved, viewer).unwrap_or_default();
-    let area = Rect::new(SAFE.x0, TOP, SAFE.x1 - LABELS - GAP, LEGEND - RULER);
-    let plan = Plan::fit(area, &spots, viewer);
-    let drawing = Drawing { plan, viewer, spots: &spots, area };
-    let labels = labels::of(&spots, viewer);
+    let two_lines = 2.0 * CAPTION.leading.0;
+    let mut drawing = Drawing::above(two_lines, viewer, &spots);
+    let mut legend = drawing.legend(composer);
+    if two_lines < legend.height - 1e-6 {
+        // Once more with the room that the words of the legend take.
+        drawing = Drawing::above(legend.height, viewer, &spots);
+        legend = drawing.legend(composer);
+    }
+    let (plan, area) = (drawing.plan, drawing.area);
+    let foot = LEGEND - legend.height.max(two_lines);
+    let tongue = composer.tongue;
+    let labels = labels::of(&spots, viewer, tongue);
     let mut nodes = drawing.backdrop();
     nodes.extend(drawing.ways());
     nodes.extend(spots.iter().flat_map(|spot| drawing.spot(spot)));
     nodes.extend(drawing.words(composer));
+    nodes.extend(legend.moved(SAFE.x0, foot).nodes);
     let middle = |label: &Label| plan.at(label.at) + (if label.is_strip { 0.0 } else { TARGET / 2.0 }, 0.0);
-    nodes.extend(labels::place(composer, &labels, middle, Rect::new(SAFE.x1 - LABELS, area.y0, SAFE.x1, LEGEND - 0.4)));
-    let all: Vec<String> = labels.iter().map(Label::words).collect();
+    nodes.extend(labels::place(composer, &labels, middle, Rect::new(SAFE.x1 - LABELS, area.y0, SAFE.x1, foot - 0.4)));
+    let all: Vec<String> = labels.iter().map(|label| label.words(tongue)).collect();
+    let lead = [
+        ("id", (&page.page.id).into()),
+        ("kind", page.page.kind.into()),
+        ("scale", tongue.number(plan.scale, 1).into()),
+    ];
+    let picture = [("distance", tongue.cm(Mm(plan.page), 1).into()), ("labels", things::apart(&all, tongue).into())];
     Frame {
         id: page.page.id.clone(),
         number: page.number,
         title: format!("{} · {}", page.number, page.page.full_title()),
-        lead: format!("{} · {} · seen from above, scale 1 : {}", page.page.id, page.page.kind, plain(plan.scale, 1)),
-        alt: format!("The two eyes, the page at {} and where its targets stand. {}.", cm(plan.page), all.join("; ")),
+        lead: tongue.tell("chart-plan-lead", &lead),
+        alt: tongue.tell("chart-plan-picture", &picture),
         set: charts.set,
     }
     .sheet(composer, nodes)
-}
-
-/// Lengths in words: "40 cm".
-fn cm(mm: f64) -> String {
-    format!("{} cm", plain(mm / 10.0, 1))
 }
 
 /// A plan while it is drawn.
@@ -121,7 +132,13 @@ struct Drawing<'a> {
     area: Rect,
 }
 
-impl Drawing<'_> {
+impl<'a> Drawing<'a> {
+    /// The drawing above a legend of this height, mm.
+    fn above(legend: f64, viewer: &'a Viewer, spots: &'a [Spot]) -> Self {
+        let area = Rect::new(SAFE.x0, TOP, SAFE.x1 - LABELS - GAP, LEGEND - legend - RULER);
+        Self { plan: Plan::fit(area, spots, viewer), viewer, spots, area }
+    }
+
     /// The range of the viewer, the page and the ruler.
     fn backdrop(&self) -> Vec<Node> {
         let mut nodes: Vec<Node> = self.range().into_iter().collect();
@@ -249,49 +266,58 @@ impl Drawing<'_> {
         nodes
     }
 
-    /// The numbers of the ruler, the names of the eyes, and the legend.
+    /// The numbers of the ruler, and the names of the eyes.
     fn words(&self, composer: &mut Composer<'_>) -> Vec<Node> {
         let centre = Style { align: Align::Center, tone: Tone::FULL, ..SMALL };
         let y = self.ruler() + 1.2;
         let mut nodes = Vec::new();
         for tick in self.ticks() {
             let x = self.plan.at((0.0, tick.max(f64::MIN_POSITIVE))).x;
-            nodes.extend(composer.lines(&plain(tick / 10.0, 1), &centre, 10.0).moved(x - 5.0, y).nodes);
+            let number = composer.tongue.number(tick / 10.0, 1);
+            nodes.extend(composer.lines(&number, &centre, 10.0).moved(x - 5.0, y).nodes);
         }
-        let ruler = format!("cm from the eyes; the page at {}", cm(self.plan.page));
+        let distance = composer.tongue.cm(Mm(self.plan.page), 1);
+        let ruler = composer.tell("chart-ruler", &[("distance", distance.into())]);
         nodes.extend(composer.lines(&ruler, &centre, self.area.width()).moved(self.area.x0, y + 3.5).nodes);
         let radius = (EYE / self.plan.scale).max(0.6);
         let [(_, left), (_, right)] = self.eyes();
         let start = Style { tone: Tone::FULL, ..SMALL };
         let above = left.y - radius - SMALL.leading.0 - 0.3;
-        nodes.extend(composer.lines("left eye", &start, 20.0).moved(self.area.x0, above).nodes);
-        nodes.extend(composer.lines("right eye", &start, 20.0).moved(self.area.x0, right.y + radius + 0.3).nodes);
-        let legend = self.legend(composer);
-        let legend = composer.lines(&legend, &CAPTION, SAFE.width());
-        nodes.extend(legend.moved(SAFE.x0, LEGEND).nodes);
+        for (id, y) in [("chart-left-eye", above), ("chart-right-eye", right.y + radius + 0.3)] {
+            let eye = composer.say(id);
+            nodes.extend(composer.lines(&eye, &start, self.area.width()).moved(self.area.x0, y).nodes);
+        }
         nodes
     }
 
-    fn legend(&self, composer: &mut Composer<'_>) -> String {
+    /// What lines and shades mean.
+    fn legend(&self, composer: &mut Composer<'_>) -> Piece {
         let (low, high) = self.viewer.ipd_range;
-        let mut parts = vec![format!("Long line: the art field of the page, {} wide", cm(ART_FIELD.width))];
+        let tongue = composer.tongue;
+        let cm = |mm: f64| tongue.cm(Mm(mm), 1);
+        let mut parts = vec![tongue.tell("chart-art-field", &[("width", cm(ART_FIELD.width).into())])];
         if low != high {
-            parts.push(format!("bars with ends: ipds from {} to {} mm", plain(low.0, 1), plain(high.0, 1)));
+            let ends = [("low", tongue.number(low.0, 1).into()), ("high", tongue.mm(high, 1).into())];
+            parts.push(tongue.tell("chart-ipds", &ends));
         }
         if let Some(spot) = shown(self.spots, &self.plan) {
-            parts.push(format!("thin lines: both eyes look at {}", short(composer, &spot.id, &CAPTION, 60.0)));
+            let name = short(composer, &spot.id, &CAPTION, 60.0);
+            parts.push(tongue.tell("chart-lines", &[("name", name.into())]));
         }
         if self.spots.iter().any(|spot| spot.eyes != Eyes::Both) {
-            parts.push("dotted: one eye alone".to_owned());
+            parts.push(tongue.say("chart-dotted"));
         }
         if self.spots.iter().any(|spot| self.plan.is_beyond(spot)) {
-            parts.push("arrowhead: farther than the sheet".to_owned());
+            parts.push(tongue.say("chart-arrowhead"));
         }
         if let Some((near, far)) = range(self.viewer) {
-            let far = if far.is_finite() { cm(far) } else { "parallel eyes".to_owned() };
-            parts.push(format!("shade: the range of the viewer, {} to {far}", cm(near)));
+            let near = ("near", cm(near).into());
+            parts.push(match far.is_finite() {
+                true => tongue.tell("chart-shade", &[near, ("far", cm(far).into())]),
+                false => tongue.tell("chart-shade-parallel", &[near]),
+            });
         }
-        format!("{}.", parts.join("; "))
+        composer.lines(&format!("{}.", things::apart(&parts, tongue)), &CAPTION, SAFE.width())
     }
 }
 

@@ -11,6 +11,7 @@ use super::plan::Plan;
 use super::*;
 use crate::bundle::load::load;
 use crate::bundle::prepare::{Prepared, prepare};
+use crate::language::Language;
 use crate::layout::sheet::TextRun;
 use crate::optics::reserves::{Norms, Phoria};
 use crate::optics::{Base, Viewer, Zone};
@@ -61,6 +62,10 @@ fn ring(id: &str, x: f64, parallax: f64) -> SolvedFeature {
         solid: false,
         place: None,
     }
+}
+
+fn english() -> &'static Tongue {
+    Tongue::of(Language::En)
 }
 
 fn runs<'a>(nodes: &'a [Node]) -> Vec<&'a TextRun> {
@@ -131,7 +136,7 @@ fn what_stands_beyond_the_sheet_is_told_with_its_number() {
     let drawn = plan.at((x, z));
     assert!(area.contains(drawn));
     assert!((drawn - plan.at((x / 2.0, z / 2.0))).hypot() < 1e-9, "600 mm is the border");
-    assert_eq!(labels::of(&spots, &viewer())[0].words(), "far: 80 cm away (10.5 pd)");
+    assert_eq!(labels::of(&spots, &viewer(), english())[0].words(english()), "far: 80 cm away (10.5 pd)");
 }
 
 #[test]
@@ -140,9 +145,9 @@ fn many_targets_of_one_depth_share_a_label() {
         (0..count).map(|i| ring(&format!("r{i}"), f64::from(i), if i == 0 { -9.0 } else { 0.0 })).collect()
     };
     let words = |count| -> Vec<String> {
-        labels::of(&spots(&features(count), &viewer()).unwrap(), &viewer())
+        labels::of(&spots(&features(count), &viewer()).unwrap(), &viewer(), english())
             .into_iter()
-            .map(|label| label.words())
+            .map(|label| label.words(english()))
             .collect()
     };
     assert_eq!(words(14).len(), 14);
@@ -207,15 +212,15 @@ fn comfort_ends_at_one_degree() {
 fn sheard_and_a_missing_range_are_named() {
     let prepared = harbour();
     let mut set = prepared.set.clone().unwrap();
-    assert!(scale(&set, &[]).0.words().starts_with("no range of the viewer is known"));
+    assert!(scale(&set, &[]).0.words(english()).starts_with("no range of the viewer is known"));
     set.viewer.zone = Zone::everyday(&Norms::MorganNear.reserves(), Some(Phoria(PrismDioptre(4.0))));
     assert_eq!(
-        scale(&set, &[]).0.words(),
+        scale(&set, &[]).0.words(english()),
         "range of the viewer: 3 pd away (Percival, middle third) to 3 pd toward (Sheard, twice the phoria)"
     );
 }
 
-/// Ladders of one page, of a sheet, of two sheets, and of numbers with three digits.
+/// Ladders of one page, of a sheet, of two sheets, and of numbers with three digits, in every language.
 #[test]
 fn ladders_of_any_length_keep_their_words_apart() {
     let prepared = harbour();
@@ -223,7 +228,8 @@ fn ladders_of_any_length_keep_their_words_apart() {
     let mut named = with_norms(&plain);
     named.title = "A title that goes on and on, past the end of any line that a sheet has room for, and further".into();
     let all: Vec<ChartPage<'_>> = pages(&prepared).into_iter().cycle().take(45).collect();
-    for set in [&plain, &named] {
+    let named = Language::ALL.map(|language| SetSpec { language, ..named.clone() });
+    for set in named.iter().chain([&plain]) {
         for (count, ids) in
             [(1, &["ladder"][..]), (40, &["ladder"]), (41, &["ladder-1", "ladder-2"]), (45, &["ladder-1", "ladder-2"])]
         {
@@ -236,13 +242,14 @@ fn ladders_of_any_length_keep_their_words_apart() {
     assert_eq!(sheets.len(), 1);
 }
 
-/// Every page of the demo set, with and without a range.
+/// Every page of the demo set, without a range, and with one in every language.
 #[test]
 fn plans_keep_their_words_apart() {
     let prepared = harbour();
     let plain = prepared.set.clone().unwrap();
     let all = pages(&prepared);
-    for set in [&plain, &with_norms(&plain)] {
+    let normed = Language::ALL.map(|language| SetSpec { language, ..with_norms(&plain) });
+    for set in normed.iter().chain([&plain]) {
         let charts = Charts { set, pages: &all };
         for page in &all {
             check_words(&plan(&charts, page).unwrap());
@@ -267,13 +274,14 @@ fn labels_that_do_not_fit_are_counted() {
     assert!(words.iter().any(|w| w.starts_with("r0:")) && words.iter().any(|w| w.starts_with("r39:")));
 }
 
-/// At 6 m and at 20 cm, with twelve targets at depths of their own, one of them beyond the sheet.
+/// At 6 m and at 20 cm, in every language, with twelve targets at depths of their own, one of them beyond the sheet.
 #[test]
 fn plans_hold_any_distance_and_many_depths() {
     let prepared = harbour();
     let all = pages(&prepared);
-    for distance in [200.0, 6000.0] {
+    for (distance, language) in [200.0, 6000.0].into_iter().flat_map(|d| Language::ALL.map(|language| (d, language))) {
         let mut set = prepared.set.clone().unwrap();
+        set.language = language;
         set.viewer = Viewer::new(Mm(distance), Mm(63.0), (Mm(50.0), Mm(75.0)));
         let features: Vec<_> =
             (0..12).map(|i| ring(&format!("target-with-a-long-name-{i}"), 0.0, 45.0 - 5.0 * f64::from(i))).collect();

@@ -5,6 +5,7 @@ use kurbo::Rect;
 
 use crate::exercise::Page;
 use crate::exercise::quiz::{Pass, Question, Quiz};
+use crate::language::Tongue;
 use crate::layout::compose::{Column, Composer, Piece, rule, turn};
 use crate::layout::grid::{BODY, CAPTION, Grid, SMALL};
 use crate::layout::sheet::{Face, Furniture, HeadScope, Node, Role};
@@ -12,7 +13,8 @@ use crate::layout::text::{Align, Style};
 use crate::layout::{Book, Draft};
 use crate::spec::Answers;
 
-use super::{columns, opening};
+use super::back::{sheet, sheet_id};
+use super::{contents, opening, text_columns, words};
 
 /// Name of the first sheet; later ones are numbered.
 const ID: &str = "answers";
@@ -24,8 +26,10 @@ const PAD: f64 = 2.4;
 const LEAST: f64 = 6.6;
 /// An answer so long that a strip has fewer cells than this stands on a line of its own.
 const FEWEST: usize = 3;
-/// Room for the page number beside a title, mm.
+/// The least room for the page number beside a title, mm.
 const NUMBER: f64 = 20.0;
+/// A page number as wide as they come.
+const WIDE: usize = 888;
 
 /// Where an exercise page finds its answers.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -40,8 +44,8 @@ pub(super) struct KeyAt {
 #[derive(Debug, Default)]
 pub(super) struct Key {
     place: Answers,
-    /// For each sheet its two columns.
-    sheets: Vec<[Vec<Entry>; 2]>,
+    /// For each sheet its columns.
+    sheets: Vec<Vec<Vec<Entry>>>,
 }
 
 /// The answers of one page.
@@ -68,7 +72,13 @@ impl Key {
                 entries.push(Entry { page: index, piece: block(composer, page.page, quiz, areas[0].width()) });
             }
         }
-        Self { place, sheets: divide(entries, areas[0].height()) }
+        let columns = divide(entries, areas[0].height());
+        let mut columns = columns.into_iter().peekable();
+        let mut sheets = Vec::new();
+        while columns.peek().is_some() {
+            sheets.push(columns.by_ref().take(areas.len()).collect());
+        }
+        Self { place, sheets }
     }
 
     /// How many sheets of the book it takes.
@@ -77,104 +87,113 @@ impl Key {
     }
 
     /// Where the answers of an exercise page stand, if it has any; `first` is the number of the first sheet of the key.
-    pub(super) fn of_page(&self, page: usize, first: usize) -> Option<KeyAt> {
-        let on = |sheet: &[Vec<Entry>; 2]| sheet.iter().flatten().any(|entry| entry.page == page);
-        let sheet = self.sheets.iter().position(on)?;
+    pub(super) fn of_page(&self, tongue: &Tongue, page: usize, first: usize) -> Option<KeyAt> {
+        let on = |sheet: &[Vec<Entry>]| sheet.iter().flatten().any(|entry| entry.page == page);
+        let sheet = self.sheets.iter().position(|sheet| on(sheet))?;
         Some(match self.place {
-            Answers::Turned => KeyAt { words: format!("page {}", first + sheet), sheet: Some(id(sheet)) },
-            Answers::File | Answers::None => KeyAt { words: "a file apart".to_owned(), sheet: None },
+            Answers::Turned => KeyAt { words: page_words(tongue, first + sheet), sheet: Some(sheet_id(ID, sheet)) },
+            Answers::File | Answers::None => KeyAt { words: tongue.say("page-key-apart"), sheet: None },
         })
     }
 
-    /// The sheets; `first` is the number of the first exercise page.
-    pub(super) fn drafts(self, composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>, first: usize) -> Vec<Draft> {
+    /// The entry of the contents, where it is in the book.
+    pub(super) fn entry(&self, tongue: &Tongue) -> Option<contents::Entry> {
+        let entry = || contents::Entry { id: ID.to_owned(), title: tongue.say("answers-title"), inside: false };
+        (0 < self.in_book()).then(entry)
+    }
+
+    /// The sheets; the composer knows the numbers of the exercise pages.
+    pub(super) fn drafts(self, composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>) -> Vec<Draft> {
         let place = self.place;
         let sheets = self.sheets.into_iter().enumerate();
-        sheets.map(|(index, columns)| sheet(composer, grid, book, (place, index, first), columns)).collect()
+        sheets.map(|(index, columns)| draft(composer, grid, book, (place, index), columns)).collect()
     }
 }
 
-fn id(sheet: usize) -> String {
-    if sheet == 0 { ID.to_owned() } else { format!("{ID}-{}", sheet + 1) }
+/// "page 31"
+fn page_words(tongue: &Tongue, number: usize) -> String {
+    tongue.tell("page-number", &[("n", number.to_string().into())])
 }
 
 /// The line at the top, which always stands upright.
-fn head(place: Answers) -> &'static str {
-    if place == Answers::Turned { "Answers: turn the page round." } else { "Answers" }
+fn head(composer: &Composer<'_>, place: Answers) -> String {
+    composer.say(if place == Answers::Turned { "answers-turn" } else { "answers-title" })
 }
 
-/// The two text columns below the line at the top.
-fn areas(composer: &mut Composer<'_>, grid: &Grid, place: Answers) -> [Rect; 2] {
-    let (_, top) = opening(composer, grid, head(place), "");
-    columns(grid, top)
+/// The text columns below the line at the top.
+fn areas(composer: &mut Composer<'_>, grid: &Grid, place: Answers) -> Vec<Rect> {
+    let head = head(composer, place);
+    let (_, top) = opening(composer, grid, &head, "");
+    text_columns(composer, grid, top)
 }
 
-/// Fills columns of this height, two a sheet, in order.
-fn divide(entries: Vec<Entry>, height: f64) -> Vec<[Vec<Entry>; 2]> {
-    let mut columns: Vec<(f64, Vec<Entry>)> = Vec::new();
+/// Fills columns of this height, in order.
+fn divide(entries: Vec<Entry>, height: f64) -> Vec<Vec<Entry>> {
+    let mut columns: Vec<Vec<Entry>> = Vec::new();
+    let mut used = 0.0;
     for entry in entries {
-        let needs = entry.piece.height;
+        used += GAP + entry.piece.height;
         match columns.last_mut() {
-            Some((used, column)) if *used + GAP + needs <= height => {
-                *used += GAP + needs;
-                column.push(entry);
+            Some(column) if used <= height => column.push(entry),
+            _ => {
+                used = entry.piece.height;
+                columns.push(vec![entry]);
             }
-            _ => columns.push((needs, vec![entry])),
         }
     }
-    let mut columns = columns.into_iter().map(|(_, column)| column);
-    let mut sheets = Vec::new();
-    while let Some(left) = columns.next() {
-        sheets.push([left, columns.next().unwrap_or_default()]);
-    }
-    sheets
+    columns
 }
 
-fn sheet(
+fn draft(
     composer: &mut Composer<'_>,
     grid: &Grid,
     book: &Book<'_>,
-    (place, index, first): (Answers, usize, usize),
-    columns: [Vec<Entry>; 2],
+    (place, index): (Answers, usize),
+    columns: Vec<Vec<Entry>>,
 ) -> Draft {
-    composer.sheet = id(index);
-    let (mut nodes, _) = opening(composer, grid, head(place), "");
+    composer.sheet = sheet_id(ID, index);
+    let head = head(composer, place);
+    let (mut nodes, _) = opening(composer, grid, &head, "");
     let areas = areas(composer, grid, place);
     let mut answers = Vec::new();
-    for (area, entries) in areas.into_iter().zip(columns) {
-        let mut column = Column::new(area);
+    for (area, entries) in areas.iter().zip(columns) {
+        let mut column = Column::new(*area);
         for Entry { page, piece } in entries {
             let id = (place == Answers::Turned).then(|| book.pages[page].page.id.clone());
-            let piece = numbered(composer, piece, first + page, id, area.width());
+            let number = composer.numbers.get(page).copied().unwrap_or_default();
+            let piece = numbered(composer, piece, number, id, area.width());
             column.add(piece, GAP);
         }
         answers.extend(column.finish(composer));
     }
     if place == Answers::Turned {
-        turn(&mut answers, areas[0].union(areas[1]).center());
+        let whole = areas.iter().copied().reduce(|all, area| all.union(area)).unwrap_or_default();
+        turn(&mut answers, whole.center());
     }
     nodes.extend(answers);
-    Draft {
-        id: composer.sheet.clone(),
-        title: if index == 0 { "Answers".to_owned() } else { format!("Answers, sheet {}", index + 1) },
-        description: "The answers to what the exercise pages ask.".to_owned(),
-        outline_level: u8::from(0 < index),
-        inks: None,
-        note: String::new(),
-        nodes,
-        footer: String::new(),
-        placed: Vec::new(),
-    }
+    let (title, description) = (composer.say("answers-title"), composer.say("answers-description"));
+    sheet(composer, ID, (&title, &description), index, nodes)
+}
+
+/// Room for the page number beside a title, mm.
+fn number_room(composer: &mut Composer<'_>) -> f64 {
+    let widest = page_words(composer.tongue, WIDE);
+    (composer.width_of(&widest, &CAPTION) + 2.0).max(NUMBER)
 }
 
 /// Adds the number of its page to an entry, and the way there where both are in one book.
 fn numbered(composer: &mut Composer<'_>, piece: Piece, number: usize, target: Option<String>, width: f64) -> Piece {
     let end = Style { align: Align::End, ..CAPTION };
-    let words = format!("page {number} ");
-    let line = composer.lines(&words, &end, NUMBER).moved(width - NUMBER, 0.5).role(Role::Paragraph);
-    let area = Rect::new(width - NUMBER, 0.0, width, BODY.leading.0);
+    let words = page_words(composer.tongue, number);
+    let room = number_room(composer);
+    let below = (composer.leading(&BODY) - composer.leading(&CAPTION)) * 0.6;
+    let line = composer.lines(&format!("{words} "), &end, room).moved(width - room, below).role(Role::Paragraph);
+    let area = Rect::new(width - room, 0.0, width, composer.leading(&BODY));
     let line = match target {
-        Some(target) => line.role(Role::Link { target, area, alt: format!("Go to page {number}") }),
+        Some(target) => {
+            let alt = composer.tell("page-go-to", &[("page", number.to_string().into())]);
+            line.role(Role::Link { target, area, alt })
+        }
         None => line,
     };
     let mut nodes = line.nodes;
@@ -185,9 +204,11 @@ fn numbered(composer: &mut Composer<'_>, piece: Piece, number: usize, target: Op
 /// Title, id and pass mark of a page, and its answers.
 fn block(composer: &mut Composer<'_>, page: &Page, quiz: &Quiz, width: f64) -> Piece {
     let bold = Style { face: Face::Bold, ..BODY };
-    let mut piece = composer.lines(&page.full_title(), &bold, width - NUMBER).role(Role::Heading(2));
+    let title = words::full_title(composer.tongue, page);
+    let room = number_room(composer);
+    let mut piece = composer.lines(&title, &bold, width - room).role(Role::Heading(2));
     let facts = match &quiz.pass {
-        Some(pass) => format!("{} · {}", page.id, pass_words(pass)),
+        Some(pass) => format!("{} · {}", page.id, pass_words(composer.tongue, pass)),
         None => page.id.clone(),
     };
     piece.stack(composer.lines(&facts, &CAPTION, width).role(Role::Paragraph), 0.0);
@@ -196,22 +217,23 @@ fn block(composer: &mut Composer<'_>, page: &Page, quiz: &Quiz, width: f64) -> P
 }
 
 /// "9 of 12 or more: more than luck".
-fn pass_words(pass: &Pass) -> String {
-    format!("{} of {} or more: more than luck", pass.right, pass.of)
+fn pass_words(tongue: &Tongue, pass: &Pass) -> String {
+    tongue.tell("answers-pass", &[("right", pass.right.to_string().into()), ("of", pass.of.to_string().into())])
 }
 
 /// Strips of questions with their answers below them; long answers a line each.
 #[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "a column holds a few cells")]
 fn answers(composer: &mut Composer<'_>, questions: &[Question], width: f64) -> Piece {
     let longest = questions.iter().map(|question| composer.width_of(&question.answer, &BODY)).fold(0.0, f64::max);
-    let fits = (width / (longest + PAD).max(LEAST)) as usize;
+    let least = (longest + PAD).max(LEAST * composer.scale());
+    let fits = (width / least) as usize;
     if fits < FEWEST.min(questions.len()) {
         return lines(composer, questions, width);
     }
     let rows = questions.len().div_ceil(fits.max(1));
     let columns = questions.len().div_ceil(rows.max(1));
     // Cells of one width, wide enough to be calm and no wider than the column allows.
-    let cell = (width / columns.max(1) as f64).min((longest + PAD).max(LEAST) * 1.5);
+    let cell = (width / columns.max(1) as f64).min(least * 1.5);
     let mut piece = Piece::default();
     for row in questions.chunks(columns.max(1)) {
         piece.stack(strip(composer, row, cell), if piece.height == 0.0 { 0.0 } else { 2.2 });
@@ -222,27 +244,29 @@ fn answers(composer: &mut Composer<'_>, questions: &[Question], width: f64) -> P
 /// A table of two rows: questions, and their answers.
 fn strip(composer: &mut Composer<'_>, questions: &[Question], cell: f64) -> Piece {
     let (mut heads, mut cells) = (Vec::new(), Vec::new());
+    let (small, body) = (composer.leading(&SMALL), composer.leading(&BODY));
     let mut x = 0.0;
     for question in questions {
         let head = composer.lines(&question.id, &SMALL, cell - PAD / 2.0).moved(x, 0.0);
         heads.push(Node::Group(Role::HeadCell(HeadScope::Column), head.nodes));
-        let answer = composer.lines(&question.answer, &BODY, cell).moved(x, SMALL.leading.0 + 0.4);
+        let answer = composer.lines(&question.answer, &BODY, cell).moved(x, small + 0.4);
         cells.push(Node::Group(Role::Cell, answer.nodes));
         x += cell;
     }
     let rows = vec![Node::Group(Role::Row, heads), Node::Group(Role::Row, cells)];
-    let line = rule(Rect::new(0.0, SMALL.leading.0 + 0.1, x - PAD / 2.0, SMALL.leading.0 + 0.3));
+    let line = rule(Rect::new(0.0, small + 0.1, x - PAD / 2.0, small + 0.3));
     let nodes = vec![Node::Group(Role::Table, rows), Node::Group(Role::Artifact(Furniture::Layout), vec![line])];
-    Piece { height: SMALL.leading.0 + 0.4 + BODY.leading.0, nodes }
+    Piece { height: small + 0.4 + body, nodes }
 }
 
 /// A table with a row for each question.
 fn lines(composer: &mut Composer<'_>, questions: &[Question], width: f64) -> Piece {
     let ids = questions.iter().map(|question| composer.width_of(&question.id, &SMALL)).fold(0.0, f64::max);
     let indent = ids + PAD;
+    let below = (composer.leading(&BODY) - composer.leading(&SMALL)) * 0.55;
     let mut piece = Piece::default();
     for question in questions {
-        let id = composer.lines(&question.id, &SMALL, indent).moved(0.0, 0.8);
+        let id = composer.lines(&question.id, &SMALL, indent).moved(0.0, below);
         let answer = composer.lines(&question.answer, &BODY, width - indent).moved(indent, 0.0);
         let height = answer.height;
         let cells = vec![Node::Group(Role::HeadCell(HeadScope::Row), id.nodes), Node::Group(Role::Cell, answer.nodes)];

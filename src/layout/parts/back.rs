@@ -1,7 +1,8 @@
-//! What the parts at the end of a book share: their sheets, links to pages, and times in words.
+//! What parts of several sheets share: their drafts, links to pages, and times in words.
 
 use kurbo::Rect;
 
+use crate::language::Tongue;
 use crate::layout::Draft;
 use crate::layout::compose::{Composer, Piece};
 use crate::layout::sheet::{Node, Role};
@@ -38,6 +39,33 @@ impl BackPart {
     }
 }
 
+/// A sheet of a part, counted from 0: the part's title is that of the first, and tells later ones apart.
+pub(crate) fn sheet(
+    composer: &Composer<'_>,
+    id: &str,
+    (title, description): (&str, &str),
+    sheet: usize,
+    nodes: Vec<Node>,
+) -> Draft {
+    let later = || composer.tell("part-sheet", &[("title", title.into()), ("n", (sheet + 1).into())]);
+    Draft {
+        id: sheet_id(id, sheet),
+        title: if sheet == 0 { title.to_owned() } else { later() },
+        description: description.to_owned(),
+        outline_level: u8::from(0 < sheet),
+        inks: None,
+        note: String::new(),
+        nodes,
+        footer: String::new(),
+        placed: Vec::new(),
+    }
+}
+
+/// The id of a sheet of a part, counted from 0: `plan`, `plan-2`.
+pub(crate) fn sheet_id(id: &str, sheet: usize) -> String {
+    if sheet == 0 { id.to_owned() } else { format!("{id}-{}", sheet + 1) }
+}
+
 /// The id of a page as a link to it, in as many lines as it needs: ids have no blanks to break at.
 pub(super) fn page_link(composer: &mut Composer<'_>, id: &str, style: &Style, width: f64) -> Piece {
     let mut piece = Piece::default();
@@ -56,11 +84,15 @@ pub(super) fn page_link(composer: &mut Composer<'_>, id: &str, style: &Style, wi
         rest = later;
     }
     let area = Rect::new(0.0, 0.0, width, piece.height);
-    piece.role(Role::Link { target: id.to_owned(), area, alt: format!("Go to page {id}") })
+    let alt = composer.tell("page-go-to", &[("page", id.into())]);
+    piece.role(Role::Link { target: id.to_owned(), area, alt })
 }
 
 /// A time in words: "3 minutes", "90 seconds", "1 minute".
-pub(super) fn time(seconds: u32) -> String {
-    let (count, unit) = if seconds.is_multiple_of(60) { (seconds / 60, "minute") } else { (seconds, "second") };
-    format!("{count} {unit}{}", if count == 1 { "" } else { "s" })
+pub(super) fn time(tongue: &Tongue, seconds: u32) -> String {
+    if seconds.is_multiple_of(60) {
+        tongue.tell("time-minutes", &[("n", (seconds / 60).into())])
+    } else {
+        tongue.tell("time-seconds", &[("n", seconds.into())])
+    }
 }

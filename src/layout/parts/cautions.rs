@@ -1,78 +1,53 @@
 //! The caution page: before anything is looked at. The points follow the trade's safety notes; the words are ours.
 
 use crate::layout::base;
-use crate::layout::compose::Composer;
-use crate::layout::compose::flow;
+use crate::layout::compose::{Composer, Piece};
+use crate::layout::flow::{Opening, Section, pour};
 use crate::layout::grid::Grid;
 use crate::layout::{Book, Draft};
 
-use super::{columns, opening, section, words};
+use super::{text_width, words};
 
-const ASK: &[&str] = &[
-    "Have your eyes checked within the year. Ask: “Is it safe for me to practise using both eyes together?”",
-    "Ask first if you have an eye turn, one much weaker eye, double vision, shaky eyes or a new prism. Ask first after \
-     eye surgery or a head injury.",
-    "Ask first with thyroid, nerve or muscle illness, seizures, migraine set off by patterns, dizziness, or sickness in \
-     pregnancy.",
-    "Large studies left out many people with an eye turn or eye surgery. Nobody can say what practice will do for you.",
-    "Under 18: only with an adult beside you, five minutes at most, at a level set by a professional.",
-];
-
-const HELP: &str = "New or sudden double vision, even if it passes. A drooping lid, unequal pupils, loss of sight. A new or \
-     very bad headache. Weakness in face or arm, trouble speaking, pain in jaw or scalp. Any of these after a blow to the \
-     head. Call your emergency number; this is never part of practice.";
-
-const SAFE: &[&str] = &[
-    "Do not practise while or before you drive, cycle, climb, swim, cook or use machines. Wait at least 30 minutes, until \
-     sight is single and clear.",
-    "Not after alcohol or calming medicine, not with a fever, not when very tired.",
-    "At most 10 to 15 minutes a day. Look far away for half a minute after each page.",
-    "If the colours or patterns trouble you, take the glasses off and stop. That is fine.",
-];
-
-const ABOUT: &str = "This book is for information only and comes without any guarantee. It is a set of practice pages, not a \
-     test and not a treatment. What your licensed eye-care professional and the rules where you live say comes first.";
+const ASK: &[&str] = &["cautions-ask-1", "cautions-ask-2", "cautions-ask-3", "cautions-ask-4", "cautions-ask-5"];
+const SAFE: &[&str] = &["cautions-safe-1", "cautions-safe-2", "cautions-safe-3", "cautions-safe-4"];
 
 /// Whose the book is, where it has a base.
-fn base(book: &Book<'_>) -> Option<String> {
+fn base(composer: &Composer<'_>, book: &Book<'_>) -> Option<String> {
     let set_by = book.set.gate.as_ref().filter(|_| !book.set.viewer.base.is_none())?;
-    Some(format!(
-        "All pictures ride on a base ({}), set by {set_by} for one reader. Do not use, lend or copy it for anyone else. It holds at \
-         {} alone. Change nothing yourself.",
-        base::amounts(book.set.viewer.base, book.tongue),
-        words::distance(book.set)
-    ))
+    let told = [
+        ("base", base::amounts(book.set.viewer.base, book.tongue).into()),
+        ("by", set_by.into()),
+        ("distance", words::distance(composer.tongue, book.set).into()),
+    ];
+    Some(composer.tell("cautions-base", &told))
 }
 
-/// The one caution sheet.
-pub(crate) fn drafts(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>) -> Vec<Draft> {
-    composer.sheet = "cautions".to_owned();
-    let (mut nodes, top) = opening(composer, grid, "Please read this first", "");
-    let areas = columns(grid, top);
-    let width = areas[0].width();
-    let mut sections = Vec::new();
-    let ask = composer.heading("Ask before you start", width);
-    sections.push(section(ask, [composer.bullets(ASK, width)]));
-    let stop = composer.heading("Stop rule", width);
-    sections.push(section(stop, [composer.paragraph(words::STOP, width)]));
-    let help = composer.heading("Get medical help now", width);
-    sections.push(section(help, [composer.paragraph(HELP, width)]));
-    let safe = composer.heading("Keep safe", width);
-    sections.push(section(safe, [composer.bullets(SAFE, width)]));
-    let about = composer.heading("About this book", width);
-    let base = base(book).map(|words| composer.paragraph(&words, width));
-    sections.push(section(about, [composer.paragraph(ABOUT, width)].into_iter().chain(base)));
-    nodes.extend(flow(composer, areas, sections));
-    Draft {
-        id: "cautions".to_owned(),
-        title: "Please read this first".to_owned(),
-        description: "Cautions: whom to ask, when to get help, when to stop.".to_owned(),
-        outline_level: 0,
-        inks: None,
-        note: String::new(),
-        nodes,
-        footer: String::new(),
-        placed: Vec::new(),
+/// The caution sheets.
+pub(super) fn drafts(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>) -> Vec<Draft> {
+    let opening = Opening {
+        id: "cautions",
+        title: composer.say("cautions-title"),
+        lead: String::new(),
+        description: composer.say("cautions-description"),
+    };
+    let width = text_width(composer, grid);
+    let paragraph = |composer: &mut Composer<'_>, words: &str| vec![composer.paragraph(words, width)];
+    let items = |composer: &mut Composer<'_>, ids: &[&str]| -> Vec<Piece> {
+        let items: Vec<String> = ids.iter().map(|id| composer.say(id)).collect();
+        composer.items(&items, width)
+    };
+    let mut about = paragraph(composer, &composer.say("cautions-about-words"));
+    if let Some(words) = base(composer, book) {
+        about.extend(paragraph(composer, &words));
     }
-    .into_one()
+    let bodies = [
+        ("cautions-ask", items(composer, ASK)),
+        ("cautions-stop", paragraph(composer, &words::stop(composer.tongue))),
+        ("cautions-help", paragraph(composer, &composer.say("cautions-help-words"))),
+        ("cautions-safe", items(composer, SAFE)),
+        ("cautions-about", about),
+    ];
+    let sections =
+        bodies.map(|(heading, body)| Section::new(composer.heading(&composer.say(heading), width), body)).into();
+    pour(composer, grid, &opening, sections)
 }

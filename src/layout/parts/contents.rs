@@ -1,96 +1,144 @@
-//! The table of contents: every page with its number, as links.
+//! The table of contents: every part and every exercise with its page number, as links.
 
 use kurbo::Rect;
 
 use crate::layout::Draft;
 use crate::layout::compose::{Column, Composer, Piece};
-use crate::layout::grid::{BODY, Grid, LEADING};
+use crate::layout::grid::{BODY, Grid};
 use crate::layout::sheet::{Node, Role};
 use crate::layout::text::{Align, Style};
 
-use super::{columns, opening};
+use super::back::{sheet, sheet_id};
+use super::{opening, text_columns};
 
-const TITLE: &str = "Contents";
-
-/// Height of a line of the list, mm.
-const LINE: f64 = 6.6;
+/// Name of the first sheet; later ones are numbered.
+const ID: &str = "contents";
+/// Between two entries, mm.
+const GAP: f64 = 1.4;
 /// Width of a list that fits in one column, mm.
 const WIDTH: f64 = 120.0;
+/// Room for a page number, and for it with the space before it, mm of standard text.
+const NUMBER: f64 = 10.0;
+const BESIDE: f64 = 12.0;
+/// How far an exercise is set in, mm.
+const INDENT: f64 = 4.0;
 
-/// As many sheets as the list needs; `before` sheets stand in front of it.
-pub(crate) fn drafts(composer: &mut Composer<'_>, grid: &Grid, before: usize, rest: &[&Draft]) -> Vec<Draft> {
-    let areas = areas(composer, grid, rest.len());
-    let lines = lines_in(areas[0]);
-    let sheets = sheets(composer, grid, rest.len());
-    let first_number = before + sheets + 1;
-    let entries: Vec<(usize, &Draft)> = (first_number..).zip(rest.iter().copied()).collect();
-    let sheets = entries.chunks(areas.len() * lines).enumerate();
-    sheets.map(|(index, entries)| sheet(composer, grid, index, entries.chunks(lines).zip(&areas))).collect()
+/// A line of the list before its number is known.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub(super) struct Entry {
+    /// Id of the sheet it leads to.
+    pub id: String,
+    /// Its title.
+    pub title: String,
+    /// Whether it stands in a part of the book and is set in.
+    pub inside: bool,
 }
 
-/// How many sheets a list of so many entries needs.
-pub(crate) fn sheets(composer: &mut Composer<'_>, grid: &Grid, entries: usize) -> usize {
-    let areas = areas(composer, grid, entries);
-    entries.div_ceil(areas.len() * lines_in(areas[0]))
+impl Entry {
+    /// The entry of a sheet.
+    pub(super) fn of(draft: &Draft) -> Self {
+        Self { id: draft.id.clone(), title: draft.title.clone(), inside: draft.outline_level != 0 }
+    }
 }
 
-/// The columns of a sheet: one where the list fits in it.
-fn areas(composer: &mut Composer<'_>, grid: &Grid, entries: usize) -> Vec<Rect> {
-    let (_, top) = opening(composer, grid, TITLE, "");
-    let [left, right] = columns(grid, top);
-    if entries <= lines_in(left) { vec![Rect { x1: left.x0 + WIDTH, ..left }] } else { vec![left, right] }
+/// The list, divided into columns.
+#[derive(Debug)]
+pub(super) struct Contents {
+    /// The columns of a sheet.
+    areas: Vec<Rect>,
+    /// The columns of all sheets with their entries, each with its title set.
+    columns: Vec<Vec<(Entry, Piece)>>,
 }
 
-fn sheet<'a>(
-    composer: &mut Composer<'_>,
-    grid: &Grid,
-    index: usize,
-    columns: impl Iterator<Item = (&'a [(usize, &'a Draft)], &'a Rect)>,
-) -> Draft {
-    composer.sheet = if index == 0 { "contents".to_owned() } else { format!("contents-{}", index + 1) };
-    let (mut nodes, _) = opening(composer, grid, TITLE, "");
-    let mut items = Vec::new();
-    for (entries, area) in columns {
-        let mut column = Column::new(*area);
-        for &(number, draft) in entries {
-            let entry = entry(composer, number, draft, column.width());
-            column.add(entry, LINE - LEADING);
+impl Contents {
+    /// One column where the list fits in it, else as many as text has.
+    pub(super) fn new(composer: &mut Composer<'_>, grid: &Grid, entries: &[Entry]) -> Self {
+        composer.sheet = ID.to_owned();
+        let title = composer.say("contents-title");
+        let (_, top) = opening(composer, grid, &title, "");
+        let many = text_columns(composer, grid, top);
+        let width = (WIDTH * composer.scale()).min(grid.safe.width());
+        let one = many.iter().take(1).map(|area| Rect { x1: area.x0 + width, ..*area }).collect();
+        let known = composer.problems.len();
+        let contents = Self::within(composer, one, entries);
+        if contents.columns.len() <= 1 || many.len() == 1 {
+            return contents;
         }
-        items.extend(column.finish(composer));
+        composer.problems.truncate(known);
+        Self::within(composer, many, entries)
     }
-    nodes.push(Node::Group(Role::List, items));
-    Draft {
-        id: composer.sheet.clone(),
-        title: TITLE.to_owned(),
-        description: "Every page of the book with its number.".to_owned(),
-        outline_level: 0,
-        inks: None,
-        note: String::new(),
-        nodes,
-        footer: String::new(),
-        placed: Vec::new(),
+
+    fn within(composer: &mut Composer<'_>, areas: Vec<Rect>, entries: &[Entry]) -> Self {
+        let (width, height) = areas.first().map_or((0.0, 0.0), |area| (area.width(), area.height()));
+        let mut columns: Vec<Vec<(Entry, Piece)>> = Vec::new();
+        let mut used = 0.0;
+        for entry in entries {
+            let room = width - indent(entry) - BESIDE * composer.scale();
+            let title = composer.lines(&format!("{} ", entry.title), &BODY, room);
+            used += GAP + title.height;
+            match columns.last_mut() {
+                Some(column) if used <= height => column.push((entry.clone(), title)),
+                _ => {
+                    used = title.height;
+                    columns.push(vec![(entry.clone(), title)]);
+                }
+            }
+        }
+        Self { areas, columns }
+    }
+
+    /// How many sheets it takes.
+    pub(super) fn sheets(&self) -> usize {
+        self.columns.len().div_ceil(self.areas.len().max(1))
+    }
+
+    /// The sheets; `number` tells the page number of each entry.
+    pub(super) fn drafts(
+        self,
+        composer: &mut Composer<'_>,
+        grid: &Grid,
+        number: impl Fn(&Entry) -> usize,
+    ) -> Vec<Draft> {
+        let title = composer.say("contents-title");
+        let description = composer.say("contents-description");
+        let mut columns = self.columns.into_iter().peekable();
+        let mut drafts = Vec::new();
+        while columns.peek().is_some() {
+            composer.sheet = sheet_id(ID, drafts.len());
+            let (mut nodes, _) = opening(composer, grid, &title, "");
+            let mut items = Vec::new();
+            for (area, entries) in self.areas.iter().zip(columns.by_ref().take(self.areas.len())) {
+                let mut column = Column::new(*area);
+                for (entry, set) in entries {
+                    let line = line(composer, (&entry, set), number(&entry), column.width());
+                    column.add(line, GAP);
+                }
+                items.extend(column.finish(composer));
+            }
+            nodes.push(Node::Group(Role::List, items));
+            drafts.push(sheet(composer, ID, (&title, &description), drafts.len(), nodes));
+        }
+        drafts
     }
 }
 
-/// How many lines a column holds.
-#[expect(clippy::cast_possible_truncation, reason = "a page holds a few dozen lines")]
-fn lines_in(column: Rect) -> usize {
-    (column.height() / LINE) as usize
+fn indent(entry: &Entry) -> f64 {
+    if entry.inside { INDENT } else { 0.0 }
 }
 
-/// One line: title on the left, page number on the right.
-fn entry(composer: &mut Composer<'_>, number: usize, draft: &Draft, width: f64) -> Piece {
-    let indent = if draft.outline_level == 0 { 0.0 } else { 4.0 };
-    let title = composer.lines(&format!("{} ", draft.title), &BODY, width - indent - 12.0);
+/// One entry: its title on the left, its page number on the right.
+fn line(composer: &mut Composer<'_>, (entry, title): (&Entry, Piece), number: usize, width: f64) -> Piece {
+    let room = NUMBER * composer.scale();
     let right = Style { align: Align::End, ..BODY };
-    let number = composer.lines(&number.to_string(), &right, 10.0);
+    let number = composer.lines(&number.to_string(), &right, room);
     let height = title.height;
-    let mut nodes = title.moved(indent, 0.0).nodes;
-    nodes.extend(number.moved(width - 10.0, 0.0).nodes);
+    let mut nodes = title.moved(indent(entry), 0.0).nodes;
+    // Beside the last line of a long title.
+    nodes.extend(number.moved(width - room, height - composer.leading(&BODY)).nodes);
     let link = Role::Link {
-        target: draft.id.clone(),
+        target: entry.id.clone(),
         area: Rect::new(0.0, 0.0, width, height),
-        alt: format!("Go to {}", draft.title),
+        alt: composer.tell("contents-link", &[("title", (&entry.title).into())]),
     };
     let body = Node::Group(Role::ListBody, vec![Node::Group(link, nodes)]);
     Piece { height, nodes: vec![Node::Group(Role::ListItem, vec![body])] }

@@ -2,9 +2,8 @@
 
 use kurbo::{Point, Rect, Vec2};
 
-use crate::colour::Filter;
 use crate::layout::base::{self, Ride};
-use crate::layout::compose::{Column, Composer};
+use crate::layout::compose::{Column, Composer, Piece};
 use crate::layout::grid::{ART_FIELD, BODY, COVER_TITLE, Grid, LEADING, SMALL};
 use crate::layout::sheet::{Furniture, Node, Role, Tone};
 use crate::layout::text::Style;
@@ -26,6 +25,10 @@ const LIGHTS: [(f64, f64, f64, f64); 5] = [
 /// Height of the water line below the middle, mm.
 const WATER: f64 = 8.0;
 
+/// From the middle of the picture to the clear space above its highest light and below its last reflection, mm.
+const LIGHTS_ABOVE: f64 = 53.0;
+const LIGHTS_BELOW: f64 = 34.0;
+
 /// The one cover sheet.
 pub(crate) fn drafts(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>) -> Vec<Draft> {
     composer.sheet = "cover".to_owned();
@@ -36,25 +39,37 @@ pub(crate) fn drafts(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>) 
     if let Some(summary) = &set.summary {
         column.add(composer.lines(summary, &SUMMARY, width * 0.85).role(Role::Paragraph), 4.0);
     }
-    let exercises = book.pages.len();
-    let [first, second] = book.edition.glasses.pair().map(Filter::name);
-    let facts = format!(
-        "Practice pages for two-eyed seeing, with {first} and {second} glasses. {exercises} exercise pages, made for {} from your eyes.",
-        words::distance(set)
+    let [first, second] = book.edition.glasses.pair().map(|filter| words::filter(composer.tongue, filter));
+    let facts = composer.tell(
+        "cover-facts",
+        &[
+            ("first", first.into()),
+            ("second", second.into()),
+            ("n", book.pages.len().into()),
+            ("distance", words::distance(composer.tongue, set).into()),
+        ],
     );
     column.add(composer.paragraph(&facts, width * 0.85), LEADING);
-    let mut nodes = column.nodes;
-    let middle = if grid.beside {
-        Point::new(safe.x1 - ART_FIELD.width / 2.0, safe.center().y)
+    let imprint = imprint(composer, grid, book);
+    let imprint_top = safe.y1 - imprint.height;
+    let (middle, end) = if grid.beside {
+        (Point::new(safe.x1 - ART_FIELD.width / 2.0, safe.center().y), column.y)
     } else {
-        Point::new(safe.center().x, safe.y0 + safe.height() * 0.6)
+        // Long words move the picture down.
+        let y = (safe.y0 + safe.height() * 0.6).max(column.y + LIGHTS_ABOVE);
+        (Point::new(safe.center().x, y), y + LIGHTS_BELOW)
     };
+    if imprint_top < end {
+        let message = format!("its words are {:.1} mm longer than the page", end - imprint_top);
+        composer.problem(message, "shorten `title` or `summary`");
+    }
+    let mut nodes = column.nodes;
     nodes.push(picture(book, middle));
-    nodes.extend(imprint(composer, grid, book));
+    nodes.extend(imprint.moved(safe.x0, imprint_top).nodes);
     Draft {
         id: "cover".to_owned(),
         title: set.title.clone(),
-        description: format!("Cover of {}.", set.title),
+        description: composer.tell("cover-description", &[("title", (&set.title).into())]),
         outline_level: 0,
         inks: None,
         note: String::new(),
@@ -111,27 +126,44 @@ fn mark(id: String, shape: Shape, at: (f64, f64), size: f64, depth: &Depth) -> F
 }
 
 /// What the edition is for, at the foot of the cover.
-fn imprint(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>) -> Vec<Node> {
+fn imprint(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>) -> Piece {
     let (set, edition) = (book.set, book.edition);
-    let reader = set.reader.as_ref().map_or(String::new(), |reader| format!(" · made for reader {reader}"));
+    let tongue = composer.tongue;
+    let ground = words::ground(tongue, edition.ground);
+    let mut args = vec![
+        ("edition", (&edition.id).into()),
+        ("page", edition.page.name().into()),
+        ("ground", ground.into()),
+        ("version", (&set.version).into()),
+        ("date", (&set.date).into()),
+    ];
+    let id = if let Some(reader) = &set.reader {
+        args.push(("reader", reader.into()));
+        "cover-edition-reader"
+    } else {
+        "cover-edition"
+    };
+    let made = match &set.author {
+        Some(author) => {
+            args.push(("author", author.into()));
+            tongue.tell("cover-author", &args)
+        }
+        None => tongue.tell("cover-version", &args),
+    };
     let lines = [
-        format!("Edition {}: {}, {} ground{reader}", edition.id, edition.page.name(), edition.ground.name()),
-        format!("Glasses: {}", words::glasses(edition)),
-        match &set.author {
-            Some(author) => format!("{author} · version {} · {}", set.version, set.date),
-            None => format!("Version {} · {}", set.version, set.date),
-        },
-        "Practice pages. Not a test and not a treatment: read the caution page first.".to_owned(),
+        tongue.tell(id, &args),
+        tongue.tell("cover-glasses", &[("glasses", words::glasses(tongue, edition).into())]),
+        made,
+        tongue.say("cover-practice"),
     ];
     let base = base::note(set, book.tongue);
     let base = (!base.is_empty()).then(|| words::sentence(&base));
     let lines: Vec<String> = lines.into_iter().chain(base).collect();
     let width = grid.safe.width();
     let style = Style { tone: Tone::FULL, size: Pt(10.5), leading: Mm(4.8), ..SMALL };
-    let top = grid.safe.y1 - lines.len() as f64 * style.leading.0;
-    let mut column = Column::new(Rect::new(grid.safe.x0, top, grid.safe.x1, grid.safe.y1));
+    let mut imprint = Piece::default();
     for line in &lines {
-        column.add(composer.lines(line, &style, width).role(Role::Paragraph), 0.0);
+        imprint.stack(composer.lines(line, &style, width).role(Role::Paragraph), 0.0);
     }
-    column.finish(composer)
+    imprint
 }

@@ -1,98 +1,192 @@
 //! An exercise page: what it is for, its art, what to do, what should be seen, and when to stop.
+//!
+//! It stands on one sheet where all of that has room, and else on two: the art, and after it its words, in black only.
+//! Large text always takes two. Which it is follows from the heights of what is set, before any number is known.
 
-use kurbo::{Circle, Point, Rect, Shape as _, Size, Vec2};
+mod apart;
+mod text;
+mod whole;
+
+use kurbo::{Circle, Point, Shape as _, Size, Vec2};
 
 use crate::colour::Inks;
 use crate::exercise::Page;
 use crate::exercise::balance::Balance;
-use crate::exercise::quiz::Quiz;
+use crate::language::Tongue;
 use crate::layout::base::{self, Ride};
-use crate::layout::compose::{Column, Composer, Piece, RULE, inside};
-use crate::layout::grid::{BODY, CAPTION, GUTTER, Grid, LEADING, SMALL};
-use crate::layout::sheet::{Art, Face, Fill, Furniture, Node, Role, Tone};
-use crate::layout::text::Style;
+use crate::layout::compose::{Composer, Piece, RULE};
+use crate::layout::grid::{BODY, CAPTION, Grid, SMALL};
+use crate::layout::sheet::{Art, Fill, Furniture, Node, Role, Tone};
 use crate::layout::{Book, BookPage, Draft, Placed, alt, art, balance};
 use crate::solve::{PathPoint, SolvedFeature, SolvedForm};
-use crate::units::plain;
+use crate::spec::TextSize;
 
 use super::answers::KeyAt;
-use super::{asked, footer, log, readings, words};
+use super::contents::Entry;
+use super::{asked, footer, readings, words};
+use apart::Apart;
+pub(super) use text::sections;
+use whole::Whole;
 
-/// Clear space between the head of a page and its art, mm.
+/// Clear space between the head of a page and its art, and between the art and its caption, mm.
 const ABOVE_ART: f64 = 2.5;
+const BELOW_ART: f64 = 1.2;
 
-/// The sheets of all exercises; `key` tells where the answers of a page stand.
-pub(crate) fn drafts(
-    composer: &mut Composer<'_>,
-    grid: &Grid,
-    book: &Book<'_>,
-    key: impl Fn(usize) -> Option<KeyAt>,
-) -> Vec<Draft> {
-    (0..book.pages.len()).map(|index| draft(composer, grid, book, index, key(index))).collect()
+/// What an exercise page is made of, set but not yet placed.
+struct Parts<'a> {
+    book: &'a Book<'a>,
+    index: usize,
+    /// The grid with its foot raised by what the footer says.
+    grid: Grid,
+    /// What a balance, or a kind that a professional sets, makes of it.
+    balanced: Balanced,
+    /// Of a balance and a seed, for the footer.
+    note: String,
+    /// Of demand, distance, glasses and ground, for the footer.
+    facts: String,
+    /// What its art shows, for those who do not see it.
+    picture: String,
+    /// The caption of its art.
+    caption: Piece,
 }
 
-fn draft(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>, index: usize, key: Option<KeyAt>) -> Draft {
-    let BookPage { page, solved, grade, .. } = book.pages[index];
-    composer.sheet.clone_from(&page.id);
-    let viewer = &book.set.viewer;
-    let Balanced { words: balance, thin, inks, mut nodes } = balance_of(grid, book, page);
-    let mut grid = *grid;
-    let note = note(page, &balance);
-    grid.safe.y1 -= footer::rise(composer, &grid, book, &note);
-    let (head, head_foot) = head(composer, &grid, book, page, grade);
-    nodes.extend(head);
-    let grid = &grid.lowered((head_foot + ABOVE_ART - grid.art.y0).max(0.0));
-    let (mut picture, caption) = match &page.quiz {
-        Some(quiz) => (
-            asked::picture(quiz, &page.words.goal, book.edition.answers, book.tongue),
-            asked::caption(solved, viewer, book.tongue),
-        ),
-        None => (alt::figure(solved, viewer, book.tongue), alt::caption(solved, viewer, book.tongue)),
-    };
-    if !balance.is_empty() {
-        picture = format!("{picture} {}", words::sentence(&balance));
+/// An exercise page in its form.
+pub(super) struct Made<'a> {
+    parts: Parts<'a>,
+    form: Form,
+}
+
+/// One sheet, or a sheet of art and sheets of words.
+enum Form {
+    Whole(Whole),
+    Apart(Apart),
+}
+
+impl<'a> Made<'a> {
+    /// Sets a page of the book; `key` tells where its answers stand, with a number as long as they come.
+    pub(super) fn new(
+        composer: &mut Composer<'_>,
+        grid: &Grid,
+        book: &'a Book<'a>,
+        index: usize,
+        key: Option<&KeyAt>,
+    ) -> Self {
+        composer.sheet.clone_from(&book.pages[index].page.id);
+        let parts = Parts::new(composer, grid, book, index);
+        let known = composer.problems.len();
+        let whole = (composer.text == TextSize::Standard).then(|| Whole::new(composer, &parts, key)).flatten();
+        let form = whole.map_or_else(
+            || {
+                // What does not fit on one sheet is set once more, and says again what is wrong with its letters.
+                composer.problems.truncate(known);
+                Form::Apart(Apart::new(composer, &parts, key))
+            },
+            Form::Whole,
+        );
+        Self { parts, form }
     }
-    picture.push_str(&base::sentence(viewer.base, book.tongue));
-    let art = art::page(solved, grid.middle(), thin, Ride::of(viewer));
-    let (figure, caption_foot) = figure(composer, grid, art, &picture, &caption);
-    nodes.push(figure);
-    nodes.extend(readings::nodes(composer, grid, page, solved, viewer));
-    if grid.safe.y1 - footer::HEIGHT + 1e-6 < caption_foot {
-        composer.problem("its art runs into the footer".to_owned(), "shorten `goal` or `setup`");
+
+    /// Its line in the contents: its words have none of their own.
+    pub(super) fn entry(&self, tongue: &Tongue) -> Entry {
+        let page = self.parts.page();
+        Entry { id: page.id.clone(), title: words::full_title(tongue, page), inside: true }
     }
-    let sections = Sections {
-        steps: &page.words.steps,
-        see: &page.words.see,
-        one_part: &page.words.one_part,
-        links: neighbours(book, index),
-        quiz: page.quiz.as_ref(),
-        key: key.as_ref(),
-    };
-    nodes.extend(if grid.beside {
-        beside(composer, grid, &sections)
-    } else {
-        below(composer, grid, caption_foot, &sections)
-    });
-    Draft {
-        id: page.id.clone(),
-        title: page.full_title(),
-        description: picture,
-        outline_level: 1,
-        inks,
-        note,
-        nodes,
-        footer: facts(book, solved),
-        placed: solved.iter().map(|feature| place(feature, grid.middle())).collect(),
+
+    /// How many sheets it takes.
+    pub(super) fn sheets(&self) -> usize {
+        match &self.form {
+            Form::Whole(_) => 1,
+            Form::Apart(apart) => 1 + apart.sheets(),
+        }
+    }
+
+    /// Its sheets, the first with this number.
+    pub(super) fn drafts(self, composer: &mut Composer<'_>, number: usize, key: Option<&KeyAt>) -> Vec<Draft> {
+        let Self { parts, form } = self;
+        composer.sheet.clone_from(&parts.page().id);
+        match form {
+            Form::Whole(whole) => whole.draft(composer, parts, key).into_one(),
+            Form::Apart(apart) => apart.drafts(composer, parts, number, key),
+        }
+    }
+}
+
+impl<'a> Parts<'a> {
+    fn new(composer: &mut Composer<'_>, grid: &Grid, book: &'a Book<'a>, index: usize) -> Self {
+        let BookPage { page, solved, .. } = book.pages[index];
+        let viewer = &book.set.viewer;
+        let balanced = balance_of(grid, book, page);
+        let mut grid = *grid;
+        let note = note(composer, page, &balanced.words);
+        let facts = facts(composer, book, solved);
+        grid.safe.y1 -= footer::rise(composer, &grid, book, (&facts, &note));
+        let (mut picture, caption) = match &page.quiz {
+            Some(quiz) => (
+                asked::picture(quiz, &page.words.goal, book.edition.answers, book.tongue),
+                asked::caption(solved, viewer, book.tongue),
+            ),
+            None => (alt::figure(solved, viewer, book.tongue), alt::caption(solved, viewer, book.tongue)),
+        };
+        if !balanced.words.is_empty() {
+            picture = format!("{picture} {}", words::sentence(&balanced.words));
+        }
+        picture.push_str(&base::sentence(viewer.base, book.tongue));
+        let caption = composer.lines(&caption, &CAPTION, grid.art.width()).role(Role::Caption);
+        Self { book, index, grid, balanced, note, facts, picture, caption }
+    }
+
+    fn page(&self) -> &'a Page {
+        self.book.pages[self.index].page
+    }
+
+    fn solved(&self) -> &'a [SolvedFeature] {
+        self.book.pages[self.index].solved
+    }
+
+    /// Where content ends, above the footer.
+    fn bottom(&self) -> f64 {
+        self.grid.safe.y1 - footer::HEIGHT
+    }
+
+    /// The height of the art with its caption, mm.
+    fn figure_height(&self) -> f64 {
+        self.grid.art.height() + BELOW_ART + self.caption.height
+    }
+
+    /// The art, its caption and its readings, with the art where this grid has it.
+    fn figure(&self, composer: &mut Composer<'_>, grid: &Grid) -> Vec<Node> {
+        let (page, solved, viewer) = (self.page(), self.solved(), &self.book.set.viewer);
+        let art: Art = art::page(solved, grid.middle(), self.balanced.thin, Ride::of(viewer));
+        let mut nodes = vec![Node::Art(art)];
+        let top = grid.art.y1 + BELOW_ART;
+        nodes.extend(self.caption.clone().moved(grid.art.x0, top).nodes);
+        let figure = Node::Group(Role::Figure { alt: self.picture.clone(), area: grid.art }, nodes);
+        std::iter::once(figure).chain(readings::nodes(composer, grid, page, solved, viewer)).collect()
+    }
+
+    /// The sheet with the art.
+    fn draft(self, composer: &Composer<'_>, grid: &Grid, nodes: Vec<Node>) -> Draft {
+        let page = self.page();
+        let placed = self.solved().iter().map(|feature| place(feature, grid.middle())).collect();
+        Draft {
+            id: page.id.clone(),
+            title: words::full_title(composer.tongue, page),
+            description: self.picture,
+            outline_level: 1,
+            inks: self.balanced.inks,
+            note: self.note,
+            nodes: self.balanced.nodes.into_iter().chain(nodes).collect(),
+            footer: self.facts,
+            placed,
+        }
     }
 }
 
 /// What the footer says of a balance and of a seed.
-fn note(page: &Page, balance: &str) -> String {
-    match page.seed {
-        Some(seed) if balance.is_empty() => format!("seed {seed}"),
-        Some(seed) => format!("seed {seed} · {balance}"),
-        None => balance.to_owned(),
-    }
+fn note(composer: &Composer<'_>, page: &Page, balance: &str) -> String {
+    let seed = page.seed.map(|seed| composer.tell("footer-seed", &[("n", seed.to_string().into())]));
+    let balance = (!balance.is_empty()).then(|| balance.to_owned());
+    seed.into_iter().chain(balance).collect::<Vec<_>>().join(" · ")
 }
 
 /// What a balance between the eyes, or a kind that a professional sets, makes of a page; nothing without one.
@@ -128,17 +222,81 @@ fn balance_of(grid: &Grid, book: &Book<'_>, page: &Page) -> Balanced {
     }
 }
 
-/// The words of the text columns.
-struct Sections<'a> {
-    steps: &'a [String],
-    see: &'a str,
-    one_part: &'a [(String, String)],
-    /// Ids of the easier and the harder page.
-    links: (Option<&'a str>, Option<&'a str>),
-    /// What is asked.
-    quiz: Option<&'a Quiz>,
-    /// Where the answers stand.
-    key: Option<&'a KeyAt>,
+/// Which of the lines above the art stand there besides badge and title.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+enum Head {
+    /// Goal and set-up.
+    Full,
+    /// The set-up.
+    SetUp,
+    /// Neither.
+    Bare,
+}
+
+/// Id, level and grade, title, goal and set-up, in this width.
+fn head(composer: &mut Composer<'_>, parts: &Parts<'_>, head: Head, width: f64) -> Piece {
+    let BookPage { page, grade, .. } = parts.book.pages[parts.index];
+    let badge = badge(composer, page, grade);
+    let beside = if page.levels == 1 { 0.0 } else { f64::from(page.levels) * DOT_STEP };
+    let mut piece = composer.lines(&badge, &SMALL, width - beside).role(Role::Paragraph);
+    piece.nodes.push(level_dots(width, composer.leading(&SMALL) * 0.54, page));
+    piece.stack(composer.title(&page.title, width), 0.3);
+    if head == Head::Full {
+        piece.stack(composer.paragraph(&page.words.goal, width), 0.6);
+    }
+    if head != Head::Bare {
+        piece.stack(set_up(composer, parts.book, page, width), 0.6);
+    }
+    piece
+}
+
+/// "mooring-rings-2 · jump · level 2 of 4 · grade 3"
+fn badge(composer: &Composer<'_>, page: &Page, grade: Option<u32>) -> String {
+    let mut badge = format!("{} · {}", page.id, page.kind);
+    if page.levels != 1 {
+        badge.push_str(" · ");
+        badge.push_str(&composer.tell("page-badge-level", &[("n", page.level.into()), ("of", page.levels.into())]));
+    }
+    badge.push_str(&page.variant_words());
+    if let Some(grade) = grade {
+        badge.push_str(" · ");
+        badge.push_str(&composer.tell("page-badge-grade", &[("n", grade.into())]));
+    }
+    badge
+}
+
+/// Distance, glasses and what else is prepared.
+pub(super) fn set_up(composer: &mut Composer<'_>, book: &Book<'_>, page: &Page, width: f64) -> Piece {
+    let mut words = composer.tell(
+        "page-set-up-words",
+        &[
+            ("distance", words::distance(composer.tongue, book.set).into()),
+            ("glasses", words::glasses(composer.tongue, book.edition).into()),
+        ],
+    );
+    let own = &page.words.setup;
+    if !own.is_empty() {
+        words = format!("{words} {own}");
+    }
+    let name = composer.say("page-set-up");
+    composer.lead(&name, &words, &BODY, width)
+}
+
+/// From one dot of the levels to the next, mm.
+const DOT_STEP: f64 = 4.0;
+
+/// A row of dots that ends at `x`: one a level, filled up to this level.
+fn level_dots(x: f64, y: f64, page: &Page) -> Node {
+    let mut fills = Vec::new();
+    for level in 1..=if page.levels == 1 { 0 } else { page.levels } {
+        let centre = Point::new(x - 1.3 - f64::from(page.levels - level) * DOT_STEP, y);
+        let mut path = Circle::new(centre, 1.3).to_path(0.001);
+        if page.level < level {
+            path.extend(Circle::new(centre, 1.3 - RULE * 1.4).to_path(0.001).reverse_subpaths());
+        }
+        fills.push(Node::Fill(Fill { path, tone: Tone::QUIET }));
+    }
+    Node::Group(Role::Artifact(Furniture::Layout), fills)
 }
 
 /// The pages before and after on the same strand, else in the book: an easier and a harder one. Check pages are no steps,
@@ -154,185 +312,19 @@ fn neighbours<'a>(book: &Book<'a>, index: usize) -> (Option<&'a str>, Option<&'a
     (easier.map(id), harder.map(id))
 }
 
-/// Id, level and grade, title, goal and set-up, above the art; and the height at which they end.
-fn head(
-    composer: &mut Composer<'_>,
-    grid: &Grid,
-    book: &Book<'_>,
-    page: &Page,
-    grade: Option<u32>,
-) -> (Vec<Node>, f64) {
-    let width = if grid.beside { grid.art.width() } else { grid.safe.width() };
-    let mut column = Column::new(Rect::new(grid.safe.x0, grid.safe.y0, grid.safe.x0 + width, grid.art.y0));
-    let level = if page.levels == 1 { String::new() } else { format!(" · level {} of {}", page.level, page.levels) };
-    let grade = grade.map_or(String::new(), |grade| format!(" · grade {grade}"));
-    let badge = format!("{} · {}{level}{}{grade}", page.id, page.kind, page.variant_words());
-    column.add(composer.lines(&badge, &SMALL, width).role(Role::Paragraph), 0.0);
-    column.nodes.push(level_dots(grid.safe.x0 + width, grid.safe.y0 + 2.0, page));
-    column.add(composer.title(&page.title, width), 0.3);
-    column.add(composer.paragraph(&page.words.goal, width), 0.6);
-    let mut setup =
-        format!("{} from your eyes, {}. Page flat and level.", words::distance(book.set), words::glasses(book.edition));
-    if !page.words.setup.is_empty() {
-        setup = format!("{setup} {}", page.words.setup);
-    }
-    column.add(composer.lead("Set up:", &setup, &BODY, width), 0.6);
-    (column.nodes, column.y)
-}
-
-/// A row of dots that ends at `x`: one a level, filled up to this level.
-fn level_dots(x: f64, y: f64, page: &Page) -> Node {
-    let mut fills = Vec::new();
-    for level in 1..=if page.levels == 1 { 0 } else { page.levels } {
-        let centre = Point::new(x - 1.3 - f64::from(page.levels - level) * 4.0, y);
-        let mut path = Circle::new(centre, 1.3).to_path(0.001);
-        if page.level < level {
-            path.extend(Circle::new(centre, 1.3 - RULE * 1.4).to_path(0.001).reverse_subpaths());
-        }
-        fills.push(Node::Fill(Fill { path, tone: Tone::QUIET }));
-    }
-    Node::Group(Role::Artifact(Furniture::Layout), fills)
-}
-
-/// The art with its caption, and the height at which the caption ends.
-fn figure(composer: &mut Composer<'_>, grid: &Grid, art: Art, alt: &str, caption: &str) -> (Node, f64) {
-    let caption = composer.lines(caption, &CAPTION, grid.art.width()).role(Role::Caption);
-    let top = grid.art.y1 + 1.2;
-    let foot = top + caption.height;
-    let mut nodes = vec![Node::Art(art)];
-    nodes.extend(caption.moved(grid.art.x0, top).nodes);
-    (Node::Group(Role::Figure { alt: alt.to_owned(), area: grid.art }, nodes), foot)
-}
-
-/// Text in two columns below the art and its caption.
-fn below(composer: &mut Composer<'_>, grid: &Grid, top: f64, sections: &Sections<'_>) -> Vec<Node> {
-    let width = grid.safe.width();
-    let stop = stop_box(composer, width);
-    let links = links(composer, sections.links, sections.key, width);
-    let (bottom, column_width) = (grid.safe.y1 - footer::HEIGHT, grid.columns(top, top)[0].width());
-    let left = do_section(composer, sections.steps, column_width);
-    let mut right = see_section(composer, sections.see, column_width);
-    right.stack(one_part_section(composer, sections.one_part, column_width), 1.6);
-    let columns_top = top + 1.8;
-    let room = bottom - 2.0 - stop.height - 1.8 - links.height - columns_top - left.height.max(right.height);
-    let log = log::boxes(composer, sections.quiz, (width, room));
-    let log_top = bottom - log.height;
-    let stop_top = log_top - 2.0 - stop.height;
-    let links_top = stop_top - 1.8 - links.height;
-    let mut nodes = Vec::new();
-    for (area, piece) in grid.columns(columns_top, links_top).into_iter().zip([left, right]) {
-        let mut column = Column::new(area);
-        column.add(piece, 0.0);
-        nodes.extend(column.finish(composer));
-    }
-    for (piece, top) in [(links, links_top), (stop, stop_top), (log, log_top)] {
-        nodes.extend(piece.moved(grid.safe.x0, top).nodes);
-    }
-    nodes
-}
-
-/// Text in one column beside the art. A screen page has no boxes to write into: it names what belongs in the log.
-fn beside(composer: &mut Composer<'_>, grid: &Grid, sections: &Sections<'_>) -> Vec<Node> {
-    let area = Rect::new(grid.art.x1 + 10.0, grid.safe.y0, grid.safe.x1, grid.safe.y1 - footer::HEIGHT);
-    let width = area.width();
-    let stop = stop_box(composer, width);
-    let log = composer.paragraph(&log::line(sections.quiz), width);
-    let (log_top, stop_top) = (area.y1 - log.height, area.y1 - log.height - 2.4 - stop.height);
-    let mut column = Column::new(Rect::new(area.x0, area.y0, area.x1, stop_top));
-    column.add(do_section(composer, sections.steps, width), 0.0);
-    column.add(see_section(composer, sections.see, width), 1.6);
-    column.add(one_part_section(composer, sections.one_part, width), 1.6);
-    column.add(links(composer, sections.links, None, width), 1.6);
-    if let Some(key) = sections.key {
-        column.add(key_link(composer, key, width), 0.0);
-    }
-    let mut nodes = column.finish(composer);
-    nodes.extend(stop.moved(area.x0, stop_top).nodes);
-    nodes.extend(log.moved(area.x0, log_top).nodes);
-    nodes
-}
-
-fn do_section(composer: &mut Composer<'_>, steps: &[String], width: f64) -> Piece {
-    let mut piece = composer.heading("Do", width);
-    piece.stack(composer.steps(steps, width), 0.6);
-    piece
-}
-
-fn see_section(composer: &mut Composer<'_>, see: &str, width: f64) -> Piece {
-    let mut piece = composer.heading("You should see", width);
-    piece.stack(composer.paragraph(see, width), 0.6);
-    piece
-}
-
-fn one_part_section(composer: &mut Composer<'_>, rows: &[(String, String)], width: f64) -> Piece {
-    let mut piece = composer.heading("If you see only …", width);
-    for (seen, then) in rows {
-        piece.stack(composer.lead(&format!("{seen}:"), then, &BODY, width), 0.6);
-    }
-    piece
-}
-
-/// Where to go from here, naming pages of this book; and at the end of the line where the answers stand.
-fn links(
-    composer: &mut Composer<'_>,
-    (easier, harder): (Option<&str>, Option<&str>),
-    key: Option<&KeyAt>,
-    width: f64,
-) -> Piece {
-    let mut nodes = Vec::new();
-    let mut height = LEADING;
-    let mut width = width;
-    if let Some(key) = key {
-        let room = composer.width_of(&format!("Answers: {} ", key.words), &Style { face: Face::Bold, ..BODY });
-        nodes.extend(key_link(composer, key, room).moved(width - room, 0.0).nodes);
-        width -= room + GUTTER;
-    }
-    // Without a key the second stands where the second text column starts.
-    let half = (width + GUTTER) / 2.0;
-    let mut ways = Vec::new();
-    let ends = [("Easier:", easier, "this is the first page", 0.0), ("Harder:", harder, "this is the last page", half)];
-    for (name, target, end, x) in ends {
-        let way = link(composer, (name, target.unwrap_or(end)), target, half - GUTTER);
-        height = way.height.max(height);
-        ways.extend(way.moved(x, 0.0).nodes);
-    }
-    ways.extend(nodes);
-    Piece { height, nodes: ways }
-}
-
-/// Where the answers stand.
-fn key_link(composer: &mut Composer<'_>, key: &KeyAt, width: f64) -> Piece {
-    link(composer, ("Answers:", &key.words), key.sheet.as_deref(), width)
-}
-
-/// A name and where it leads; a link where that is a sheet of this book.
-fn link(composer: &mut Composer<'_>, (name, words): (&str, &str), target: Option<&str>, width: f64) -> Piece {
-    let label = composer.lead(name, words, &BODY, width);
-    let area = Rect::new(0.0, 0.0, width, label.height);
-    match target {
-        Some(id) => {
-            let alt = if words == id { format!("{name} page {id}") } else { format!("{name} {words}") };
-            label.role(Role::Link { target: id.to_owned(), area, alt })
-        }
-        None => label,
-    }
-}
-
-fn stop_box(composer: &mut Composer<'_>, width: f64) -> Piece {
-    let rule = composer.lead("Stop rule.", words::STOP, &BODY, inside(width));
-    composer.panel(rule, width)
-}
-
 /// What the footer says of a page: demand, distance, glasses, ground.
-fn facts(book: &Book<'_>, solved: &[SolvedFeature]) -> String {
+fn facts(composer: &Composer<'_>, book: &Book<'_>, solved: &[SolvedFeature]) -> String {
     let viewer = &book.set.viewer;
-    format!(
-        "{} · {}, eyes {} mm apart · {} · {} ground · true size (100 %)",
-        alt::demand_words(solved, viewer, book.tongue),
-        words::distance(book.set),
-        plain(viewer.ipd.0, 1),
-        words::glasses(book.edition),
-        book.edition.ground.name(),
+    let tongue = composer.tongue;
+    tongue.tell(
+        "footer-facts",
+        &[
+            ("depth", alt::demand_words(solved, viewer, tongue).into()),
+            ("distance", words::distance(tongue, book.set).into()),
+            ("ipd", tongue.mm(viewer.ipd, 1).into()),
+            ("glasses", words::glasses(tongue, book.edition).into()),
+            ("ground", words::ground(tongue, book.edition.ground).into()),
+        ],
     )
 }
 

@@ -3,14 +3,19 @@
 use kurbo::Rect;
 
 use crate::layout::base;
-use crate::layout::compose::{Composer, rule};
+use crate::layout::compose::{Composer, Piece, rule};
 use crate::layout::grid::{Grid, SMALL};
 use crate::layout::sheet::{Furniture, Node, Role, Sheet};
 use crate::layout::text::{Align, Style};
 use crate::layout::{Book, Draft, Placed};
+use crate::spec::TextSize;
+use crate::units::{Mm, Pt};
 
-/// Height of the footer with the clear space above it, mm.
+/// Height of a footer of two lines in standard text with the clear space above it, mm.
 pub const HEIGHT: f64 = 10.8;
+/// Clear space above the rule of the footer, and from the rule to its words, mm.
+const ABOVE: f64 = 2.4;
+const BELOW_RULE: f64 = 0.9;
 
 /// Gives a draft its number and its footer.
 pub fn finish(
@@ -22,13 +27,14 @@ pub fn finish(
 ) -> (Sheet, Vec<Placed>) {
     let mut nodes = draft.nodes;
     if draft.id != "cover" {
-        nodes.push(footer(composer, grid, book, number, &draft.footer, &draft.note));
+        nodes.push(footer(composer, grid, book, number, (&draft.footer, &draft.note)));
     }
     let sheet = Sheet {
         number,
         id: draft.id,
         title: draft.title,
         description: draft.description,
+        language: composer.tongue.language().tag(),
         outline_level: draft.outline_level,
         size: grid.size,
         inks: draft.inks.unwrap_or(book.plan.inks),
@@ -37,38 +43,68 @@ pub fn finish(
     (sheet, draft.placed)
 }
 
-/// Room for the page number at the end of the last line, mm.
+/// How the footer is set. In large text it has 13 pt, not the 16 pt of other small words: nothing in it is needed for the
+/// exercise, and at 16 pt it would take the room of the stop rule.
+fn style(text: TextSize) -> Style {
+    match text {
+        TextSize::Standard => SMALL,
+        TextSize::Large => Style { size: Pt(13.0), leading: Mm(5.6), ..SMALL },
+    }
+}
+
+/// Room for the page number at the end of the line, mm.
 const NUMBER: f64 = 20.0;
 
 /// The line of the set, with its base and the note of a page.
-fn set_line(book: &Book<'_>, note: &str) -> String {
+fn set_line(composer: &Composer<'_>, book: &Book<'_>, note: &str) -> String {
     let (set, edition) = (book.set, book.edition);
-    let reader = set.reader.as_ref().map_or(String::new(), |reader| format!(" · reader {reader}"));
-    let line = format!("{} {} · edition {}{reader} · {}", set.title, set.version, edition.id, set.date);
+    let mut args = vec![
+        ("title", (&set.title).into()),
+        ("version", (&set.version).into()),
+        ("edition", (&edition.id).into()),
+        ("date", (&set.date).into()),
+    ];
+    let line = match &set.reader {
+        Some(reader) => {
+            args.push(("reader", reader.into()));
+            composer.tell("footer-set-reader", &args)
+        }
+        None => composer.tell("footer-set", &args),
+    };
     let note = base::with_note(set, note, book.tongue);
     if note.is_empty() { line } else { format!("{line} · {note}") }
 }
 
-/// How much higher than [`HEIGHT`] the footer is, mm: a base, or a balance with a long name, takes a line more.
-pub fn rise(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>, note: &str) -> f64 {
-    if note.is_empty() && book.set.reader.is_none() && book.set.viewer.base.is_none() {
-        return 0.0;
-    }
-    composer.lines(&set_line(book, note), &SMALL, grid.safe.width() - NUMBER).height - SMALL.leading.0
+/// The facts of a page, and the line of the set. In standard text the line of the set stands at one height on all pages,
+/// whether there are facts above it or not.
+fn lines(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>, (facts, note): (&str, &str)) -> (Piece, Piece) {
+    let style = style(composer.text);
+    let width = grid.safe.width();
+    let facts = match composer.text {
+        TextSize::Large if facts.is_empty() => Piece::default(),
+        _ => composer.exact(facts, &style, width),
+    };
+    let set_line = set_line(composer, book, note);
+    (facts, composer.exact(&set_line, &style, width - NUMBER))
 }
 
-fn footer(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>, number: u32, facts: &str, note: &str) -> Node {
-    let top = grid.safe.y1 - HEIGHT - rise(composer, grid, book, note) + 2.4;
+/// How much higher than [`HEIGHT`] the footer of a page with these facts and this note is, mm: words that take a line more,
+/// such as a base or a balance with a long name, or large text.
+pub fn rise(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>, said: (&str, &str)) -> f64 {
+    let (facts, set_line) = lines(composer, grid, book, said);
+    (facts.height + set_line.height - 2.0 * SMALL.leading.0).max(0.0)
+}
+
+fn footer(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>, number: u32, said: (&str, &str)) -> Node {
+    let (facts, set_line) = lines(composer, grid, book, said);
+    let top = grid.safe.y1 - HEIGHT + 2.0 * SMALL.leading.0 - facts.height - set_line.height + ABOVE;
     let line = rule(Rect::new(grid.safe.x0, top - 0.1, grid.safe.x1, top + 0.1));
-    let set_line = set_line(book, note);
-    let width = grid.safe.width();
-    let right = Style { align: Align::End, ..SMALL };
+    let right = Style { align: Align::End, ..style(composer.text) };
+    let number = composer.exact(&number.to_string(), &right, grid.safe.width());
+    let below = top + BELOW_RULE + facts.height;
     let mut nodes = vec![line];
-    nodes.extend(composer.lines(facts, &SMALL, width).moved(grid.safe.x0, top + 0.9).nodes);
-    nodes.extend(
-        composer.lines(&set_line, &SMALL, width - NUMBER).moved(grid.safe.x0, top + 0.9 + SMALL.leading.0).nodes,
-    );
-    let number = composer.lines(&number.to_string(), &right, width);
-    nodes.extend(number.moved(grid.safe.x0, top + 0.9 + SMALL.leading.0).nodes);
+    nodes.extend(facts.moved(grid.safe.x0, top + BELOW_RULE).nodes);
+    nodes.extend(set_line.moved(grid.safe.x0, below).nodes);
+    nodes.extend(number.moved(grid.safe.x0, below).nodes);
     Node::Group(Role::Artifact(Furniture::Footer), nodes)
 }

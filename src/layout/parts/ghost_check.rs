@@ -5,19 +5,19 @@ use kurbo::{Affine, BezPath, Point, Rect, Shape as _};
 
 use crate::colour::Ground;
 use crate::colour::judge::{GHOST_REFUSE, GHOST_WARN};
-use crate::layout::compose::{Composer, Piece, RULE, flow, outline_box};
+use crate::layout::compose::{Composer, Piece, RULE, outline_box};
+use crate::layout::flow::{Opening, Section, pour_below};
 use crate::layout::ghost::{self, GhostPatch};
-use crate::layout::grid::{CAPTION, GUTTER, Grid, LEADING};
+use crate::layout::grid::{BODY, CAPTION, GUTTER, Grid, LEADING};
 use crate::layout::sheet::{Face, Node, Patch, Role};
 use crate::layout::text::{Align, Style};
 use crate::layout::{Book, Draft};
 use crate::outline;
 use crate::scene::{Eye, Shape};
+use crate::spec::TextSize;
 use crate::units::plain;
 
-use super::{columns, opening, section, words};
-
-const TITLE: &str = "Check for a ghost";
+use super::{text_columns, text_width, words};
 
 /// Height of a patch, mm.
 const PATCH: f64 = 19.0;
@@ -26,60 +26,71 @@ const GAP: f64 = 1.6;
 /// The mark, as a share of the width of its patch.
 const MARK: f64 = 0.62;
 
-/// The one ghost sheet.
-pub(crate) fn drafts(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>) -> Vec<Draft> {
-    composer.sheet = "ghost-check".to_owned();
-    let lead = "A ghost is a trace of the other eye’s mark. It shows where filter, colours and light do not match.";
-    let lead = format!("{lead}{}", words::off_base(book.set, "one eye looks at a time"));
-    let (mut nodes, top) = opening(composer, grid, TITLE, &lead);
+/// The ghost sheet; text that it has no room for stands on further ones.
+pub(super) fn drafts(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>) -> Vec<Draft> {
+    let lead = if book.set.viewer.base.is_none() { "ghost-lead" } else { "ghost-lead-off-base" };
+    let opening = Opening {
+        id: "ghost-check",
+        title: composer.say("ghost-title"),
+        lead: composer.say(lead),
+        description: composer.say("ghost-description"),
+    };
     let all = ghost::of(book);
     let (left, right): (Vec<GhostPatch>, Vec<GhostPatch>) = all.iter().partition(|patch| patch.eye == Eye::Left);
-    let mut head = rows(composer, grid, &left, &right);
-    head.stack(table(composer, &left, &right, grid.safe.width()), 3.0);
-    let below = top + head.height + LEADING;
-    nodes.extend(head.moved(grid.safe.x0, top).nodes);
-    let areas = columns(grid, below);
-    let sections = text(composer, book, &all, areas[0].width());
-    nodes.extend(flow(composer, areas, sections));
-    Draft {
-        id: "ghost-check".to_owned(),
-        title: TITLE.to_owned(),
-        description: "Numbered patches for each eye, to find how much of the other eye's marks shows.".to_owned(),
-        outline_level: 0,
-        inks: None,
-        note: String::new(),
-        nodes,
-        footer: String::new(),
-        placed: Vec::new(),
+    let width = text_width(composer, grid);
+    let mut sections = text(composer, book, &all, width);
+    // Large numbers do not stand side by side: the table stands on end, after the words.
+    let is_large = composer.text == TextSize::Large;
+    if is_large {
+        let body = vec![upright_table(composer, &left, &right, width)];
+        sections.push(Section { body, ..Section::default() });
     }
-    .into_one()
+    pour_below(composer, grid, &opening, sections, |composer, sheet, top| {
+        if 0 < sheet {
+            return (Vec::new(), text_columns(composer, grid, top));
+        }
+        let mut head = rows(composer, grid, &left, &right);
+        if !is_large {
+            head.stack(table(composer, &left, &right, grid.safe.width()), 3.0);
+        }
+        let below = top + head.height + LEADING;
+        (head.moved(grid.safe.x0, top).nodes, text_columns(composer, grid, below))
+    })
 }
 
 /// The patches for both eyes: one below the other on portrait pages, side by side on wide ones.
 fn rows(composer: &mut Composer<'_>, grid: &Grid, left: &[GhostPatch], right: &[GhostPatch]) -> Piece {
     let full = grid.safe.width();
     let width = if grid.beside { (full - GUTTER) / 2.0 } else { full };
-    let (mut first, second) = (row(composer, Eye::Left, left, width), row(composer, Eye::Right, right, width));
-    if grid.beside {
-        first.nodes.extend(second.moved(full - width, 0.0).nodes);
-    } else {
-        first.stack(second, 4.0);
+    let [mut heads, mut pictures] = [Vec::new(), Vec::new()];
+    for (eye, patches) in [(Eye::Left, left), (Eye::Right, right)] {
+        let heading = if eye == Eye::Left { "ghost-left-open" } else { "ghost-right-open" };
+        heads.push(composer.heading(&composer.say(heading), width));
+        pictures.push(row(composer, eye, patches, width));
     }
-    first
+    // Side by side, both rows of patches stand at one height.
+    let tallest = heads.iter().map(|head| head.height).fold(0.0, f64::max);
+    let mut all = Piece::default();
+    for (index, (mut head, picture)) in heads.into_iter().zip(pictures).enumerate() {
+        if grid.beside {
+            head.height = tallest;
+        }
+        head.stack(picture, 0.8);
+        match (index, grid.beside) {
+            (0, _) => all = head,
+            (_, true) => {
+                all.height = all.height.max(head.height);
+                all.nodes.extend(head.moved(full - width, 0.0).nodes);
+            }
+            (_, false) => all.stack(head, 4.0),
+        }
+    }
+    all
 }
 
-/// The patches for one eye under their heading.
+/// The patches for one eye.
 fn row(composer: &mut Composer<'_>, eye: Eye, patches: &[GhostPatch], width: f64) -> Piece {
-    let (heading, alt) = match eye {
-        Eye::Left => (
-            "Left eye open, right eye closed",
-            "Numbered patches. On each stands a wedge for the right eye. To the left eye it fades on one of them.",
-        ),
-        Eye::Right => (
-            "Right eye open, left eye closed",
-            "Numbered patches. On each stands a bar for the left eye. To the right eye it fades on one of them.",
-        ),
-    };
+    let alt = composer.say(if eye == Eye::Left { "ghost-left-picture" } else { "ghost-right-picture" });
     let step = (width + GAP) / patches.len().max(1) as f64;
     let mut nodes = Vec::new();
     let mut height = PATCH;
@@ -89,9 +100,8 @@ fn row(composer: &mut Composer<'_>, eye: Eye, patches: &[GhostPatch], width: f64
         height = height.max(cell.height);
         nodes.extend(cell.moved(f64::from(index) * step, 0.0).nodes);
     }
-    let figure = Role::Figure { alt: alt.to_owned(), area: Rect::new(0.0, 0.0, width, PATCH) };
-    let picture = Piece { height, nodes: vec![Node::Group(figure, nodes)] };
-    section(composer.heading(heading, width), [picture])
+    let figure = Role::Figure { alt, area: Rect::new(0.0, 0.0, width, PATCH) };
+    Piece { height, nodes: vec![Node::Group(figure, nodes)] }
 }
 
 /// One patch: the tinted ground, the mark of the other eye, a thin border and the number below.
@@ -119,108 +129,109 @@ fn mark(eye: Eye, middle: Point, size: f64) -> BezPath {
     Affine::translate(middle.to_vec2()) * outline::path(&shape, size, extent, size)
 }
 
-/// What each number stands for.
+/// What each number stands for, a column a number.
 fn table(composer: &mut Composer<'_>, left: &[GhostPatch], right: &[GhostPatch], width: f64) -> Piece {
+    let [number, of_left, of_right] = heads(composer);
     let first = width * 0.16;
     let other = (width - first) / left.len().max(1) as f64;
     let widths: Vec<f64> = std::iter::once(first).chain(left.iter().map(|_| other)).collect();
     let numbers: Vec<String> =
-        std::iter::once("Number".to_owned()).chain(left.iter().map(|patch| patch.number.to_string())).collect();
+        std::iter::once(number).chain(left.iter().map(|patch| patch.number.to_string())).collect();
     let head: Vec<&str> = numbers.iter().map(String::as_str).collect();
-    let leaks = |name: &str, row: &[GhostPatch]| -> Vec<String> {
-        std::iter::once(name.to_owned()).chain(row.iter().map(|patch| plain(patch.leak * 100.0, 1))).collect()
+    let leaks = |name: String, row: &[GhostPatch]| -> Vec<String> {
+        std::iter::once(name).chain(row.iter().map(|patch| leak(composer, patch))).collect()
     };
-    composer.table(&head, &[leaks("Left eye, %", left), leaks("Right eye, %", right)], &widths, &CAPTION)
+    let rows = [leaks(of_left, left), leaks(of_right, right)];
+    composer.table(&head, &rows, &widths, &CAPTION)
 }
 
-fn percent(share: f64) -> String {
-    format!("{} %", plain(share * 100.0, 1))
+/// The same with a row a number.
+fn upright_table(composer: &mut Composer<'_>, left: &[GhostPatch], right: &[GhostPatch], width: f64) -> Piece {
+    let heads = heads(composer);
+    let row = |(left, right): (&GhostPatch, &GhostPatch)| {
+        vec![left.number.to_string(), leak(composer, left), leak(composer, right)]
+    };
+    let rows: Vec<Vec<String>> = left.iter().zip(right).map(row).collect();
+    let widths = [0.28, 0.36, 0.36].map(|share| share * width);
+    composer.table(&[&heads[0], &heads[1], &heads[2]], &rows, &widths, &CAPTION)
+}
+
+fn heads(composer: &Composer<'_>) -> [String; 3] {
+    ["ghost-number", "ghost-left-percent", "ghost-right-percent"].map(|id| composer.say(id))
+}
+
+/// The leak that a patch stands for, in per cent.
+fn leak(composer: &Composer<'_>, patch: &GhostPatch) -> String {
+    composer.tongue.number(patch.leak * 100.0, 1)
 }
 
 /// How to look, what to write down, and go, fix or ask.
-fn text(composer: &mut Composer<'_>, book: &Book<'_>, patches: &[GhostPatch], width: f64) -> Vec<Piece> {
-    let mut sections = Vec::new();
-    let glasses = words::glasses(book.edition);
-    let steps = [
-        format!("Glasses on: {glasses}. Use the light you practise in."),
-        "Close your right eye. On which patch of the left eye’s row does the wedge fade most? Note the number."
-            .to_owned(),
-        "Close your left eye. Find the number for the bars in the other row. Between two numbers, take the higher."
-            .to_owned(),
+fn text(composer: &mut Composer<'_>, book: &Book<'_>, patches: &[GhostPatch], width: f64) -> Vec<Section> {
+    let mut look =
+        vec![composer.tell("ghost-look-on", &[("glasses", words::glasses(composer.tongue, book.edition).into())])];
+    look.extend(["ghost-look-left", "ghost-look-right"].map(|id| composer.say(id)));
+    let mut looks = composer.numbered(&look, width);
+    let hint = match book.edition.ground {
+        Ground::White => "ghost-hint-white",
+        Ground::Black => "ghost-hint-black",
+    };
+    // What the eye sees: its own tint is a dimmer ground, in which the ghost sinks.
+    looks.push(composer.lines(&composer.say(hint), &CAPTION, width).role(Role::Paragraph));
+    let said = |composer: &mut Composer<'_>, words: &str| composer.paragraph(words, width);
+    let go = go(composer, patches);
+    let mut fix = vec![said(composer, &composer.say("ghost-fix"))];
+    fix.extend(composer.numbered(&ways(composer, book), width));
+    let bodies = [
+        ("ghost-look", looks),
+        ("check-go", vec![said(composer, &go)]),
+        ("check-fix", fix),
+        ("check-ask", vec![said(composer, &composer.say("ghost-ask"))]),
+        ("ghost-maker", note(composer, book, patches, width)),
     ];
-    let hint = composer.lines(hint(book.edition.ground), &CAPTION, width).role(Role::Paragraph);
-    let steps = composer.steps(&steps, width);
-    sections.push(section(composer.heading("How to look", width), [steps, hint]));
-    for (name, words) in [("Go", go(patches)), ("Fix", fix(book)), ("Ask", ask().to_owned())] {
-        sections.push(section(composer.heading(name, width), [composer.paragraph(&words, width)]));
-    }
-    let (note, line) = note(book, patches);
-    let note = [composer.paragraph(&note, width), composer.paragraph(&line, width)];
-    sections.push(section(composer.heading("For whoever makes the pages", width), note));
-    sections
-}
-
-/// What the eye sees: its own tint is a dimmer ground, in which the ghost sinks.
-fn hint(ground: Ground) -> &'static str {
-    match ground {
-        Ground::White => {
-            "Through its filter the open eye sees each patch as a ground a little dimmer than the one before. On low \
-             numbers the mark is darker than its patch, on high ones lighter; between them it sinks in."
-        }
-        Ground::Black => {
-            "Through its filter the open eye sees each patch as a ground a little lighter than the one before. On low \
-             numbers the mark is lighter than its patch, on high ones darker; between them it sinks in."
-        }
-    }
+    bodies.map(|(heading, body)| Section::new(composer.heading(&composer.say(heading), width), body)).into()
 }
 
 /// The numbers of an eye with which the pages show at most this much ghost: "1 to 3"; `None` if there are none.
-fn fitting(patches: &[GhostPatch], eye: Eye, limit: f64) -> Option<String> {
+fn fitting(composer: &Composer<'_>, patches: &[GhostPatch], eye: Eye, limit: f64) -> Option<String> {
     let fits = |patch: &&GhostPatch| patch.eye == eye && patch.ghost <= limit;
     let numbers = || patches.iter().filter(fits).map(|patch| patch.number);
     let (first, last) = (numbers().min()?, numbers().max()?);
-    Some(if first == last { first.to_string() } else { format!("{first} to {last}") })
+    Some(if first == last {
+        first.to_string()
+    } else {
+        composer.tell("ghost-range", &[("first", first.to_string().into()), ("last", last.to_string().into())])
+    })
 }
 
-fn go(patches: &[GhostPatch]) -> String {
-    let both = |limit| Some((fitting(patches, Eye::Left, limit)?, fitting(patches, Eye::Right, limit)?));
-    let little = both(GHOST_WARN).map(|numbers| (numbers, "little or no ghost"));
-    match little.or_else(|| both(GHOST_REFUSE).map(|numbers| (numbers, "a weak ghost at most"))) {
-        Some(((left, right), ghost)) => format!(
-            "Your number is {left} for the left eye and {right} for the right: these pages show you {ghost}. Go on to the \
-             next page."
-        ),
-        None => "With no number is the ghost weak on these pages: whoever made them accepted a strong one. See below."
-            .to_owned(),
+fn go(composer: &Composer<'_>, patches: &[GhostPatch]) -> String {
+    let both =
+        |limit| Some((fitting(composer, patches, Eye::Left, limit)?, fitting(composer, patches, Eye::Right, limit)?));
+    let little = both(GHOST_WARN).map(|numbers| ("ghost-go-little", numbers));
+    match little.or_else(|| both(GHOST_REFUSE).map(|numbers| ("ghost-go-weak", numbers))) {
+        Some((id, (left, right))) => composer.tell(id, &[("left", left.into()), ("right", right.into())]),
+        None => composer.say("ghost-go-none"),
     }
 }
 
-fn fix(book: &Book<'_>) -> String {
-    let way = if words::printed(book.edition) {
-        "Print again in colour and best quality, on matt paper. Try another lamp."
+/// What to do about a ghost, in order.
+fn ways(composer: &Composer<'_>, book: &Book<'_>) -> Vec<String> {
+    let ways: &[&str] = if words::printed(book.edition) {
+        &["ghost-fix-print", "ghost-fix-lamp", "ghost-fix-again"]
     } else {
-        "Switch off night colours, lower the brightness, wipe screen and filters. Look at the screen straight on."
+        &["ghost-fix-colours", "ghost-fix-wipe", "ghost-fix-straight", "ghost-fix-again"]
     };
-    format!("Another number: a ghost may show. {way} Then look again.")
-}
-
-fn ask() -> &'static str {
-    "Still another number, or the mark fades on none? Do not practise with these pages. Ask whoever made them for pages inked \
-     for your numbers."
+    ways.iter().map(|id| composer.say(id)).collect()
 }
 
 /// What goes into the spec, with an example from this very table: its words and its line.
-fn note(book: &Book<'_>, patches: &[GhostPatch]) -> (String, String) {
+fn note(composer: &mut Composer<'_>, book: &Book<'_>, patches: &[GhostPatch], width: f64) -> Vec<Piece> {
+    // As specs write it, in every language.
     let leak = |eye: Eye, number: u32| {
         let found = patches.iter().find(|patch| patch.eye == eye && patch.number == number);
-        percent(found.map_or(0.0, |patch| patch.leak))
+        format!("{} %", plain(found.map_or(0.0, |patch| patch.leak) * 100.0, 1))
     };
-    let holds = if words::printed(book.edition) {
-        "The patches are printed tints: numbers hold for this paper, printer and lamp. Note all three."
-    } else {
-        "Numbers hold for this screen at this brightness."
-    };
-    let words =
-        format!("{holds} Write the per cents below [glasses] in set.toml and render again. For left 3, right 6:");
-    (words, format!("leak = {{ left = \"{}\", right = \"{}\" }}", leak(Eye::Left, 3), leak(Eye::Right, 6)))
+    let line = format!("leak = {{ left = \"{}\", right = \"{}\" }}", leak(Eye::Left, 3), leak(Eye::Right, 6));
+    let holds = if words::printed(book.edition) { "ghost-holds-print" } else { "ghost-holds-screen" };
+    let words = format!("{} {}", composer.say(holds), composer.say("ghost-write"));
+    vec![composer.lines(&words, &BODY, width).role(Role::Paragraph), composer.paragraph(&line, width)]
 }

@@ -1,9 +1,10 @@
 //! The glasses check: which way round they are worn, what each eye sees alone, and what both see together.
 
-use kurbo::{Point, Rect, Vec2};
+use kurbo::{Point, Vec2};
 
 use crate::layout::base::{self, Ride};
-use crate::layout::compose::{Composer, Piece, flow};
+use crate::layout::compose::{Composer, Piece};
+use crate::layout::flow::{Opening, Section, pour_below};
 use crate::layout::grid::{BODY, CAPTION, Grid};
 use crate::layout::text::{Align, Style};
 use crate::layout::{Book, Draft, Placed};
@@ -13,7 +14,7 @@ use crate::solve::{self, SolvedFeature, SolvedForm};
 use crate::units::plain;
 
 use super::marks::{Mark, figure};
-use super::{columns, opening, section, words};
+use super::{text_columns, text_width, words};
 
 /// Height of the picture on portrait and on wide pages, mm.
 const PICTURE: [f64; 2] = [66.0, 50.0];
@@ -22,45 +23,41 @@ const PICTURE: [f64; 2] = [66.0, 50.0];
 const SIZE: f64 = 36.0;
 const CLEAR: f64 = 2.0;
 
-const ALT: &str =
-    "Left eye: a flat bar and a ring. Right eye: a ring and a wedge. Both eyes together: bar, ring and wedge.";
-
-/// The one glasses sheet.
-pub(crate) fn drafts(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>) -> Vec<Draft> {
-    composer.sheet = "glasses-check".to_owned();
-    let lead = format!("Put the glasses on: {}. Look at the three shapes.", words::glasses(book.edition));
-    let (mut nodes, top) = opening(composer, grid, "Check your glasses", &lead);
-    let areas = columns(grid, top);
+/// The glasses sheet; text that it has no room for stands on further ones.
+pub(super) fn drafts(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>) -> Vec<Draft> {
     // Portrait pages show the picture over both columns; wide pages over the left one.
-    let width = if grid.beside { areas[0].width() } else { grid.safe.width() };
+    let width = if grid.beside { text_width(composer, grid) } else { grid.safe.width() };
     let height = PICTURE[usize::from(grid.beside)];
     let ride = Ride::of(&book.set.viewer);
     let marks = marks(width, height, ride);
-    let alt = format!("{ALT}{}", base::sentence(book.set.viewer.base, book.tongue));
-    let mut picture = figure(width, height, &alt, &marks, ride);
-    picture.stack(names(composer, width, &marks), 1.0);
-    fits(composer, &marks, ride);
-    let below = top + picture.height + 5.0;
-    nodes.extend(picture.moved(grid.safe.x0, top).nodes);
-    let [left, right] = areas;
-    let left = Rect { y0: below, ..left };
-    let right = if grid.beside { right } else { Rect { y0: below, ..right } };
-    let sections = text(composer, book, left.width());
-    nodes.extend(flow(composer, [left, right], sections));
-    let origin = Point::new(grid.safe.x0, top);
-    let placed = marks.iter().filter_map(|mark| placed(mark, origin, book)).collect();
-    Draft {
-        id: "glasses-check".to_owned(),
-        title: "Check your glasses".to_owned(),
-        description: alt,
-        outline_level: 0,
-        inks: None,
-        note: String::new(),
-        nodes,
-        footer: String::new(),
-        placed,
+    let alt = format!("{}{}", composer.say("glasses-picture"), base::sentence(book.set.viewer.base, book.tongue));
+    let opening = Opening {
+        id: "glasses-check",
+        title: composer.say("glasses-title"),
+        lead: composer.tell("glasses-lead", &[("glasses", words::glasses(composer.tongue, book.edition).into())]),
+        description: alt.clone(),
+    };
+    let sections = text(composer, book, text_width(composer, grid));
+    let mut origin = Point::ORIGIN;
+    let mut drafts = pour_below(composer, grid, &opening, sections, |composer, sheet, top| {
+        if 0 < sheet {
+            return (Vec::new(), text_columns(composer, grid, top));
+        }
+        origin = Point::new(grid.safe.x0, top);
+        fits(composer, &marks, ride);
+        let mut picture = figure(width, height, &alt, &marks, ride);
+        picture.stack(names(composer, &marks), 1.0);
+        let below = top + picture.height + 5.0;
+        let mut areas = text_columns(composer, grid, below);
+        if let (true, Some(beside)) = (grid.beside, areas.last_mut()) {
+            beside.y0 = top;
+        }
+        (picture.moved(origin.x, origin.y).nodes, areas)
+    });
+    if let Some(first) = drafts.first_mut() {
+        first.placed = marks.iter().filter_map(|mark| placed(mark, origin, book)).collect();
     }
-    .into_one()
+    drafts
 }
 
 /// Three marks in a row; on a base they stand closer, so that the pictures of both eyes stay inside.
@@ -93,49 +90,41 @@ fn fits(composer: &mut Composer<'_>, marks: &[Mark; 3], ride: Ride) {
 }
 
 /// What the shapes are called and whose they are, below the picture.
-fn names(composer: &mut Composer<'_>, width: f64, marks: &[Mark; 3]) -> Piece {
+fn names(composer: &mut Composer<'_>, marks: &[Mark; 3]) -> Piece {
     let style = Style { align: Align::Center, ..CAPTION };
-    let step = width / 3.0;
+    let step = marks[1].at.0 - marks[0].at.0 - CLEAR;
     let mut names = Piece::default();
-    for (name, mark) in ["bar: left eye", "ring: both eyes", "wedge: right eye"].into_iter().zip(marks) {
-        let name = composer.lines(name, &style, step);
-        names.height = name.height;
+    for (id, mark) in ["glasses-bar", "glasses-ring", "glasses-wedge"].into_iter().zip(marks) {
+        // The blank keeps the names apart for those who hear the page.
+        let name = composer.lines(&format!("{} ", composer.say(id)), &style, step);
+        names.height = names.height.max(name.height);
         names.nodes.extend(name.moved(mark.at.0 - step / 2.0, 0.0).nodes);
     }
     names.role(crate::layout::sheet::Role::Paragraph)
 }
 
-fn text(composer: &mut Composer<'_>, book: &Book<'_>, width: f64) -> Vec<Piece> {
-    let glasses = &book.edition.glasses;
-    let rows: Vec<Vec<String>> = [
-        ["Left eye alone", "bar and ring, no wedge"],
-        ["Right eye alone", "ring and wedge, no bar"],
-        ["Both eyes", "bar, ring and wedge"],
-    ]
-    .iter()
-    .map(|row| row.map(str::to_owned).to_vec())
-    .collect();
-    let table = composer.table(&["Look with", "You should see"], &rows, &[width * 0.4, width * 0.6], &BODY);
-    let close = composer.paragraph("Close one eye at a time; do not press on it.", width);
-    let fix = [
-        format!(
-            "Bar and wedge changed places? The glasses are the wrong way round: {} belongs before the left eye, {} before \
-             the right.",
-            glasses.left.name(),
-            glasses.right.name()
-        ),
-        "A shape is missing for its own eye? Clean the glasses, use more light, and look again.".to_owned(),
-        "With both eyes open a shape comes and goes? Blink, wait a little, look at the ring.".to_owned(),
-        "A pale trace of the other eye’s shape? That is a ghost: the next page measures it.".to_owned(),
+/// What each eye should see, and go, fix or ask.
+fn text(composer: &mut Composer<'_>, book: &Book<'_>, width: f64) -> Vec<Section> {
+    let said = |composer: &mut Composer<'_>, id: &str| composer.paragraph(&composer.say(id), width);
+    let rows = [
+        ["glasses-left-alone", "glasses-left-alone-see"],
+        ["glasses-right-alone", "glasses-right-alone-see"],
+        ["glasses-both", "glasses-both-see"],
     ];
-    let go = "All as in the table, and the colours comfortable for half a minute? Go on to the next page.";
-    let ask = "Still a shape missing, or the colours trouble you? Take the glasses off and do not go on. Ask your eye-care \
-        professional. This is common and not your fault.";
-    let mut sections = vec![section(composer.heading("What you should see", width), [close, table])];
-    sections.push(section(composer.heading("Go", width), [composer.paragraph(go, width)]));
-    sections.push(section(composer.heading("Fix", width), [composer.steps(&fix, width)]));
-    sections.push(section(composer.heading("Ask", width), [composer.paragraph(ask, width)]));
-    sections
+    let rows = rows.map(|row| row.map(|id| composer.say(id)).to_vec());
+    let [with, see] = ["glasses-with", "glasses-see"].map(|id| composer.say(id));
+    let table = composer.table(&[&with, &see], &rows, &[width * 0.4, width * 0.6], &BODY);
+    let [left, right] = [&book.edition.glasses.left, &book.edition.glasses.right]
+        .map(|filter| words::filter(composer.tongue, filter.colour()));
+    let mut fix = vec![composer.tell("glasses-fix-swapped", &[("left", left.into()), ("right", right.into())])];
+    fix.extend(["glasses-fix-missing", "glasses-fix-comes", "glasses-fix-ghost"].map(|id| composer.say(id)));
+    let bodies = [
+        ("glasses-should", vec![said(composer, "glasses-close"), table]),
+        ("check-go", vec![said(composer, "glasses-go")]),
+        ("check-fix", composer.numbered(&fix, width)),
+        ("check-ask", vec![said(composer, "glasses-ask")]),
+    ];
+    bodies.map(|(heading, body)| Section::new(composer.heading(&composer.say(heading), width), body)).into()
 }
 
 /// A mark at the depth of the page, as the report lists it.

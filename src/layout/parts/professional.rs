@@ -3,37 +3,55 @@
 mod facts;
 mod numbers;
 
-use crate::layout::compose::{Composer, flow};
+use crate::layout::compose::Composer;
+use crate::layout::flow::{Opening, pour};
 use crate::layout::grid::Grid;
+use crate::layout::sheet::Node;
 use crate::layout::{Book, Draft};
 
-use super::back::BackPart;
 use super::{columns, foot, opening};
 
-const PART: BackPart = BackPart {
-    id: "professional",
-    title: "For your eye-care professional",
-    later: "For your professional",
-    description: "What the book is, what it was computed for, and the numbers of every exercise page.",
-};
+/// The id of the first sheet; a second one is `professional-2`.
+const ID: &str = "professional";
 
-/// Tells whom the sheets are for.
-const LEAD: &str = "Please show these sheets to whoever looks after your eyes.";
-
-/// A sheet about the book, then the table of its pages on as many sheets as it needs.
+/// Sheets about the book, then the table of its pages on as many sheets as it needs.
 pub(super) fn drafts(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>) -> Vec<Draft> {
-    composer.sheet = PART.id(0);
-    let (mut nodes, top) = opening(composer, grid, PART.title, LEAD);
-    let areas = columns(grid, top);
-    let sections = facts::sections(composer, book, areas[0].width());
-    nodes.extend(flow(composer, areas, sections));
-    let mut drafts = vec![PART.draft(0, nodes)];
+    composer.sheet = ID.to_owned();
+    let [title, lead, description] =
+        ["professional-title", "professional-lead", "professional-description"].map(|id| composer.say(id));
+    let (_, top) = opening(composer, grid, &title, &lead);
+    let column = columns(grid, top)[0];
+    let sections = facts::sections(composer, book, column.size());
+    let words = Opening { id: ID, title: title.clone(), lead: lead.clone(), description };
+    let facts = pour(composer, grid, &words, sections).into_iter().zip(0..);
+    let mut drafts: Vec<Draft> = facts.map(|(facts, sheet)| draft(composer, &words, sheet, facts.nodes)).collect();
     let room = foot(grid) - top;
     for table in numbers::tables(composer, book, (grid.safe.width(), room)) {
-        composer.sheet = PART.id(drafts.len());
-        let (mut nodes, top) = opening(composer, grid, PART.title, LEAD);
+        composer.sheet = id(drafts.len());
+        let (mut nodes, top) = opening(composer, grid, &title, &lead);
         nodes.extend(table.moved(grid.safe.x0, top).nodes);
-        drafts.push(PART.draft(drafts.len(), nodes));
+        drafts.push(draft(composer, &words, drafts.len(), nodes));
     }
     drafts
+}
+
+/// The id of a sheet, counted from 0.
+fn id(sheet: usize) -> String {
+    if sheet == 0 { ID.to_owned() } else { format!("{ID}-{}", sheet + 1) }
+}
+
+/// A sheet with this content; in the contents a later one has its number.
+fn draft(composer: &Composer<'_>, words: &Opening, sheet: usize, nodes: Vec<Node>) -> Draft {
+    let later = || composer.tell("professional-later", &[("number", (sheet + 1).into())]);
+    Draft {
+        id: id(sheet),
+        title: if sheet == 0 { words.title.clone() } else { later() },
+        description: words.description.clone(),
+        outline_level: u8::from(0 < sheet),
+        inks: None,
+        note: String::new(),
+        nodes,
+        footer: String::new(),
+        placed: Vec::new(),
+    }
 }

@@ -8,7 +8,7 @@ use crate::exercise::readings::ReadingsForm;
 use crate::layout::alt;
 use crate::layout::compose::{CELL_PAD, Composer, Piece};
 use crate::layout::grid::{CAPTION, Grid};
-use crate::layout::sheet::{Fill, Node, Role, Tone};
+use crate::layout::sheet::{Face, Fill, Node, Role, Tone};
 use crate::layout::text::{Align, Style};
 use crate::optics::Viewer;
 use crate::solve::{self, SolvedFeature, Stand};
@@ -102,7 +102,8 @@ fn table(composer: &mut Composer<'_>, readings: &[Reading], viewer: &Viewer, wid
         |reading: &Reading| alt::place(&reading.stand, &Viewer { distance: reading.distance, ..*viewer }, tongue);
     let demand = |reading: &Reading| alt::stand_words(&reading.stand, viewer, tongue);
     let rows = [row(&names[1], &demand), row(&names[2], &place)];
-    let first = names.iter().map(|name| composer.widest_word(name, &CAPTION) + CELL_PAD).fold(HEAD, f64::max);
+    let bold = Style { face: Face::Bold, ..CAPTION };
+    let first = names.iter().map(|name| composer.widest_word(name, &bold) + CELL_PAD).fold(HEAD, f64::max);
     let share = (width - first) / readings.len() as f64;
     let widths: Vec<f64> = std::iter::once(first).chain(readings.iter().map(|_| share)).collect();
     composer.table(&head, &rows, &widths, &CAPTION)

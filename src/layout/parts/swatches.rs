@@ -3,15 +3,18 @@
 use kurbo::{Rect, Shape as _};
 
 use crate::colour::judge::IMBALANCE_WARN;
+use crate::colour::plan::{self, Trade};
 use crate::colour::srgb::encode;
-use crate::colour::{Cmyk, EyeReport, Ghost, InkPlan, Inks, Srgb8, View};
+use crate::colour::{Cmyk, EyeReport, FilterModel, Ghost, Ground, InkPlan, Inks, Srgb8, View};
+use crate::language::{Arg, Tongue};
 use crate::layout::base::Ride;
 use crate::layout::compose::{Column, Composer, Piece, RULE, outline_box};
 use crate::layout::grid::{BODY, CAPTION, Grid, LEADING};
 use crate::layout::sheet::{Face, Node, Patch, Role};
 use crate::layout::text::{Align, Style};
-use crate::layout::{Book, Draft};
+use crate::layout::{Book, Draft, swatch};
 use crate::scene::{Eyes, Shape};
+use crate::spec::Edition;
 use crate::units::plain;
 
 use super::marks::{Mark, figure};
@@ -25,14 +28,14 @@ const SWATCH: f64 = 17.0;
 const GAP: f64 = 3.0;
 /// Width of the names of the rows, mm.
 const NAMES: f64 = 21.0;
-/// What the swatches are of, in the order of the page.
-const COLUMNS: [&str; 5] = ["Ground", "Left mark", "Right mark", "Overlap", "Words"];
+/// What the swatches are of, as ids of messages, in the order of the page.
+const COLUMNS: [&str; 5] = ["inks-ground", "inks-left-mark", "inks-right-mark", "inks-overlap", "inks-words"];
 
 /// The one swatch sheet.
 pub(crate) fn draft(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>) -> Draft {
     composer.sheet = "ink-swatches".to_owned();
-    let title = format!("Inks of edition {}", book.edition.id);
-    let lead = words::seen_on(book.edition);
+    let title = composer.tell("inks-title", &[("id", (&book.edition.id).into())]);
+    let lead = seen_on(book.edition, composer.tongue);
     let (mut nodes, top) = opening(composer, grid, &title, &lead);
     let [left, right] = if grid.beside {
         columns(grid, top)
@@ -41,7 +44,7 @@ pub(crate) fn draft(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>) -
         [whole, whole]
     };
     let mut first = Column::new(left);
-    first.add(marks(left.width()), 0.0);
+    first.add(marks(left.width(), composer.tongue), 0.0);
     first.add(swatches(composer, book, left.width()), LEADING * 0.8);
     let mut second =
         if grid.beside { Column::new(right) } else { Column::new(Rect { y0: first.y + LEADING * 0.8, ..right }) };
@@ -53,29 +56,42 @@ pub(crate) fn draft(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>) -
     Draft {
         id: "ink-swatches".to_owned(),
         title,
-        description: "The inks as swatches, how light each eye sees them, and the contrast and ghost to expect."
-            .to_owned(),
+        description: composer.say("inks-description"),
         outline_level: 0,
         inks: None,
         note: String::new(),
         nodes,
-        footer: words::glasses(book.edition),
+        footer: words::glasses(composer.tongue, book.edition),
         placed: Vec::new(),
     }
 }
 
+/// What the colours of an edition are seen through and on: "Cyan left, red right; white ground; screen lcd."
+pub(super) fn seen_on(edition: &Edition, tongue: &Tongue) -> String {
+    let filter = |filter: &FilterModel| tongue.say(&format!("filter-{}", filter.name()));
+    let args = [
+        ("left", filter(&edition.glasses.left).into()),
+        ("right", filter(&edition.glasses.right).into()),
+        ("medium", swatch::medium(&edition.colour.source, tongue).into()),
+    ];
+    words::sentence(&match edition.ground {
+        Ground::White => tongue.tell("inks-lead-white", &args),
+        Ground::Black => tongue.tell("inks-lead-black", &args),
+    })
+}
+
 /// Marks for each eye on the ground, two of them overlapping.
-fn marks(width: f64) -> Piece {
+fn marks(width: f64, tongue: &Tongue) -> Piece {
     let (y, size) = (PICTURE / 2.0, 28.0);
     let mark = |id, shape, eyes, x| Mark { id, shape, eyes, at: (x, y), size, weight: 5.0 };
-    let alt = "A flat bar for the left eye, two rings that cross, one for each eye, and a wedge for the right eye.";
+    let alt = tongue.say("inks-marks-picture");
     let marks = [
         mark("bar", Shape::Bar, Eyes::Left, width * 0.16),
         mark("left-ring", Shape::Ring, Eyes::Left, width * 0.5 - 8.0),
         mark("right-ring", Shape::Ring, Eyes::Right, width * 0.5 + 8.0),
         mark("wedge", Shape::Wedge, Eyes::Right, width * 0.84),
     ];
-    figure(width, PICTURE, alt, &marks, Ride::NONE)
+    figure(width, PICTURE, &alt, &marks, Ride::NONE)
 }
 
 /// The inks in the order of [`COLUMNS`].
@@ -88,22 +104,27 @@ fn swatches(composer: &mut Composer<'_>, book: &Book<'_>, width: f64) -> Piece {
     let inks = in_order(&book.plan.inks);
     let step = (width - NAMES + GAP) / 5.0;
     let bold = Style { face: Face::Bold, ..CAPTION };
-    let mut all = Piece { height: CAPTION.leading.0, nodes: Vec::new() };
-    for (name, index) in COLUMNS.iter().zip(0_u32..) {
-        let head = composer.lines(name, &bold, step - GAP);
+    let mut all = Piece::default();
+    for (id, index) in COLUMNS.iter().zip(0_u32..) {
+        let head = composer.say(id);
+        let head = composer.lines(&head, &bold, step - GAP);
+        all.height = all.height.max(head.height);
         all.nodes.extend(head.moved(NAMES + f64::from(index) * step, 0.0).nodes);
     }
     let codes = inks.map(|ink| code(book, ink));
-    all.stack(row(composer, "On the page", inks, &codes, step), 0.6);
-    for (name, view) in [("To the left eye", &book.views.left), ("To the right eye", &book.views.right)] {
+    let name = composer.say("inks-on-page");
+    all.stack(row(composer, &name, inks, &codes, step), 0.6);
+    for (id, view) in [("inks-to-left", &book.views.left), ("inks-to-right", &book.views.right)] {
         let shares = inks.map(|ink| share(view, ink));
         let greys = shares.map(|share| Srgb8([encode(share); 3]));
-        let captions = shares.map(|share| format!("{} %", plain(share * 100.0, 1)));
-        all.stack(row(composer, name, greys, &captions, step), 2.0);
+        let captions = shares.map(|share| percent(share, composer.tongue));
+        let name = composer.say(id);
+        all.stack(row(composer, &name, greys, &captions, step), 2.0);
     }
-    let note = "Greys and per cents: how light each eye sees a colour, counted from white behind its own filter.";
-    all.stack(composer.lines(note, &CAPTION, width), 1.2);
-    let alt = format!("Swatches of the inks: {}.", codes.join(", ").replace('\n', " "));
+    let note = composer.say("inks-swatches-note");
+    all.stack(composer.lines(&note, &CAPTION, width), 1.2);
+    let codes = codes.join(", ").replace('\n', " ");
+    let alt = composer.tell("inks-swatches-picture", &[("codes", codes.into())]);
     let area = Rect::new(0.0, 0.0, width, all.height);
     all.role(Role::Figure { alt, area })
 }
@@ -140,61 +161,119 @@ fn row(composer: &mut Composer<'_>, name: &str, colours: [Srgb8; 5], captions: &
     row
 }
 
-fn percent(share: f64) -> String {
-    format!("{} %", plain(share * 100.0, 1))
+fn percent(share: f64, tongue: &Tongue) -> String {
+    tongue.tell("inks-percent", &[("n", tongue.number(share * 100.0, 1).into())])
 }
 
 /// The predicted table, one row an eye.
 fn predicted(composer: &mut Composer<'_>, plan: &InkPlan, width: f64) -> Piece {
+    let tongue = composer.tongue;
     let row = |name: &str, eye: &EyeReport| {
-        vec![
-            name.to_owned(),
-            percent(eye.contrast),
-            percent(eye.ghost),
-            percent(eye.overlap_ghost),
-            percent(eye.brightness),
-        ]
+        let shares = [eye.contrast, eye.ghost, eye.overlap_ghost, eye.brightness];
+        std::iter::once(tongue.say(name)).chain(shares.map(|share| percent(share, tongue))).collect::<Vec<_>>()
     };
-    let rows = [row("Left", &plan.left), row("Right", &plan.right)];
+    let rows = [row("inks-eye-left", &plan.left), row("inks-eye-right", &plan.right)];
     let widths = [0.16, 0.21, 0.19, 0.2, 0.24].map(|share| share * width);
     let style = Style { align: Align::Start, ..BODY };
-    let head = ["Eye", "Contrast", "Ghost", "Overlap", "Brightness"];
-    let table = composer.table(&head, &rows, &widths, &style);
-    let note = "Contrast: how far the own mark stands off the ground. Ghost: how far the other eye’s mark does, as a share of \
-        the own. Overlap: how far a crossing stands off the own mark. Brightness: the lightest this eye sees, of the page’s \
-        white without a filter.";
-    let note = composer.lines(note, &CAPTION, width).role(Role::Paragraph);
-    section(composer.heading("What to expect", width), [table, note])
+    let head =
+        ["inks-eye", "inks-contrast", "inks-ghost", "inks-crossing", "inks-brightness"].map(|id| composer.say(id));
+    let table = composer.table(&head.each_ref().map(String::as_str), &rows, &widths, &style);
+    let [note, heading] = ["inks-expect-note", "inks-expect"].map(|id| composer.say(id));
+    let note = composer.lines(&note, &CAPTION, width).role(Role::Paragraph);
+    section(composer.heading(&heading, width), [table, note])
 }
 
 /// Go, fix or ask.
 fn verdict(composer: &mut Composer<'_>, plan: &InkPlan, width: f64) -> Piece {
-    let (name, words) = match plan.verdict() {
-        Ghost::Fine => ("Go", "The ghost stays within 2 %."),
-        Ghost::Faint => ("Go", "The ghost is over 2 % but within 5 %: readers may notice it."),
-        Ghost::Strong => (
-            "Fix",
-            "The ghost is over 5 %. Tint the ground, or try other glasses, paper or light; then look at the ghost page.",
-        ),
-        Ghost::Refused => ("Fix", "The ghost is over 15 %. These glasses do not part the two marks on this medium."),
+    let (name, ghost) = match plan.verdict() {
+        Ghost::Fine => ("inks-go", "inks-ghost-fine"),
+        Ghost::Faint => ("inks-go", "inks-ghost-faint"),
+        Ghost::Strong => ("inks-fix", "inks-ghost-strong"),
+        Ghost::Refused => ("inks-fix", "inks-ghost-refused"),
     };
-    let words = format!(
-        "{words} The two eyes’ brightness differs {} to 1{}. Words stand off the ground {} to 1.",
-        plain(plan.imbalance, 1),
-        if IMBALANCE_WARN < plan.imbalance { ", more than the 2 to 1 to aim for" } else { "" },
-        plain(plan.text_contrast, 1)
-    );
-    section(composer.heading(name, width), [composer.paragraph(&words, width)])
+    let imbalance = [("n", composer.tongue.number(plan.imbalance, 1).into())];
+    let contrast = [("n", composer.tongue.number(plan.text_contrast, 1).into())];
+    let sentences = [
+        composer.say(ghost),
+        if IMBALANCE_WARN < plan.imbalance {
+            composer.tell("inks-imbalance-more", &imbalance)
+        } else {
+            composer.tell("inks-imbalance", &imbalance)
+        },
+        composer.tell("inks-text-contrast", &contrast),
+    ];
+    let heading = composer.say(name);
+    section(composer.heading(&heading, width), [composer.paragraph(&sentences.join(" "), width)])
 }
 
 /// What was given up for these inks.
 fn traded(composer: &mut Composer<'_>, plan: &InkPlan, width: f64) -> Piece {
-    let heading = composer.heading("What was traded", width);
+    let heading = composer.say("inks-traded");
+    let heading = composer.heading(&heading, width);
     if plan.traded.is_empty() {
-        let words = "Nothing: these are the full inks of the glasses.";
-        return section(heading, [composer.paragraph(words, width)]);
+        let words = composer.say("inks-traded-nothing");
+        return section(heading, [composer.paragraph(&words, width)]);
     }
-    let sentences: Vec<String> = plan.traded.iter().map(|trade| words::sentence(&trade.to_string())).collect();
+    let sentences: Vec<String> = plan.traded.iter().map(|one| words::sentence(&trade(one, composer.tongue))).collect();
     let sentences: Vec<&str> = sentences.iter().map(String::as_str).collect();
     section(heading, [composer.bullets(&sentences, width)])
+}
+
+/// What was given up, as a sentence without its capital letter and its stop; per cents with their decimal even where
+/// that is 0.
+fn trade(trade: &Trade, tongue: &Tongue) -> String {
+    let percent = |share: f64| {
+        let number = format!("{:.1}", share * 100.0).replace('.', tongue.decimal_mark());
+        tongue.tell("inks-percent", &[("n", number.into())])
+    };
+    match *trade {
+        Trade::Tint { ground, left, right, ghost_before, ghost_after } => {
+            let args = [
+                ("ground", ground.hex().into()),
+                ("left", percent(left).into()),
+                ("right", percent(right).into()),
+                ("before", percent(ghost_before).into()),
+                ("after", percent(ghost_after).into()),
+            ];
+            tongue.tell("inks-traded-tint", &args)
+        }
+        Trade::Ink { role, full, signal_full, signal } => {
+            let args = [
+                ("ink", ink(role, tongue).into()),
+                ("full", full.hex().into()),
+                ("signal", percent(signal).into()),
+                ("whole", percent(signal_full).into()),
+            ];
+            tongue.tell("inks-traded-ink", &args)
+        }
+        Trade::Pinned { role, solved, ghost_solved, ghost_pinned } => {
+            let args = [
+                ("ink", ink(role, tongue).into()),
+                ("solved", solved.hex().into()),
+                ("ghost", percent(ghost_solved).into()),
+                ("pinned", percent(ghost_pinned).into()),
+            ];
+            tongue.tell("inks-traded-pinned", &args)
+        }
+        Trade::Ghost { left, right, limit, tinted } => {
+            let mut args: Vec<(&str, Arg<'_>)> = vec![
+                ("left", percent(left).into()),
+                ("right", percent(right).into()),
+                ("limit", percent(limit).into()),
+            ];
+            let Some(tinted) = tinted else { return tongue.tell("inks-traded-ghost", &args) };
+            args.push(("tinted", percent(tinted).into()));
+            tongue.tell("inks-traded-ghost-tinted", &args)
+        }
+    }
+}
+
+/// An ink of the plan.
+fn ink(role: plan::Role, tongue: &Tongue) -> String {
+    tongue.say(match role {
+        plan::Role::Left => "inks-role-left",
+        plan::Role::Right => "inks-role-right",
+        plan::Role::Both => "inks-role-overlap",
+        plan::Role::Ground => "inks-role-ground",
+    })
 }

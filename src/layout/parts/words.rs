@@ -1,26 +1,46 @@
-//! The fixed English words of the book parts. Short sentences, plain words, no promises.
+//! Words that several parts say: how the glasses are worn, the distance, what a page is called.
 
+use crate::colour::{Filter, Ground};
+use crate::exercise::Page;
+use crate::language::Tongue;
 use crate::spec::{Edition, MediumSource, SetSpec};
-use crate::units::plain;
 
 /// The stop rule: the same words on every exercise page.
-pub(crate) const STOP: &str = "Stop at once if you feel pain, headache, sickness or dizziness. Stop too if sight stays blurred \
-    or double after 5 to 10 minutes of rest, looking far away. If it lasts until the next day or comes back twice, put \
-    the book away and ask your eye-care professional.";
+pub(crate) fn stop(tongue: &Tongue) -> String {
+    tongue.say("page-stop")
+}
 
 /// How the glasses are worn: "cyan left, red right".
-pub(crate) fn glasses(edition: &Edition) -> String {
-    format!("{} left, {} right", edition.glasses.left.name(), edition.glasses.right.name())
+pub(crate) fn glasses(tongue: &Tongue, edition: &Edition) -> String {
+    let [left, right] = [&edition.glasses.left, &edition.glasses.right].map(|eye| filter(tongue, eye.colour()));
+    tongue.tell("page-glasses", &[("left", left.into()), ("right", right.into())])
+}
+
+/// The colour of a filter.
+pub(crate) fn filter(tongue: &Tongue, filter: Filter) -> String {
+    tongue.say(&format!("filter-{}", filter.name()))
+}
+
+/// The ground: "white ground".
+pub(crate) fn ground(tongue: &Tongue, ground: Ground) -> String {
+    match ground {
+        Ground::White => tongue.say("page-ground-white"),
+        Ground::Black => tongue.say("page-ground-black"),
+    }
 }
 
 /// The viewing distance: "40 cm".
-pub(crate) fn distance(set: &SetSpec) -> String {
-    format!("{} cm", plain(set.viewer.distance.0 / 10.0, 1))
+pub(crate) fn distance(tongue: &Tongue, set: &SetSpec) -> String {
+    tongue.cm(set.viewer.distance, 1)
 }
 
-/// Why a check page does not ride on the base; empty where there is none.
-pub(crate) fn off_base(set: &SetSpec, why: &str) -> String {
-    if set.viewer.base.is_none() { String::new() } else { format!(" This page does not ride on the base: {why}.") }
+/// An exercise page by its title, with level and variant where there is more than one: "Two buoys, level 2 · B".
+pub(crate) fn full_title(tongue: &Tongue, page: &Page) -> String {
+    let title = match page.levels {
+        1 => page.title.clone(),
+        _ => tongue.tell("page-title-level", &[("title", (&page.title).into()), ("n", page.level.into())]),
+    };
+    format!("{title}{}", page.variant_words())
 }
 
 /// Whether its colours are printed, and not shown on a screen. Where nothing is said, a sheet of paper is printed.
@@ -35,12 +55,6 @@ pub(crate) fn printed(edition: &Edition) -> bool {
 /// Whether the edition is a sheet of paper, and not a screen page.
 pub(crate) fn on_paper(edition: &Edition) -> bool {
     edition.page != crate::spec::PageFormat::Wide
-}
-
-/// What the colours of an edition are seen through and on: "Cyan left, red right; white ground; screen `lcd`."
-pub(crate) fn seen_on(edition: &Edition) -> String {
-    let medium = edition.colour.source.words().replace('`', "");
-    sentence(&format!("{}; {} ground; {medium}", glasses(edition), edition.ground.name()))
 }
 
 /// A message as a sentence: with a capital letter and a full stop.

@@ -1,0 +1,214 @@
+//! An exercise page on two sheets and more: the art with what is needed before it, and its words.
+//!
+//! The art sheet has the stop rule and says where the words stand. The words are black on the ground alone, to be read
+//! with or without the glasses; where one sheet does not hold them they run on.
+
+use kurbo::Rect;
+
+use crate::layout::Draft;
+use crate::layout::compose::{Composer, Piece};
+use crate::layout::flow::{Section, divided};
+use crate::layout::grid::Grid;
+use crate::layout::parts::answers::KeyAt;
+use crate::layout::parts::{WORDS, log, opening, sheet as sheet_of, text_columns, text_width, words};
+use crate::layout::sheet::Node;
+
+use super::text::{link, links, sections, stop_box};
+use super::{ABOVE_ART, Head, Parts, head, neighbours, set_up, whole};
+
+/// Between the texts at the foot of a sheet, mm.
+const GAP: f64 = 2.6;
+/// A page number as wide as they come.
+const WIDE: usize = 888;
+
+/// What stands on the sheets besides the art.
+pub(super) struct Apart {
+    /// The grid of the art sheet.
+    grid: Grid,
+    head: Piece,
+    stop: Piece,
+    /// The words of each later sheet.
+    words: Vec<Vec<Node>>,
+    /// The stop rule of these sheets, and their links and log, which the last has.
+    foot: Foot,
+}
+
+/// The foot of a sheet of words.
+struct Foot {
+    links: Piece,
+    stop: Piece,
+    log: Piece,
+}
+
+/// The id of the first sheet of the words of a page.
+pub(super) fn words_id(page: &str) -> String {
+    format!("{page}{WORDS}")
+}
+
+impl Apart {
+    /// Sets a page on as many sheets as it takes.
+    pub(super) fn new(composer: &mut Composer<'_>, parts: &Parts<'_>, key: Option<&KeyAt>) -> Self {
+        let grid = parts.grid;
+        let stop = stop_box(composer, column(&grid).width());
+        let way = way(composer, parts, WIDE).height;
+        let below = GAP + way + GAP + stop.height;
+        let (head, grid) = placed(composer, parts, below);
+        let foot = Foot::new(composer, parts, key);
+        let areas = areas(composer, parts, &foot);
+        let width = text_width(composer, &grid);
+        let goal = composer.paragraph(&parts.page().words.goal, width);
+        let first = Section::new(Piece::default(), [goal, set_up(composer, parts.book, parts.page(), width)]);
+        let rest = sections(composer, &parts.page().words, width, 2);
+        composer.sheet = words_id(&parts.page().id);
+        let words = divided(composer, &areas, std::iter::once(first).chain(rest).collect());
+        Self { grid, head, stop, words, foot }
+    }
+
+    /// How many sheets the words take.
+    pub(super) fn sheets(&self) -> usize {
+        self.words.len()
+    }
+
+    /// The sheets, the first with this number.
+    pub(super) fn drafts(
+        self,
+        composer: &mut Composer<'_>,
+        parts: Parts<'_>,
+        number: usize,
+        key: Option<&KeyAt>,
+    ) -> Vec<Draft> {
+        let Self { grid, head, stop, words, foot } = self;
+        let column = column(&parts.grid);
+        let mut nodes = head.moved(column.x0, column.y0).nodes;
+        nodes.extend(parts.figure(composer, &grid));
+        let stop_top = parts.bottom() - stop.height;
+        let way = way(composer, &parts, number + 1);
+        let way_top = stop_top - GAP - way.height;
+        nodes.extend(way.moved(column.x0, way_top).nodes);
+        nodes.extend(stop.moved(column.x0, stop_top).nodes);
+        let foot = Foot { links: Foot::new(composer, &parts, key).links, ..foot };
+        let last = words.len() - 1;
+        let mut sheets = Vec::new();
+        for (index, body) in words.into_iter().enumerate() {
+            let foot = foot.nodes(&parts, index == last);
+            sheets.push(sheet(composer, &parts, (index, number), body.into_iter().chain(foot).collect()));
+        }
+        std::iter::once(parts.draft(composer, &grid, nodes)).chain(sheets).collect()
+    }
+}
+
+/// The text column of the art sheet.
+fn column(grid: &Grid) -> Rect {
+    if grid.beside { whole::beside(grid) } else { grid.safe }
+}
+
+/// The head of the art sheet with as much of it as fits, and the grid with the art in the middle of what is left; `below`
+/// is the height of the texts at the foot.
+fn placed(composer: &mut Composer<'_>, parts: &Parts<'_>, below: f64) -> (Piece, Grid) {
+    let grid = parts.grid;
+    let (top, bottom, figure) = (grid.safe.y0, parts.bottom(), parts.figure_height());
+    let width = column(&grid).width();
+    // From the longest head to the shortest, each with the room that it leaves the art.
+    let mut tried = Vec::new();
+    for lines in [Head::Full, Head::SetUp, Head::Bare] {
+        let head = head(composer, parts, lines, width);
+        let free = if grid.beside {
+            (bottom - top - figure).min(bottom - top - below - head.height)
+        } else {
+            bottom - top - below - head.height - ABOVE_ART - figure
+        };
+        let fits = 0.0 <= free;
+        tried.push((head, free));
+        if fits {
+            break;
+        }
+    }
+    let (head, free) = tried.pop().unwrap_or_default();
+    if free < 0.0 {
+        let message = format!("its art and what stands around it are {:.1} mm higher than the page", -free);
+        composer.problem(message, "shorten `title`");
+    }
+    let above = if grid.beside { (bottom - top - figure) / 2.0 } else { head.height + ABOVE_ART + free.max(0.0) / 2.0 };
+    (head, grid.lowered(top + above.max(0.0) - grid.art.y0))
+}
+
+/// Where the words stand.
+fn way(composer: &mut Composer<'_>, parts: &Parts<'_>, number: usize) -> Piece {
+    let target = words_id(&parts.page().id);
+    numbered(composer, "page-words-at", number, &target, column(&parts.grid).width())
+}
+
+/// A name, and a link to the page of this number.
+fn numbered(composer: &mut Composer<'_>, name: &str, number: usize, target: &str, width: f64) -> Piece {
+    let name = composer.say(name);
+    let page = composer.tell("page-number", &[("n", number.to_string().into())]);
+    link(composer, (&name, &page), Some(target), width)
+}
+
+/// The title of a sheet of words, with the way to its picture; and the height at which its text may start.
+fn top(composer: &mut Composer<'_>, parts: &Parts<'_>, number: usize) -> (Vec<Node>, f64) {
+    let title = title(composer, parts);
+    let (mut nodes, top) = opening(composer, &parts.grid, &title, "");
+    let way = numbered(composer, "page-picture-at", number, &parts.page().id, parts.grid.safe.width());
+    let height = way.height;
+    nodes.extend(way.moved(parts.grid.safe.x0, top - TO_TITLE).nodes);
+    (nodes, top - TO_TITLE + height + GAP)
+}
+
+/// How much closer the way to the picture stands to the title than text does, mm.
+const TO_TITLE: f64 = 3.4;
+
+/// "Two buoys, level 2: words"
+fn title(composer: &Composer<'_>, parts: &Parts<'_>) -> String {
+    let title = words::full_title(composer.tongue, parts.page());
+    composer.tell("page-words-title", &[("title", title.into())])
+}
+
+/// The text columns of a sheet of words.
+fn areas(composer: &mut Composer<'_>, parts: &Parts<'_>, foot: &Foot) -> Vec<Rect> {
+    let (_, top) = top(composer, parts, WIDE);
+    let y1 = parts.bottom() - foot.height();
+    text_columns(composer, &parts.grid, top).into_iter().map(|area| Rect { y1, ..area }).collect()
+}
+
+fn sheet(composer: &mut Composer<'_>, parts: &Parts<'_>, (index, number): (usize, usize), body: Vec<Node>) -> Draft {
+    let (mut nodes, _) = top(composer, parts, number);
+    nodes.extend(body);
+    let title = title(composer, parts);
+    let of_page = words::full_title(composer.tongue, parts.page());
+    let description = composer.tell("page-words-description", &[("title", of_page.into())]);
+    let draft = sheet_of(composer, &words_id(&parts.page().id), (&title, &description), index, nodes);
+    Draft { outline_level: 1, note: parts.note.clone(), footer: parts.facts.clone(), ..draft }
+}
+
+impl Foot {
+    fn new(composer: &mut Composer<'_>, parts: &Parts<'_>, key: Option<&KeyAt>) -> Self {
+        let (quiz, width) = (parts.page().quiz.as_ref(), parts.grid.safe.width());
+        let links = links(composer, neighbours(parts.book, parts.index), key, width);
+        let log = if parts.grid.beside {
+            let line = log::line(composer.tongue, quiz);
+            composer.paragraph(&line, width)
+        } else {
+            log::boxes(composer, (quiz, parts.book.edition.hand), (width, f64::INFINITY))
+        };
+        Self { links, stop: stop_box(composer, width), log }
+    }
+
+    /// With the clear space above it.
+    fn height(&self) -> f64 {
+        2.0 * GAP + self.links.height + GAP + self.stop.height + GAP + self.log.height
+    }
+
+    /// The stop rule; on the last sheet links and log with it.
+    fn nodes(&self, parts: &Parts<'_>, is_last: bool) -> Vec<Node> {
+        let (x, log_top) = (parts.grid.safe.x0, parts.bottom() - self.log.height);
+        let stop_top = log_top - GAP - self.stop.height;
+        let links_top = stop_top - GAP - self.links.height;
+        if is_last {
+            let all = [(&self.links, links_top), (&self.stop, stop_top), (&self.log, log_top)];
+            all.into_iter().flat_map(|(piece, top)| piece.clone().moved(x, top).nodes).collect()
+        } else {
+            self.stop.clone().moved(x, parts.bottom() - self.stop.height).nodes
+        }
+    }
+}

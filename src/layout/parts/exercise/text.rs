@@ -1,0 +1,97 @@
+//! The text of an exercise page: what to do, what should be seen, where to go on, when to stop.
+
+use kurbo::Rect;
+
+use crate::exercise::words::Words;
+use crate::layout::compose::{Composer, Piece, inside};
+use crate::layout::flow::Section;
+use crate::layout::grid::{BODY, GUTTER, HEADING};
+use crate::layout::parts::answers::KeyAt;
+use crate::layout::parts::words;
+use crate::layout::sheet::{Face, Role};
+use crate::layout::text::Style;
+use crate::spec::TextSize;
+
+/// "Do", "You should see" and "If you see only …", in this width, below headings of this level.
+pub(crate) fn sections(composer: &mut Composer<'_>, words: &Words, width: f64, level: u8) -> [Section; 3] {
+    let style = if level == 2 { HEADING } else { Style { face: Face::Bold, ..BODY } };
+    let heading = |composer: &mut Composer<'_>, id: &str| {
+        let words = composer.say(id);
+        composer.lines(&words, &style, width).role(Role::Heading(level))
+    };
+    let steps = Section::new(heading(composer, "page-do"), composer.numbered(&words.steps, width));
+    let see = Section::new(heading(composer, "page-see"), [composer.paragraph(&words.see, width)]);
+    let only = heading(composer, "page-only");
+    let rows: Vec<Piece> =
+        words.one_part.iter().map(|(seen, then)| composer.lead(&format!("{seen}:"), then, &BODY, width)).collect();
+    [steps, see, Section::new(only, rows)]
+}
+
+/// Where to go from here, naming pages of this book; and where the answers stand: at the end of the line, and in large
+/// text below it.
+pub(super) fn links(
+    composer: &mut Composer<'_>,
+    (easier, harder): (Option<&str>, Option<&str>),
+    key: Option<&KeyAt>,
+    width: f64,
+) -> Piece {
+    let is_large = composer.text == TextSize::Large;
+    let mut room = width;
+    let mut beside = None;
+    if let Some(key) = key.filter(|_| !is_large) {
+        let name = composer.say("page-answers");
+        let own = composer.width_of(&format!("{name} {} ", key.words), &Style { face: Face::Bold, ..BODY });
+        beside = Some(key_link(composer, key, own).moved(width - own, 0.0));
+        room -= own + GUTTER;
+    }
+    // Without a key the second stands where the second text column starts.
+    let half = (room + GUTTER) / 2.0;
+    let mut ways = Piece { height: composer.leading(&BODY), nodes: Vec::new() };
+    let ends = [("page-easier", easier, "page-first", 0.0), ("page-harder", harder, "page-last", half)];
+    for (name, target, end, x) in ends {
+        let (name, end) = (composer.say(name), composer.say(end));
+        let way = link(composer, (&name, target.unwrap_or(&end)), target, half - GUTTER);
+        ways.height = way.height.max(ways.height);
+        ways.nodes.extend(way.moved(x, 0.0).nodes);
+    }
+    ways.nodes.extend(beside.into_iter().flat_map(|key| key.nodes));
+    if let Some(key) = key.filter(|_| is_large) {
+        ways.stack(key_link(composer, key, width), 0.0);
+    }
+    ways
+}
+
+/// Where the answers stand.
+pub(super) fn key_link(composer: &mut Composer<'_>, key: &KeyAt, width: f64) -> Piece {
+    let name = composer.say("page-answers");
+    link(composer, (&name, &key.words), key.sheet.as_deref(), width)
+}
+
+/// A name and where it leads; a link where that is a sheet of this book.
+pub(super) fn link(
+    composer: &mut Composer<'_>,
+    (name, words): (&str, &str),
+    target: Option<&str>,
+    width: f64,
+) -> Piece {
+    let label = composer.lead(name, words, &BODY, width);
+    let area = Rect::new(0.0, 0.0, width, label.height);
+    match target {
+        Some(id) => {
+            let alt = if words == id {
+                composer.tell("page-way", &[("name", name.into()), ("page", id.into())])
+            } else {
+                format!("{name} {words}")
+            };
+            label.role(Role::Link { target: id.to_owned(), area, alt })
+        }
+        None => label,
+    }
+}
+
+/// The stop rule in its panel.
+pub(super) fn stop_box(composer: &mut Composer<'_>, width: f64) -> Piece {
+    let (name, rule) = (composer.say("page-stop-rule"), words::stop(composer.tongue));
+    let rule = composer.lead(&name, &rule, &BODY, inside(width));
+    composer.panel(rule, width)
+}

@@ -97,8 +97,8 @@ pub fn load(path: &Path) -> Result<Loaded, LoadError> {
     }
     loading.check_previews(set.as_ref(), &exercises);
     if !loading.diagnostics.has_errors() {
-        let found = Found::below(&loading.home);
-        loading.diagnostics.extend(orphans::check(&found, &paths, &loading.pictures.paths(), &series));
+        let found = Found::below(&loading.home, paths.iter().chain(&loading.pictures.paths()));
+        loading.diagnostics.extend(orphans::check(&found, &series));
     }
     let loaded = loading.into_loaded(set);
     Ok(Loaded { exercises, translated, readers: readers.list, ..loaded })

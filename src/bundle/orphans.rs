@@ -4,7 +4,7 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 use std::fs;
-use std::path::Path;
+use std::path::{Path, PathBuf};
 
 use crate::diagnostics::{Diagnostic, codes};
 use crate::spec::reader::SeriesPart;
@@ -18,21 +18,29 @@ const MOST_NAMES: usize = 5;
 /// Files that stand in folders which are no part of the set: another set, or what was made of one.
 const NOT_OURS: &[&str] = &["set.toml", "report.json", "manifest.json"];
 
-/// The files in the folder of a set that may be orphans, by their paths from there.
+/// The files in the folder of a set that nothing names, by their paths from there.
 #[derive(Debug, Default, PartialEq, Eq)]
 pub(super) struct Found {
     exercises: BTreeSet<String>,
     pictures: BTreeSet<String>,
+    /// The files that are used, links followed.
+    used: BTreeSet<PathBuf>,
     entries: usize,
 }
 
 impl Found {
-    /// Looks through a folder; what cannot be read is left out, for it is no part of the set.
-    pub(super) fn below(home: &Path) -> Self {
-        let mut found = Self::default();
+    /// Looks through a folder; `used` are the paths of the files that the set names. What cannot be read is left out, for
+    /// it is no part of the set.
+    pub(super) fn below<'a>(home: &Path, used: impl Iterator<Item = &'a String>) -> Self {
         let home = if home.as_os_str().is_empty() { Path::new(".") } else { home };
+        let used = used.filter_map(|path| home.join(path).canonicalize().ok()).collect();
+        let mut found = Self { used, ..Self::default() };
         found.walk(home, "", DEEPEST);
         found
+    }
+
+    fn is_used(&self, path: &Path) -> bool {
+        path.canonicalize().is_ok_and(|path| self.used.contains(&path))
     }
 
     fn walk(&mut self, folder: &Path, below: &str, deeper: usize) {
@@ -46,9 +54,11 @@ impl Found {
             let (path, listed) = (entry.path(), format!("{below}{name}"));
             if kind.is_dir() && 0 < deeper && !NOT_OURS.iter().any(|file| path.join(file).exists()) {
                 self.walk(&path, &format!("{listed}/"), deeper - 1);
-            } else if kind.is_file() && (name.ends_with(".svg") || name.ends_with(".png")) {
+            } else if !kind.is_file() || self.is_used(&path) {
+                // A folder of something else, a link, or a part of the set.
+            } else if name.ends_with(".svg") || name.ends_with(".png") {
                 self.pictures.insert(listed);
-            } else if kind.is_file() && name.ends_with(".toml") && holds_exercise(&path) {
+            } else if name.ends_with(".toml") && holds_exercise(&path) {
                 self.exercises.insert(listed);
             }
         }
@@ -61,21 +71,14 @@ fn holds_exercise(path: &Path) -> bool {
     small && fs::read_to_string(path).is_ok_and(|text| text.lines().any(|line| line.trim() == "[exercise]"))
 }
 
-/// The warnings about what nothing uses: `listed` are the paths of the exercises, `pictures` those of the pictures that they
-/// name, and `series` those of the set with their levels counted.
-pub(super) fn check(
-    found: &Found,
-    listed: &[String],
-    pictures: &BTreeSet<String>,
-    series: &BTreeMap<String, SeriesPart>,
-) -> Vec<Diagnostic> {
-    let files = found.exercises.iter().filter(|path| !listed.contains(*path));
-    let files = names(files).map(|(count, names)| {
+/// The warnings about what nothing uses; `series` are those of the set with their levels counted.
+pub(super) fn check(found: &Found, series: &BTreeMap<String, SeriesPart>) -> Vec<Diagnostic> {
+    let files = names(&found.exercises).map(|(count, names)| {
         let (is, them) = if count == 1 { ("exercise file is", "it") } else { ("exercise files are", "them") };
         Diagnostic::warning(codes::ORPHAN, None, format!("{count} {is} not in the list of `exercises`: {names}"))
             .with_help(format!("list {them}, or move {them} out of the folder of the set"))
     });
-    let art = names(found.pictures.difference(pictures)).map(|(count, names)| {
+    let art = names(&found.pictures).map(|(count, names)| {
         let (is, them) = if count == 1 { ("picture is", "it") } else { ("pictures are", "them") };
         Diagnostic::warning(codes::ORPHAN, None, format!("{count} {is} named by no exercise: {names}"))
             .with_help(format!("use {them}, or move {them} out of the folder of the set"))
@@ -89,8 +92,7 @@ pub(super) fn check(
 }
 
 /// How many there are, and the first of them in words; `None` for none.
-fn names<'a>(of: impl Iterator<Item = &'a String>) -> Option<(usize, String)> {
-    let all: Vec<&String> = of.collect();
+fn names(all: &BTreeSet<String>) -> Option<(usize, String)> {
     let first: Vec<_> = all.iter().take(MOST_NAMES).map(|name| format!("`{name}`")).collect();
     let more = if first.len() < all.len() { format!(" and {} more", all.len() - first.len()) } else { String::new() };
     (!all.is_empty()).then(|| (all.len(), format!("{}{more}", first.join(", "))))

@@ -29,6 +29,9 @@ const COLUMNS: [(&str, f64); 11] = [
     ("professional-parts", 14.0),
 ];
 
+/// The share of its width, as large as the text is, that a column has where the table is divided between columns.
+const COMFORT: f64 = 0.75;
+
 /// The table, divided so that each part fits in this room: first between its columns where they are too many, each part
 /// with the page, then between its pages.
 pub(super) fn tables(composer: &mut Composer<'_>, book: &Book<'_>, (width, room): (f64, f64)) -> Vec<Piece> {
@@ -38,7 +41,11 @@ pub(super) fn tables(composer: &mut Composer<'_>, book: &Book<'_>, (width, room)
         book.pages.iter().map(|page| texts(page, &book.set.viewer, composer.tongue)).collect();
     let needs = needs(composer, &heads, &rows, &style);
     let mut tables = Vec::new();
-    for columns in groups(&needs, width) {
+    // Where they are divided, no column is left with its widest word alone.
+    let grown = COMFORT * composer.leading(&SMALL) / SMALL.leading.0;
+    let comfort: Vec<f64> = COLUMNS.iter().zip(&needs).map(|((_, own), need)| need.max(own * grown)).collect();
+    let divided = width < needs.iter().sum();
+    for columns in groups(if divided { &comfort } else { &needs }, width) {
         let (own, need): (Vec<f64>, Vec<f64>) = columns.iter().map(|&c| (COLUMNS[c].1, needs[c])).unzip();
         let widths = fitted(&own, &need, width);
         let heads: Vec<&str> = columns.iter().map(|&c| heads[c].as_str()).collect();

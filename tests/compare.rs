@@ -448,6 +448,51 @@ fn releases_are_history_and_the_licence_is_words() {
     assert_eq!(changes, (&json!(["The lamp came in."]), &json!(["The lamp came in again."])));
 }
 
+const GERMAN: &str = r#"
+[set]
+title = "Slip"
+summary = "Ein Slip bei Ebbe."
+
+[exercise.bollard]
+title = "Poller"
+goal = "Sehen Sie vom nahen Ring zum fernen und zurück."
+labels = { near = "nah", far = "fern" }
+
+[exercise.float]
+title = "Der lose Schwimmer"
+
+[exercise.star]
+title = "Stern über der Mole"
+
+[exercise.lamp]
+title = "Die Lampe auf dem Pier"
+labels = { lamp = "Lampe" }
+"#;
+
+/// A word in German is a patch; a depth is told once, though the labels, and with them the ids, are others in German.
+#[test]
+fn other_languages_have_words_of_their_own_and_the_same_depths() {
+    let pair = Pair::new();
+    for side in ["old", "new"] {
+        let edition = "[[edition]]\nid = \"a4-de\"\npage = \"A4\"\nground = \"white\"\nppi = 72\nlanguage = \"de\"\n";
+        let translation = "[[translation]]\nlanguage = \"de\"\nfile = \"de.toml\"\n";
+        fs::write(pair.path(side).join("set.toml"), format!("{SET}\n{edition}\n{translation}")).unwrap();
+        fs::write(pair.path(side).join("de.toml"), GERMAN).unwrap();
+    }
+    pair.change("de.toml", "zum fernen und zurück.", "zum fernen Ring und zurück.");
+    let found = pair.is("patch", "1.2.4");
+    let [change] = found["pages"][0]["differences"].as_array().unwrap().clone().try_into().unwrap();
+    assert_eq!((&found["pages"][0]["id"], &change["name"]), (&json!("bollard"), &json!("words.de.goal")));
+    assert_eq!(change["new"], "Sehen Sie vom nahen Ring zum fernen Ring und zurück.");
+    pair.change("bollard.toml", "2 pd toward", "2.5 pd toward");
+    let (report, _) = pair.json();
+    let page = &report["comparison"]["pages"][0];
+    assert!(ids(&page["features"]).contains(&"near"));
+    let names = page["differences"].as_array().unwrap().iter().map(|change| change["name"].as_str().unwrap());
+    let of_german: Vec<&str> = names.filter(|name| name.contains(".de.")).collect();
+    assert_eq!(of_german, ["words.de.goal"]);
+}
+
 #[test]
 fn dots_are_compared_by_their_draw_and_their_figures() {
     let pair = Pair::new();

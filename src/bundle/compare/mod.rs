@@ -19,7 +19,7 @@
 //! | patch | words, title, author, parts, licence, gate; resolution; medium and forecast where inks stay; seed where draws and answers stay; what follows from the rest: grade, strand, time | 1.4.2 → 1.4.3 |
 //!
 //! A new number of a page is told, and no difference. In 0.x a major difference raises the second number: see
-//! [`version`]. Source: semantic versioning 2.0.0 for what the three numbers mean; which change of a book is which is a
+//! [`version`]. Source: `[SemVer2]` for what the three numbers mean; which change of a book is which is a
 //! design choice.
 
 pub mod class;

@@ -1,7 +1,7 @@
 //! Whether a version was raised by as much as its changes are worth.
 //!
 //! Versions are three numbers, as `[set]` takes them. Raising one sets those after it back to 0.
-//! Source: semantic versioning 2.0.0 (semver.org), items 6 to 8 and 11. Its item 4 asks nothing of 0.x. Here a major or
+//! Source: `[SemVer2]`, items 6 to 8 and 11. Its item 4 asks nothing of 0.x. Here a major or
 //! minor difference then raises the second number and a patch the third. Design choice: a book that is not finished yet
 //! still must not hide that its depths are others.
 
@@ -138,7 +138,7 @@ mod tests {
         (verdict.outcome, verdict.lowest.to_string())
     }
 
-    /// Source of the raises from 1.0.0 on: semantic versioning 2.0.0, items 6 to 8.
+    /// Source of the raises from 1.0.0 on: `[SemVer2]`, items 6 to 8.
     #[test]
     fn the_lowest_version_that_would_do() {
         for (old, class, lowest) in [

@@ -248,6 +248,7 @@ fn a_bundle_holds_everything_that_a_reader_needs() {
         "editions/EDITION/slipway.pdf",
         "100 %",
         "Stop at once if you feel pain",
+        "Flesch-Kincaid grade level",
         "Free to print for one household",
         "slipway@example.org",
         "sha256sum -c MANIFEST.sha256",

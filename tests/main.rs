@@ -36,6 +36,7 @@ mod language;
 mod layout;
 mod measure;
 mod oracles;
+mod orphans;
 mod parts;
 mod plans;
 mod plot;

@@ -7,7 +7,7 @@ use serde::Serialize;
 
 use crate::exercise::words::Words;
 use crate::language::Language;
-use crate::language::reading;
+use crate::language::reading::{self, Reading};
 
 use super::report::round;
 
@@ -27,8 +27,7 @@ pub(super) struct EasePart {
 impl EasePart {
     /// Measures the words of pages in this language; `None` where there are none.
     pub(super) fn new<'a>(language: Language, pages: impl Iterator<Item = &'a Words>) -> Option<Self> {
-        let lines: Vec<&str> = pages.flat_map(lines).collect();
-        let reading = reading::ease(&lines.join("\n"), language)?;
+        let reading = measured(language, pages)?;
         Some(Self {
             language: language.tag(),
             formula: reading.formula,
@@ -37,6 +36,12 @@ impl EasePart {
             words_a_sentence: round(reading.counts.words_a_sentence(), 10.0),
         })
     }
+}
+
+/// How easy the sentences of these pages are to read; `None` where there are none.
+pub(super) fn measured<'a>(language: Language, pages: impl Iterator<Item = &'a Words>) -> Option<Reading> {
+    let lines: Vec<&str> = pages.flat_map(lines).collect();
+    reading::ease(&lines.join("\n"), language)
 }
 
 /// The sentences of a page.

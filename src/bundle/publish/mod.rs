@@ -11,6 +11,7 @@ mod picture;
 pub mod preview;
 mod prose;
 
+use std::collections::BTreeMap;
 use std::num::NonZeroUsize;
 use std::path::{Path, PathBuf};
 
@@ -23,6 +24,7 @@ use super::error::Error;
 use super::extent::REPORT;
 use super::inked::Inked;
 use super::prepare::{Book, Prepared};
+use super::reading_report::measured;
 use super::run::{Job, Request, Run, Step, Written, choose, refuse_same_set};
 use super::write::{self, Output, Stage};
 use manifest::{Change, Digests, MANIFEST, changes, committed, digest, text};
@@ -241,14 +243,7 @@ impl Maker<'_> {
     fn words(&self, editions: &[&Edition], written: &[Written], previews: &[Preview]) -> Result<Vec<String>, Error> {
         let set = self.source.book.set;
         let mut texts = vec![(LICENCE.to_owned(), prose::licence(set)), (CHANGELOG.to_owned(), prose::changelog(set))];
-        // The author's words as in the editions of a language, the others in that language.
-        let issues = editions.iter().map(|edition| (self.source.book.issue(edition).set, edition.language));
-        for (told, language) in [(set, set.language)].into_iter().chain(issues) {
-            let name = readme_of(set, language);
-            if texts.iter().all(|(known, _)| *known != name) {
-                texts.push((name, prose::readme(told, Tongue::of(language), editions, &self.names)));
-            }
-        }
+        texts.extend(self.readmes(editions));
         let mut names: Vec<String> = previews.iter().map(|preview| preview.file.clone()).collect();
         names.push(CONTACT_SHEET.to_owned());
         for (name, text) in texts {
@@ -261,6 +256,24 @@ impl Maker<'_> {
         names.push(REPORT.to_owned());
         names.extend(spec);
         Ok(names)
+    }
+
+    /// A README in the language of the set, and one in each other language of the editions; by their names.
+    fn readmes(&self, editions: &[&Edition]) -> BTreeMap<String, String> {
+        let book = &self.source.book;
+        let own = (book.set, book.set.language, book.pages.iter().collect());
+        let issues = editions.iter().map(|edition| {
+            let issue = book.issue(edition);
+            (issue.set, edition.language, issue.pages)
+        });
+        let mut readmes = BTreeMap::new();
+        for (told, language, pages) in [own].into_iter().chain(issues) {
+            readmes.entry(readme_of(book.set, language)).or_insert_with(|| {
+                let reading = measured(language, pages.iter().map(|page| &page.page.words));
+                prose::readme(told, Tongue::of(language), (editions, &self.names), reading.as_ref())
+            });
+        }
+        readmes
     }
 
     /// Copies every file that the set was read from, as it was read.

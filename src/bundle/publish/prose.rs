@@ -3,7 +3,8 @@
 
 use std::fmt::Write as _;
 
-use crate::language::Tongue;
+use crate::language::reading::Reading;
+use crate::language::{Language, Tongue};
 use crate::layout::fonts;
 use crate::spec::{Answers, Edition, Hand, MediumSource, PageFormat, SetSpec, TextSize};
 
@@ -14,7 +15,12 @@ use super::{EDITIONS, Names};
 const WIDTH: usize = 76;
 
 /// README.txt: what the bundle is, what it takes, which file is for whom, how to print it, when to stop.
-pub(super) fn readme(set: &SetSpec, tongue: &Tongue, editions: &[&Edition], names: &Names) -> String {
+pub(super) fn readme(
+    set: &SetSpec,
+    tongue: &Tongue,
+    (editions, names): (&[&Edition], &Names),
+    reading: Option<&Reading>,
+) -> String {
     let mut text = Text::default();
     text.title(&set.title);
     text.line(&tongue.tell("bundle-version", &[("version", (&set.version).into()), ("date", (&set.date).into())]));
@@ -36,6 +42,10 @@ pub(super) fn readme(set: &SetSpec, tongue: &Tongue, editions: &[&Edition], name
     text.paragraph(&tongue.say("bundle-cautions"));
     text.paragraph(&tongue.say("page-stop"));
     text.paragraph(&tongue.say("bundle-cautions-more"));
+    if let Some(reading) = reading {
+        text.head(&tongue.say("bundle-reading-head"));
+        text.paragraph(&ease(reading, tongue));
+    }
     text.head(&tongue.say("bundle-licence-head"));
     text.paragraph(&match &set.licence {
         Some(licence) => tongue.tell("bundle-licence", &[("name", (&licence.name).into())]),
@@ -69,6 +79,15 @@ fn needs(set: &SetSpec, editions: &[&Edition], tongue: &Tongue) -> Vec<String> {
     }
     needs.push(tongue.tell("bundle-need-room", &[("distance", tongue.cm(set.viewer.distance, 1).into())]));
     needs
+}
+
+/// How easy the words of the exercise pages are to read.
+fn ease(reading: &Reading, tongue: &Tongue) -> String {
+    let id = match reading.language {
+        Language::En | Language::De => "bundle-reading-grade",
+        Language::Es | Language::Fr => "bundle-reading-ease",
+    };
+    tongue.tell(id, &[("score", tongue.number(reading.score, 1).into()), ("formula", reading.formula.into())])
 }
 
 /// The filters of an edition as worn: before the left eye, before the right eye.

@@ -104,7 +104,8 @@ fn faults(sheet: &Sheet, format: PageFormat) -> Vec<String> {
         faults.push(format!("a filled area leaves the page: {out:?}"));
     }
     for (index, run) in runs.iter().enumerate() {
-        if run.text.contains(['{', '}']) {
+        // A message or a variable that is missing comes out as `{name}` or `{$name}`; specs have a blank after the brace.
+        if run.text.split('{').skip(1).any(|rest| rest.starts_with(|c: char| c.is_ascii_lowercase() || c == '$')) {
             faults.push(format!("a message is missing: `{}`", run.text));
         }
         if !within(area(run), safe) {
@@ -163,7 +164,9 @@ fn lonely(nodes: &[Node]) -> Vec<String> {
         let Role::Heading(2..) = role else { return None };
         let below = blocks.get(index + 1).filter(|(role, next, _)| {
             let deeper = !matches!((role, &blocks[index].0), (Role::Heading(a), Role::Heading(b)) if a <= b);
-            let lower = if run.turned { next.origin.y < run.origin.y } else { run.origin.y < next.origin.y };
+            // Lower, or beside it on its own line.
+            let down = if run.turned { run.origin.y - next.origin.y } else { next.origin.y - run.origin.y };
+            let lower = -1.0 < down;
             deeper && lower
         });
         below.is_none().then(|| text.clone())
@@ -188,17 +191,19 @@ fn gather(nodes: &[Node], blocks: &mut Vec<(Role, TextRun, String)>) {
     }
 }
 
-/// Every language, and one that is two letters in five longer than English.
-fn tongues() -> Vec<(Language, &'static Tongue, &'static str)> {
+/// Every language, and for standard text one that is two letters in five longer than English.
+fn tongues(text: TextSize) -> Vec<(Language, &'static Tongue, &'static str)> {
     let own = Language::ALL.map(|language| (language, Tongue::of(language), language.tag()));
-    own.into_iter().chain([(Language::En, Tongue::stretched(), "long")]).collect()
+    let long = (text == TextSize::Standard).then(|| (Language::En, Tongue::stretched(), "long"));
+    own.into_iter().chain(long).collect()
 }
 
-fn check(subject: &Subject, formats: &[PageFormat]) -> BTreeSet<String> {
+/// What is wrong in these formats and the languages of these tags.
+fn check(subject: &Subject, formats: &[PageFormat], tags: &[&str]) -> BTreeSet<String> {
     let mut wrong = BTreeSet::new();
     for &page in formats {
         for text in TextSize::ALL {
-            for (language, tongue, tag) in tongues() {
+            for (language, tongue, tag) in tongues(text).into_iter().filter(|(.., tag)| tags.contains(tag)) {
                 subject.check(&subject.edition(page, text, language, tag), tongue, &mut wrong);
             }
         }
@@ -214,17 +219,17 @@ fn told(wrong: BTreeSet<String>) {
 /// A whole book with all of its parts.
 #[test]
 fn every_sheet_of_the_demo_set_has_room_in_every_edition_and_language() {
-    told(check(&Subject::new("harbour-lights"), &FORMATS));
+    told(check(&Subject::new("harbour-lights"), &FORMATS, &["en", "de", "es", "fr", "long"]));
 }
 
-/// A page of every kind.
+/// A page of every kind, where there is the least room: in the longest languages, on the lowest sheets.
 #[test]
-fn a_page_of_every_kind_has_room_in_every_edition_and_language() {
-    told(check(&Subject::new("gallery"), &FORMATS));
+fn a_page_of_every_kind_has_room_where_there_is_least() {
+    told(check(&Subject::new("gallery"), &[PageFormat::Letter, PageFormat::Wide], &["de", "fr", "long"]));
 }
 
 /// Series, questions and dots of the long set, on the page with the least room.
 #[test]
 fn the_long_set_has_room_on_the_smallest_sheet() {
-    told(check(&Subject::new("tide-ladder"), &[PageFormat::Letter]));
+    told(check(&Subject::new("tide-ladder"), &[PageFormat::Letter], &["de", "long"]));
 }

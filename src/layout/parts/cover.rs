@@ -25,6 +25,8 @@ const LIGHTS: [(f64, f64, f64, f64); 5] = [
 /// Height of the water line below the middle, mm.
 const WATER: f64 = 8.0;
 
+/// Clear space above the title, as a share of the page; large text takes of it.
+const ABOVE_TITLE: f64 = 0.1;
 /// From the middle of the picture to the clear space above its highest light and below its last reflection, mm.
 const LIGHTS_ABOVE: f64 = 53.0;
 const LIGHTS_BELOW: f64 = 34.0;
@@ -34,7 +36,12 @@ pub(crate) fn drafts(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>) 
     composer.sheet = "cover".to_owned();
     let (set, safe) = (book.set, grid.safe);
     let width = if grid.beside { 112.0 } else { safe.width() };
-    let mut column = Column::new(Rect::new(safe.x0, safe.y0 + safe.height() * 0.1, safe.x0 + width, safe.y1));
+    let mut column = Column::new(Rect::new(
+        safe.x0,
+        safe.y0 + safe.height() * ABOVE_TITLE / composer.scale(),
+        safe.x0 + width,
+        safe.y1,
+    ));
     column.add(composer.lines(&set.title, &COVER_TITLE, width).role(Role::Heading(1)), 0.0);
     if let Some(summary) = &set.summary {
         column.add(composer.lines(summary, &SUMMARY, width * 0.85).role(Role::Paragraph), 4.0);

@@ -12,7 +12,8 @@ use crate::layout::sheet::{Face, Fill, Node, Role, Tone};
 use crate::layout::text::{Align, Style};
 use crate::optics::Viewer;
 use crate::solve::{self, SolvedFeature, Stand};
-use crate::units::{Mm, plain};
+use crate::spec::TextSize;
+use crate::units::{Mm, Pt, plain};
 
 /// Width of the first column of the table, mm.
 const HEAD: f64 = 30.0;
@@ -106,7 +107,12 @@ fn table(composer: &mut Composer<'_>, readings: &[Reading], viewer: &Viewer, wid
     let first = names.iter().map(|name| composer.widest_word(name, &bold) + CELL_PAD).fold(HEAD, f64::max);
     let share = (width - first) / readings.len() as f64;
     let widths: Vec<f64> = std::iter::once(first).chain(readings.iter().map(|_| share)).collect();
-    composer.table(&head, &rows, &widths, &CAPTION)
+    // The art leaves the table the height that it has in standard text, so large text has 13 pt here and not 16.
+    let text = std::mem::replace(&mut composer.text, TextSize::Standard);
+    let large = Style { size: Pt(13.0), leading: Mm(5.8), ..CAPTION };
+    let table = composer.table(&head, &rows, &widths, if text == TextSize::Large { &large } else { &CAPTION });
+    composer.text = text;
+    table
 }
 
 /// A ruler from the page on, with a band where the target should seem to stand.

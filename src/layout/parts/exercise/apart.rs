@@ -8,13 +8,14 @@ use kurbo::Rect;
 use crate::layout::Draft;
 use crate::layout::compose::{Composer, Piece};
 use crate::layout::flow::{Section, divided, stacked};
-use crate::layout::grid::{BODY, GUTTER, Grid, TITLE};
+use crate::layout::grid::{BODY, CAPTION, GUTTER, Grid, TITLE};
 use crate::layout::parts::answers::KeyAt;
 use crate::layout::parts::{WORDS, log, opening, sheet as sheet_of, text_columns, text_width, words};
 use crate::layout::sheet::{Face, Node};
 use crate::layout::text::{BASELINE_SHARE, Style};
+use crate::spec::TextSize;
 
-use super::text::{link, links, sections, stop_box};
+use super::text::{link, links, sections, stop_box, stop_box_in};
 use super::{ABOVE_ART, Head, Parts, head, neighbours, set_up, whole};
 
 /// Between the texts at the foot of a sheet, mm.
@@ -50,10 +51,18 @@ impl Apart {
     /// Sets a page on as many sheets as it takes.
     pub(super) fn new(composer: &mut Composer<'_>, parts: &Parts<'_>, key: Option<&KeyAt>) -> Self {
         let grid = parts.grid;
-        let stop = stop_box(composer, column(&grid).width());
+        let width = column(&grid).width();
         let way = way(composer, parts, WIDE).height;
-        let below = GAP + way + GAP + stop.height;
-        let (lines, head, grid) = placed(composer, parts, below);
+        let below = |stop: &Piece| GAP + way + GAP + stop.height;
+        let mut stop = stop_box(composer, width);
+        let known = composer.problems.len();
+        let (mut lines, mut head, mut grid) = placed(composer, parts, below(&stop));
+        if known < composer.problems.len() && composer.text == TextSize::Large {
+            // In large text the stop rule has 16 pt instead of 18 before anything is refused; its words sheet has 18.
+            composer.problems.truncate(known);
+            stop = stop_box_in(composer, &CAPTION, width);
+            (lines, head, grid) = placed(composer, parts, below(&stop));
+        }
         let foot = Foot::new(composer, parts, key);
         let areas = areas(composer, parts, &foot);
         composer.sheet = words_id(&parts.page().id);
@@ -234,7 +243,7 @@ impl Foot {
 
     /// With the clear space above it.
     fn height(&self) -> f64 {
-        2.0 * GAP + self.links.height + GAP + self.stop.height + GAP + self.log.height
+        1.5 * GAP + self.links.height + GAP + self.stop.height + GAP + self.log.height
     }
 
     /// The stop rule; on the last sheet links and log with it.

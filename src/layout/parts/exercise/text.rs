@@ -91,7 +91,12 @@ pub(super) fn link(
 
 /// The stop rule in its panel.
 pub(super) fn stop_box(composer: &mut Composer<'_>, width: f64) -> Piece {
+    stop_box_in(composer, &BODY, width)
+}
+
+/// The stop rule in its panel, in a style of its own.
+pub(super) fn stop_box_in(composer: &mut Composer<'_>, style: &Style, width: f64) -> Piece {
     let (name, rule) = (composer.say("page-stop-rule"), words::stop(composer.tongue));
-    let rule = composer.lead(&name, &rule, &BODY, inside(width));
+    let rule = composer.lead(&name, &rule, style, inside(width));
     composer.panel(rule, width)
 }

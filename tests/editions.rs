@@ -1,14 +1,17 @@
 //! Editions from others and from a matrix, and editions without the gated pages.
 
+use std::collections::BTreeMap;
 use std::fs;
-use std::path::Path;
+use std::num::NonZeroUsize;
+use std::path::{Path, PathBuf};
 
 use depthpress::bundle::inked::Inked;
 use depthpress::bundle::load::load;
 use depthpress::bundle::prepare::{Prepared, prepare};
+use depthpress::bundle::run::{Request, run};
 use depthpress::colour::Ground;
 use depthpress::diagnostics::render::{Paint, text};
-use depthpress::spec::{Answers, Edition, Hand, PageFormat, SetSpec, TextSize};
+use depthpress::spec::{Answers, Edition, Formats, Hand, PageFormat, SetSpec, TextSize};
 
 const HEAD: &str = r#"[set]
 id = "quay"
@@ -167,4 +170,35 @@ fn nothing_can_be_left_out_where_every_page_is_for_a_professional() {
     assert!(none.contains("edition `solo` leaves the gated pages out, and the set has no others"), "{none}");
     let base = problems("base = \"2 pd toward\"\n", dir.path());
     assert!(base.contains("`base` of `[viewer]` makes every page one"), "{base}");
+}
+
+/// Every file of a run with so many threads, by its path.
+fn made(set: &Prepared, jobs: usize) -> BTreeMap<PathBuf, Vec<u8>> {
+    let out = tempfile::tempdir().unwrap();
+    let formats = Formats { pdf: true, svg: true, png: false };
+    let request = Request {
+        out: out.path(),
+        editions: &[],
+        formats: Some(formats),
+        pages: None,
+        jobs: NonZeroUsize::new(jobs).unwrap(),
+        sharded: None,
+    };
+    let written = run(&[set.book().unwrap()], &request, &|_| ()).unwrap();
+    assert_eq!(written.iter().map(|edition| edition.edition.as_str()).collect::<Vec<_>>(), ids(set));
+    let files = written.iter().flat_map(|edition| edition.files.iter().map(|(name, _)| edition.folder.join(name)));
+    files.map(|path| (path.strip_prefix(out.path()).unwrap().to_owned(), fs::read(&path).unwrap())).collect()
+}
+
+/// With fewer editions than threads their pages are made in parallel, else the editions themselves.
+#[test]
+fn many_editions_are_the_same_bytes_on_any_number_of_threads() {
+    let matrix = "[[matrix]]\nfrom = \"a4\"\nid = \"{ground}-{gated}\"\nground = [\"white\", \"black\"]\n\
+                  gated = [\"in\", \"out\"]\n";
+    let set = set(&format!("{A4}{matrix}"));
+    let one = made(&set, 1);
+    assert!(5 * 10 < one.len(), "{}", one.len());
+    for jobs in [3, 8] {
+        assert!(made(&set, jobs) == one, "{jobs} threads");
+    }
 }

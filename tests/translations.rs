@@ -162,7 +162,10 @@ fn an_edition_has_the_words_of_its_translation() {
     let set = prepared(dir.path());
     let [en, de] = ["a4", "a4-de"].map(|edition| words(&set, edition));
     let all = |pages: &[(String, String)]| pages.iter().map(|(_, words)| words.as_str()).collect::<String>();
-    let ids = |pages: &[(String, String)]| pages.iter().map(|(id, _)| id.clone()).collect::<Vec<_>>();
+    // Where the words of a page are too long for it, they have a sheet of their own.
+    let ids = |pages: &[(String, String)]| {
+        pages.iter().map(|(id, _)| id.clone()).filter(|id| !id.ends_with("-words")).collect::<Vec<_>>()
+    };
     assert_eq!(ids(&en), ids(&de));
     for (english, german) in [("The Basin", "Das Hafenbecken"), ("Two rings", "Zwei Ringe"), ("The sign", "Das Schild")]
     {

@@ -144,7 +144,7 @@ const LIBRARIES: &[(&[&str], &[&str])] = &[
         ],
     ),
     (&["rayon"], &["bundle/run.rs", "bundle/readers.rs", "bundle/publish/mod.rs"]),
-    (&["std", "fs"], &["bundle/load.rs", "bundle/pictures.rs", "bundle/write.rs"]),
+    (&["std", "fs"], &["bundle/load.rs", "bundle/orphans.rs", "bundle/pictures.rs", "bundle/write.rs"]),
     (&["std", "env"], &["cli/console.rs", "main.rs"]),
     (&["std", "time"], &["cli/"]),
     (&["std", "process"], &["cli/mod.rs", "main.rs"]),

@@ -32,7 +32,7 @@ const SMALLEST: f64 = 8.5 * 25.4 / 72.0;
 fn planned(format: PageFormat, pages: usize, practice: Practice) -> Set {
     let mut set = Set::new(format, Answers::Turned, &vec![(10, 0); pages]);
     set.spec.plan = Some(Placed { value: practice, place: Place::start_of(FileId(0)) });
-    set.spec.back = Back::PLANNED.to_vec();
+    set.spec.back = vec![Back::Plan, Back::Log, Back::Professional, Back::Words];
     set
 }
 

@@ -60,8 +60,11 @@ fn gated_kinds_are_refused_without_a_gate_and_no_other_is() {
 
 #[test]
 fn a_gate_changes_no_page_of_a_set_without_gated_kinds() {
-    let without = prepare(load(&specs("harbour-lights")).unwrap(), None);
-    let dir = changed("harbour-lights", |text| text.replacen("[viewer]", &format!("{GATE}\n[viewer]"), 1));
+    let dir = tempfile::tempdir().unwrap();
+    crate::demo_set::copy_to(dir.path());
+    let without = prepare(load(dir.path()).unwrap(), None);
+    let gated = crate::demo_set::first_editions().replacen("[viewer]", &format!("{GATE}\n[viewer]"), 1);
+    fs::write(dir.path().join("set.toml"), gated).unwrap();
     let with = prepare(load(dir.path()).unwrap(), None);
     assert_eq!(with.set.as_ref().unwrap().gate.as_deref(), Some("the harbour clinic"));
     assert_eq!(without.set.as_ref().unwrap().gate, None);

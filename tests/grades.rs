@@ -150,11 +150,7 @@ fn the_demo_sets_rise() {
 #[test]
 fn the_demo_set_backwards_does_not_rise() {
     let dir = tempfile::tempdir().unwrap();
-    let demo = Path::new(env!("CARGO_MANIFEST_DIR")).join("specs/harbour-lights");
-    for entry in std::fs::read_dir(&demo).unwrap() {
-        let path = entry.unwrap().path();
-        std::fs::copy(&path, dir.path().join(path.file_name().unwrap())).unwrap();
-    }
+    crate::demo_set::copy_to(dir.path());
     let file = dir.path().join("set.toml");
     let text = std::fs::read_to_string(&file).unwrap();
     let turned = text.replace("\"pier-lamp.toml\"", "\"x\"").replace("\"boat-name.toml\"", "\"pier-lamp.toml\"");

@@ -5,7 +5,7 @@ use depthpress::bundle::inked::Inked;
 use depthpress::language::{Language, Tongue};
 use depthpress::layout::grid::Grid;
 use depthpress::layout::sheet::{Node, Role, Sheet, words};
-use depthpress::layout::{self, Book, LaidOut};
+use depthpress::layout::{self, Book, BookPage, LaidOut};
 use depthpress::render::png::{Scratch, png};
 use depthpress::spec::{Answers, Back, Front, Licence, PageFormat, Release, TextSize};
 use depthpress::units::Ppi;
@@ -217,7 +217,8 @@ fn the_glossary_is_in_order_in_every_language() {
             first.extend(paragraphs.filter(|words| words.contains(':')).map(|words| words.to_lowercase()));
         }
         assert!(25 <= first.len(), "{}: {}", language.tag(), first.len());
-        let unaccented = |words: &str| words.replace(['ä', 'á'], "a").replace(['é', 'è'], "e").replace('ú', "u");
+        let unaccented =
+            |words: &str| words.replace(['ä', 'á'], "a").replace(['é', 'è'], "e").replace('ú', "u").replace('ñ', "n");
         assert!(first.windows(2).all(|pair| unaccented(&pair[0]) < unaccented(&pair[1])), "{first:?}");
     }
 }
@@ -228,11 +229,105 @@ fn samples() {
     let folder = std::path::Path::new(env!("CARGO_TARGET_TMPDIR")).join("parts");
     std::fs::create_dir_all(&folder).unwrap();
     for language in [Language::En, Language::De] {
-        for (name, _, laid) in every_edition(Tongue::of(language)) {
+        let maps = FORMATS.into_iter().flat_map(|format| SIZES.map(|text| (format, text))).map(|(format, text)| {
+            let name = format!("{}-{}", format.name().replace(':', "x"), text.name());
+            (name, format, mapped(format, text, Tongue::of(language), 40).1)
+        });
+        let mut all = every_edition(Tongue::of(language));
+        all.extend(maps.map(|(name, format, laid)| {
+            let sheets = laid.sheets.into_iter().filter(|sheet| sheet.id.starts_with("map")).collect();
+            (name, format, LaidOut { sheets, ..laid })
+        }));
+        for (name, _, laid) in all {
             for sheet in &laid.sheets {
                 let bytes = png(sheet, Ppi(72), &mut Scratch::default()).unwrap();
                 std::fs::write(folder.join(format!("{}-{name}-{}.png", language.tag(), sheet.id)), bytes).unwrap();
             }
         }
     }
+}
+
+/// A book with its map, of so many pages.
+fn mapped(format: PageFormat, text: TextSize, tongue: &'static Tongue, pages: usize) -> (Set, LaidOut) {
+    let front = [&[Front::Cover, Front::Contents], &FRONT[..], &[Front::Map]].concat();
+    let mut set = set(format, text, &front, &BACK);
+    let asking = Set::new(format, Answers::None, &vec![(4, 0); pages]);
+    set.pages = asking.pages;
+    let edition = &set.spec.editions[0];
+    let Inked { plan, views } = &Inked::of(edition);
+    let strands = ["check", "toward", "away", "jump", "smooth", "depth"];
+    let own: Vec<_> = set
+        .pages
+        .iter()
+        .zip(0_u32..)
+        .map(|(own, index)| {
+            let strand = strands[(index as usize * 5 / pages.max(1)).min(5)];
+            BookPage { page: &own.page, solved: &own.features, strand, grade: Some(index % 10 + 1) }
+        })
+        .collect();
+    let book = Book { set: &set.spec, edition, plan, views, pages: &own, tongue };
+    let laid = layout::lay_out(&book).unwrap_or_else(|problems| panic!("{} {text:?}: {problems:?}", format.name()));
+    (set, laid)
+}
+
+/// Every link of some content: where it leads to, and its words.
+fn links(nodes: &[Node], found: &mut Vec<(String, String)>) {
+    for node in nodes {
+        match node {
+            Node::Group(Role::Link { target, .. }, inner) => found.push((target.clone(), words(inner))),
+            Node::Group(_, inner) => links(inner, found),
+            _ => {}
+        }
+    }
+}
+
+/// Every exercise page stands on the map once, with its own number, as a link; in any edition nothing overlaps.
+#[test]
+fn the_map_shows_every_page_with_its_number() {
+    for format in FORMATS {
+        for (text, tongue, pages) in [
+            (TextSize::Standard, Tongue::of(Language::De), 120),
+            (TextSize::Large, Tongue::of(Language::Fr), 30),
+            (TextSize::Large, Tongue::stretched(), 7),
+        ] {
+            let (set, laid) = mapped(format, text, tongue, pages);
+            let map = part(&laid, "map");
+            let mut found = Vec::new();
+            for sheet in &map {
+                check(sheet, format, &format!("{} {text:?}", format.name()));
+                links(&sheet.nodes, &mut found);
+            }
+            let targets: Vec<&str> = found.iter().map(|(target, _)| target.as_str()).collect();
+            let own: Vec<&str> = set.pages.iter().map(|page| page.page.id.as_str()).collect();
+            assert_eq!(targets, own);
+            for (target, words) in &found {
+                let sheet = laid.sheets.iter().find(|sheet| sheet.id == *target).unwrap();
+                assert_eq!(words.split_whitespace().next(), Some(sheet.number.to_string().as_str()), "{target}");
+            }
+        }
+    }
+}
+
+/// The contents list what comes after them, and a book may do without.
+#[test]
+fn a_book_may_have_its_cautions_before_its_contents_or_no_contents_at_all() {
+    let order = |front: &[Front]| {
+        let mut own = set(PageFormat::A4, TextSize::Standard, front, &BACK);
+        own.pages = Set::new(PageFormat::A4, Answers::None, &[(4, 0); 3]).pages;
+        let laid = own.lay_out();
+        for (sheet, number) in laid.sheets.iter().zip(1..) {
+            assert_eq!(sheet.number, number);
+        }
+        let asks = &own.pages[0].page.id;
+        let number = laid.sheets.iter().find(|sheet| sheet.id == *asks).unwrap().number;
+        (words_of(&laid, "contents"), laid.sheets.iter().map(|sheet| sheet.id.clone()).collect::<Vec<_>>(), number)
+    };
+    let checks = [Front::GlassesCheck, Front::GhostCheck, Front::ScaleCheck];
+    let (contents, ids, number) =
+        order(&[&[Front::Cover, Front::Cautions, Front::Contents], &checks[..], &[Front::Map]].concat());
+    assert_eq!(ids[..7], ["cover", "cautions", "contents", "glasses-check", "ghost-check", "scale-check", "map"]);
+    assert!(contents.contains("Check your glasses 4") && !contents.contains("Please read this first"), "{contents}");
+    assert!(contents.contains("Sea birds") && number == 8, "{contents}");
+    let (contents, ids, number) = order(&[&[Front::Cautions], &checks[..]].concat());
+    assert!(contents.is_empty() && ids[0] == "cautions" && number == 5, "{ids:?}");
 }

@@ -19,8 +19,7 @@ fn block(language: &str) -> String {
 
 /// The messages of a set with this one exercise, for the folder name `set`.
 fn messages(exercise: &str) -> String {
-    let demo = Path::new(env!("CARGO_MANIFEST_DIR")).join("specs/harbour-lights/set.toml");
-    let set = fs::read_to_string(demo).unwrap();
+    let set = crate::demo_set::first_editions();
     let (before, rest) = set.split_once("exercises = [").unwrap();
     let after = rest.split_once("]\n").unwrap().1;
     let folder = tempfile::tempdir().unwrap();

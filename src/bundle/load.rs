@@ -21,6 +21,7 @@ use crate::spec::set::{SetRead, read_set};
 use crate::spec::text::shown;
 use crate::spec::translation::Translation;
 
+use super::orphans::{self, Found};
 use super::pictures::{Folder, inside};
 use super::translate::{Listed, Translated, Work, orphan, unset, wanted};
 
@@ -87,13 +88,18 @@ pub fn load(path: &Path) -> Result<Loaded, LoadError> {
     let SetRead { mut set, exercises, series, gated, mut readers, translations, data } = loading.parse(own, read_set);
     loading.read_data(&mut set, &mut readers.list, &data);
     loading.read_readers(&mut readers);
-    let listed = loading.find_exercises(exercises, series);
+    let paths: Vec<String> = exercises.iter().map(|entry| entry.value.clone()).collect();
+    let (listed, series) = loading.find_exercises(exercises, series);
     let exercises = loading.read_exercises(&listed);
     let translated = loading.read_translations((own, set.as_ref()), &readers.list, &translations, &listed);
     if !gated {
         loading.diagnostics.extend(exercises.iter().filter_map(ungated));
     }
     loading.check_previews(set.as_ref(), &exercises);
+    if !loading.diagnostics.has_errors() {
+        let found = Found::below(&loading.home, paths.iter().chain(&loading.pictures.paths()));
+        loading.diagnostics.extend(orphans::check(&found, &series));
+    }
     let loaded = loading.into_loaded(set);
     Ok(Loaded { exercises, translated, readers: readers.list, ..loaded })
 }
@@ -153,8 +159,13 @@ impl Loading {
         }
     }
 
-    /// Reads the listed files in their order, each to be understood later; one that cannot be read leaves its problem.
-    fn find_exercises(&mut self, listed: Vec<Placed<String>>, series: BTreeMap<String, SeriesPart>) -> Vec<Listed> {
+    /// Reads the listed files in their order, each to be understood later; one that cannot be read leaves its problem. The
+    /// series come back with their levels counted.
+    fn find_exercises(
+        &mut self,
+        listed: Vec<Placed<String>>,
+        series: BTreeMap<String, SeriesPart>,
+    ) -> (Vec<Listed>, BTreeMap<String, SeriesPart>) {
         let mut stems = BTreeMap::new();
         let mut files = Vec::new();
         for entry in listed {
@@ -172,7 +183,7 @@ impl Loading {
             listed.plan = plan.clone();
             self.go_on(listed.file, &mut plan);
         }
-        files
+        (files, plan.series)
     }
 
     /// The exercises of these files; each broken one leaves its problems and no exercise.

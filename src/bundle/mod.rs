@@ -18,6 +18,7 @@ pub mod inked;
 pub mod issue;
 pub mod json;
 pub mod load;
+mod orphans;
 pub mod pictures;
 mod planned;
 pub mod prepare;

@@ -21,7 +21,7 @@ use crate::spec::readers::ReaderSpec;
 use crate::spec::{Edition, MediumSource, SetSpec};
 use crate::units::{Mm, Ppi, plain};
 
-use super::inked::Inked;
+use super::inked::{Inked, has_same_inks};
 use super::issue::{self, Told};
 use super::load::Loaded;
 use super::planned;
@@ -279,7 +279,7 @@ fn lint_pages(
     texts.extend(
         exercises.iter().zip(&first_pages).flat_map(|(exercise, page)| exercise_texts(exercise, page, set.language)),
     );
-    let editions: Vec<_> = set.editions.iter().zip(inked).map(|(edition, inked)| painted(edition, inked)).collect();
+    let editions = unlike(set).map(|index| painted(&set.editions[index], &inked[index])).collect::<Vec<_>>();
     let input = lint::Input {
         viewer: &set.viewer,
         near_point: set.known.near_point,
@@ -297,6 +297,13 @@ fn lint_pages(
         }
         push_once(diagnostics, finding.diagnostic);
     }
+}
+
+/// The editions whose inks differ from those of all before them: what is found of the others is the same.
+fn unlike(set: &SetSpec) -> impl Iterator<Item = usize> {
+    let all = &set.editions;
+    let same = |one: &Edition, other: &Edition| has_same_inks(one, other) && one.colour == other.colour;
+    (0..all.len()).filter(move |&index| all[..index].iter().all(|before| !same(before, &all[index])))
 }
 
 /// The inks of an edition, for the checks.

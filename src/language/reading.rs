@@ -230,6 +230,7 @@ mod tests {
         "front",
         "checks",
         "parts",
+        "back",
     ];
 
     /// The built-in sentences of a language, a line each, with a common noun for what a message leaves open.

@@ -49,6 +49,12 @@ impl Section {
     pub fn new(heading: Piece, body: impl IntoIterator<Item = Piece>) -> Self {
         Self { heading, body: body.into_iter().collect() }
     }
+
+    /// Its height in one column, mm.
+    pub fn height(&self) -> f64 {
+        let heights = heights_of(self);
+        heights.iter().map(|(gap, height)| gap + height).sum::<f64>() - heights.first().map_or(0.0, |(gap, _)| *gap)
+    }
 }
 
 /// A piece with the gap above it, which the first piece of a column does not take. Those of one block stay together.

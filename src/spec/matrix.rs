@@ -33,8 +33,8 @@ const ID: Field = Field::required(
     "id",
     Takes::Text(120),
     "The pattern of the names of the editions, such as `\"{page}-{ground}-{glasses}\"`: each `{…}` is a list of this \
-     matrix and gives its word, in small letters; `16:9` is `wide`, and glasses are left, then right: `cyan-red`. A list \
-     with more than one word must stand in the pattern.",
+     matrix and gives its word, in small letters; `16:9` is `wide`, and glasses are left, then right: `cyan-red`. No two \
+     names may be the same.",
 );
 
 /// What may differ between the editions of a matrix; the last changes first.

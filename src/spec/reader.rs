@@ -67,6 +67,8 @@ pub struct SeriesPart {
     pub first: u32,
     /// All its levels; 0 while they are still counted.
     pub of: u32,
+    /// Its `[[series]]` header.
+    pub place: Place,
 }
 
 /// The turn of a ramp.

@@ -37,7 +37,11 @@ pub const SET: TableSpec = TableSpec {
         Field::optional("author", Takes::Text(120), "Who made the set, for the cover."),
         Field::required("version", Takes::Version, "Version of the set, printed on every page."),
         Field::required("date", Takes::Date, "The only date that is ever printed. It must exist in the calendar."),
-        Field::required("language", Takes::Choice(&Language::TAGS), "Language of the built-in words."),
+        Field::required(
+            "language",
+            Takes::Choice(&Language::TAGS),
+            "The language that the set is written in, and that of the words that come with the program.",
+        ),
         Field::required(
             "exercises",
             Takes::List { of: &Takes::File, min: 1, max: 300 },
@@ -208,8 +212,14 @@ fn read_series(reader: &mut Reader<'_>, document: &Document<'_>) -> Option<BTree
         let curve = table.one_of(reader, "curve", &["even", "geometric", "difficulty"]);
         match (id, from, to, curve) {
             (Some(id), Some(from), Some(to), Some(curve)) => {
-                let part =
-                    SeriesPart { from: quoted(&from), to: quoted(&to), curve: curve.to_owned(), first: 0, of: 0 };
+                let part = SeriesPart {
+                    from: quoted(&from),
+                    to: quoted(&to),
+                    curve: curve.to_owned(),
+                    first: 0,
+                    of: 0,
+                    place: table.place(),
+                };
                 series.insert(id, part);
             }
             _ => fine = false,

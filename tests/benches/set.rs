@@ -43,7 +43,8 @@ fn run(out: &Path, format: &str, jobs: usize) -> (f64, f64) {
     let (cpu, start) = (children_ms(), Instant::now());
     let status = Command::new(env!("CARGO_BIN_EXE_depthpress"))
         .current_dir(env!("CARGO_MANIFEST_DIR"))
-        .args(["--quiet", "render", "--format", format, "--jobs", &jobs.to_string(), "--out"])
+        .args(["--quiet", "render", "--format", format, "--jobs", &jobs.to_string()])
+        .args(["--edition", "a4", "--edition", "letter", "--edition", "screen", "--out"])
         .arg(out)
         .stdout(Stdio::null())
         .status()

@@ -54,11 +54,6 @@ pub(super) struct Edition {
     _home: TempDir,
 }
 
-/// The demo set.
-pub(super) fn demo() -> PathBuf {
-    Path::new(env!("CARGO_MANIFEST_DIR")).join("specs").join("harbour-lights")
-}
-
 impl Wanted {
     fn colours(&self) -> [&'static str; 2] {
         match self.left {
@@ -72,10 +67,7 @@ impl Wanted {
         let home = TempDir::new().unwrap();
         let set = home.path().join("set");
         fs::create_dir(&set).unwrap();
-        for entry in fs::read_dir(demo()).unwrap() {
-            let entry = entry.unwrap();
-            fs::copy(entry.path(), set.join(entry.file_name())).unwrap();
-        }
+        crate::demo_set::copy_to(&set);
         let text = fs::read_to_string(set.join("set.toml")).unwrap();
         let (before, _) = text.split_once("[[edition]]").unwrap();
         let (Self { id, page, ground, .. }, [left, right]) = (self, self.colours());

@@ -94,6 +94,8 @@ pub struct Comparison {
     pub new: Head,
     /// The weightiest difference; null where there is none.
     pub class: Option<Class>,
+    /// The first edition of the new set that the old one has too; words and pictures show its pages.
+    pub edition: Option<String>,
     /// Facts of the whole set.
     pub set: Vec<Change>,
     /// Editions.
@@ -115,7 +117,9 @@ pub fn compare(old: &SetFacts, new: &SetFacts) -> Comparison {
     let classes = set.iter().map(|c| c.class).chain(editions.iter().map(|e| e.class));
     let class = classes.chain(pages.iter().map(|p| p.class)).max();
     let renumbered = renumbered(old, new);
-    Comparison { old: old.head.clone(), new: new.head.clone(), class, set, editions, pages, renumbered }
+    let known = |edition: &&Item| old.editions.iter().any(|before| before.id == edition.id);
+    let edition = new.editions.iter().find(known).map(|edition| edition.id.clone());
+    Comparison { old: old.head.clone(), new: new.head.clone(), class, edition, set, editions, pages, renumbered }
 }
 
 /// The facts that differ, by name.

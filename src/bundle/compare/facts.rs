@@ -243,18 +243,17 @@ fn of_page(book: &Book<'_>, solved: &SolvedPage, numbers: BTreeMap<String, u32>)
     }
 }
 
-/// A page in the other languages: words and answers, and of what stands on it what is not as in `own`.
+/// A page in the other languages: words and answers, and what stands on it otherwise than in `own`.
 fn elsewhere(book: &Book<'_>, id: &str, own: &[Item]) -> Languages {
     let of = |told: &Told| {
         let solved = told.pages.iter().find(|page| page.page.id == id)?;
         let page = &solved.page;
-        let other = |item: &Item| !own.contains(item);
-        let art = solved.features.iter().flat_map(of_feature).filter(other);
         let questions = page.quiz.iter().flat_map(|quiz| &quiz.questions);
+        let art: Vec<Item> = solved.features.iter().flat_map(of_feature).collect();
         let tree = json!({
             "title": page.title,
             "words": of_words(&page.words),
-            "art": art.map(|item| (item.id, json!(item.facts))).collect::<Map<String, Value>>(),
+            "art": otherwise(own, &art),
             "questions": questions
                 .map(|question| (question.id.clone(), json!({ "choices": question.choices, "answer": question.answer })))
                 .collect::<Map<String, Value>>(),
@@ -262,6 +261,22 @@ fn elsewhere(book: &Book<'_>, id: &str, own: &[Item]) -> Languages {
         Some(in_language(&told.set, &tree))
     };
     book.others.iter().filter_map(of).collect()
+}
+
+/// The facts of the art in another language that are not as in the set's own, under the ids that it has there: ids come from
+/// labels, and labels are translated.
+fn otherwise(own: &[Item], art: &[Item]) -> Map<String, Value> {
+    let nothing = Facts::new();
+    let alike = own.len() == art.len();
+    let pairs = art.iter().zip(0..).map(|(item, index)| match own.get(index).filter(|_| alike) {
+        Some(same) => (&same.id, &same.facts, &item.facts),
+        None => (&item.id, &nothing, &item.facts),
+    });
+    let differing = pairs.map(|(id, own, facts)| {
+        let other = facts.iter().filter(|(name, value)| own.get(*name) != Some(*value));
+        (id.clone(), other.map(|(name, value)| (name.clone(), value.clone())).collect::<Map<String, Value>>().into())
+    });
+    differing.collect()
 }
 
 fn of_words(words: &Words) -> Value {
@@ -385,6 +400,19 @@ fn gather(before: &str, map: &Map<String, Value>, facts: &mut Facts) {
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    #[test]
+    fn art_in_another_language_is_told_where_it_is_other_art() {
+        let item = |id: &str, shape: &str| Item {
+            id: id.to_owned(),
+            facts: Facts::from([("shape".to_owned(), shape.into()), ("parallax_mm".to_owned(), json!(-8.0))]),
+        };
+        let own = [item("near", "ring"), item("word", "word `boat`")];
+        let found = otherwise(&own, &[item("nah", "ring"), item("wort", "word `Boot`")]);
+        assert_eq!(Value::Object(found), json!({ "near": {}, "word": { "shape": "word `Boot`" } }));
+        let found = otherwise(&own, &[item("nah", "ring")]);
+        assert_eq!(Value::Object(found), json!({ "nah": { "shape": "ring", "parallax_mm": -8.0 } }));
+    }
 
     #[test]
     fn a_tree_is_told_by_names_with_points() {

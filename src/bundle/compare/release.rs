@@ -37,7 +37,8 @@ pub fn sentences(comparison: &Comparison) -> Vec<String> {
         };
         told(&edition_title(edition), &parts)
     });
-    let pages = comparison.pages.iter().map(|page| told(&page_title(page, Markup::Plain), &page_parts(page)));
+    let edition = comparison.edition.as_deref();
+    let pages = comparison.pages.iter().map(|page| told(&page_title(page, edition, Markup::Plain), &page_parts(page)));
     let mut sentences: Vec<String> = set.into_iter().chain(editions).chain(pages).collect();
     if MOST < sentences.len() {
         let more = sentences.len() + 1 - MOST;

@@ -63,10 +63,10 @@ fn entries(comparison: &Comparison, class: Class, markup: Markup) -> Vec<Entry> 
             Happened::Added | Happened::Removed => Vec::new(),
         },
     });
-    let pages = comparison
-        .pages
-        .iter()
-        .map(|page| Entry { title: page_title(page, markup), lines: page_lines(page, class, markup) });
+    let pages = comparison.pages.iter().map(|page| Entry {
+        title: page_title(page, comparison.edition.as_deref(), markup),
+        lines: page_lines(page, class, markup),
+    });
     std::iter::once(set).chain(editions).chain(pages).filter(|entry| !entry.lines.is_empty()).collect()
 }
 
@@ -75,38 +75,24 @@ pub(super) fn edition_title(edition: &ItemChange) -> String {
     format!("Edition `{}`", edition.id)
 }
 
-/// "Page 16 (was 15): Mooring rings (`mooring-rings-2`)".
-pub(super) fn page_title(page: &PageChange, markup: Markup) -> String {
+/// "Page 16 (was 15): Mooring rings (`mooring-rings-2`)". Where editions number it otherwise, the number is that in `edition`,
+/// which is then named.
+pub(super) fn page_title(page: &PageChange, edition: Option<&str>, markup: Markup) -> String {
     let title = written(&page.title, markup);
-    let numbers = page_numbers(page);
-    let place = if numbers.is_empty() { "Page".to_owned() } else { numbers };
-    format!("{place}: {title} (`{}`)", page.id)
+    format!("{}: {title} (`{}`)", page_number(page, edition), page.id)
 }
 
-/// "Page 16 (was 15)", with the editions where they differ.
-fn page_numbers(page: &PageChange) -> String {
-    let mut groups: Vec<([Option<u32>; 2], Vec<String>)> = Vec::new();
-    for (edition, pair) in &page.numbers {
-        let edition = format!("`{edition}`");
-        match groups.iter_mut().find(|(known, _)| known == pair) {
-            Some((_, editions)) => editions.push(edition),
-            None => groups.push((*pair, vec![edition])),
-        }
-    }
-    let alone = groups.len() == 1;
-    let group = |(pair, editions): &([Option<u32>; 2], Vec<String>)| {
-        let place = match pair {
-            [Some(old), Some(new)] if old == new => format!("page {new}"),
-            [Some(old), Some(new)] => format!("page {new} (was {old})"),
-            [None, Some(new)] => format!("page {new} (new)"),
-            [Some(old), None] => format!("page {old} of the old edition"),
-            [None, None] => "no page".to_owned(),
-        };
-        if alone { place } else { format!("{place} in {}", editions.join(", ")) }
+fn page_number(page: &PageChange, edition: Option<&str>) -> String {
+    let known = edition.and_then(|edition| page.numbers.get_key_value(edition));
+    let Some((edition, pair)) = known.or_else(|| page.numbers.first_key_value()) else { return "Page".to_owned() };
+    let place = match pair {
+        [Some(old), Some(new)] if old == new => format!("Page {new}"),
+        [Some(old), Some(new)] => format!("Page {new} (was {old})"),
+        [None, Some(new)] => format!("Page {new} (new)"),
+        [Some(old), None] => format!("Page {old} of the old edition"),
+        [None, None] => return "Page".to_owned(),
     };
-    let place = groups.iter().map(group).collect::<Vec<_>>().join("; ");
-    let mut letters = place.chars();
-    letters.next().map_or(String::new(), |first| first.to_uppercase().chain(letters).collect())
+    if page.numbers.values().all(|other| other == pair) { place } else { format!("{place} in `{edition}`") }
 }
 
 fn page_lines(page: &PageChange, class: Class, markup: Markup) -> Vec<String> {

@@ -37,11 +37,11 @@ thing-numbered = { $thing } { $number }
 
 picture-eyes = Linkes Auge: { $left }. Rechtes Auge: { $right }. Beide Augen zusammen: { $together }.
 picture-same = dieselben Formen
-picture-same-moved = dieselben Formen, um ihre Tiefe zur Seite verschoben,
+picture-same-moved = dieselben um ihre Tiefe seitlich verschobenen Formen
 picture-line = eine Linie, die { $depths } verläuft
 picture-line-flat = eine Linie auf der Seite
-picture-stand = { $name } { $demand }, { $place } von den Augen
-picture-stand-base = { $name } { $demand }
+picture-stand = { $name }: { $demand }, { $place } von den Augen
+picture-stand-base = { $name }: { $demand }
 picture-lines = Linien, die in die Tiefe laufen
 picture-trail = eine Spur
 picture-trail-beads = { $count ->

@@ -2,7 +2,7 @@
 
 # Wege mit Stationen.
 steps-number-one = Schauen Sie auf Nummer 1, bis sie einfach und klar ist.
-steps-see-stop = Die Station, auf die Sie schauen, ist einfach. Die anderen können noch doppelt sein: Das ist in Ordnung.
+steps-see-stop = Die Station, auf die Sie schauen, ist einfach. Andere können doppelt sein: Das ist in Ordnung.
 
 tour-goal = Wandern Sie mit den Augen rund um die Seite und sehen Sie jede Station einfach, so oft es in Ruhe geht.
 tour-setup = Legen Sie eine Uhr bereit.

@@ -2,7 +2,7 @@
 
 # Parcours avec des étapes.
 steps-number-one = Regardez le numéro 1 jusqu’à ce qu’il soit simple et net.
-steps-see-stop = L’étape que vous regardez est simple. Les autres peuvent encore être doubles : ce n’est pas grave.
+steps-see-stop = L’étape que vous regardez est simple. Les autres peuvent être doubles : ce n’est pas grave.
 
 tour-goal = Faites le tour de la page et voyez simple à chaque étape, aussi souvent que possible sans vous presser.
 tour-setup = Ayez une montre à portée de main.

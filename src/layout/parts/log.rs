@@ -25,6 +25,8 @@ const LETTER: f64 = 2.6;
 const NOTES: [(&str, f64); 2] = [("log-date", 24.0), ("log-comfort", 22.0)];
 /// From the edge of a box to its label, mm.
 const INSET: f64 = 0.8;
+/// Room for the blank after a label, mm.
+const BLANK: f64 = 1.0;
 /// The fields of a page without questions, each with the share of its box in what the labels leave.
 const FIELDS: [(&str, f64); 5] =
     [("log-date", 2.4), ("log-minutes", 1.2), ("log-single", 0.8), ("log-marks", 0.8), ("log-comfort", 1.2)];
@@ -44,7 +46,7 @@ pub(super) fn boxes(
     let scale = composer.scale();
     let notes = NOTES.map(|(id, width)| {
         let label = composer.say(id);
-        let needs = composer.width_of(&label, &SMALL) + 2.0 * INSET;
+        let needs = composer.width_of(&label, &SMALL) + 2.0 * INSET + BLANK * scale;
         (label, needs.max(width))
     });
     let beside: f64 = notes.iter().map(|(_, width)| width + GAP).sum();
@@ -160,13 +162,13 @@ fn unit(fields: &[Field], width: f64) -> f64 {
 
 fn row(composer: &mut Composer<'_>, hand: Hand, fields: &[Field], width: f64) -> Piece {
     let unit = unit(fields, width);
-    let height = ROW * composer.scale();
+    let (height, blank) = (ROW * composer.scale(), BLANK * composer.scale());
     let (mut x, mut text, mut boxes) = (0.0, Vec::new(), Vec::new());
     for Field { label, needs, share } in fields {
         let own = unit * share;
         let (label_x, box_x) = if hand == Hand::Left { (x + own + BESIDE, x) } else { (x, x + needs + BESIDE) };
         // The blank keeps the labels apart for those who hear the page.
-        let label = composer.lines(&format!("{label} "), &CAPTION, needs + 1.0);
+        let label = composer.lines(&format!("{label} "), &CAPTION, needs + blank);
         let below = (height - label.height) / 2.0;
         text.extend(label.moved(label_x, below).nodes);
         boxes.push(outline_box(Rect::from_origin_size((box_x, 0.2), (own, height - 0.6))));

@@ -163,11 +163,10 @@ fn fitted(composer: &mut Composer<'_>, columns: &[Column], width: f64) -> Option
         table.push((head, meant, cell, needs));
     }
     let spare = width - table.iter().map(|(.., needs)| needs).sum::<f64>();
-    let wanted: f64 = table.iter().map(|(_, meant, _, needs)| (meant - needs).max(0.0)).sum();
-    let own = |meant: f64, needs: f64| {
-        let share = if wanted == 0.0 { 1.0 / columns.len() as f64 } else { (meant - needs).max(0.0) / wanted };
-        needs + spare * share
-    };
+    // A table of some of the columns has room for all to grow.
+    let wish = |meant: f64, needs: f64| if columns.len() == COLUMNS.len() { (meant - needs).max(0.0) } else { meant };
+    let wanted: f64 = table.iter().map(|(_, meant, _, needs)| wish(*meant, *needs)).sum();
+    let own = |meant: f64, needs: f64| needs + spare * wish(meant, needs) / wanted.max(f64::MIN_POSITIVE);
     let widened = table.into_iter().map(|(head, meant, cell, needs)| (head, own(meant, needs), cell));
     (0.0 <= spare).then(|| widened.collect())
 }

@@ -60,8 +60,9 @@ fn section(composer: &mut Composer<'_>, book: &Book<'_>, run: RangeInclusive<usi
     let mut body = vec![goal, set_up];
     for part in exercise::sections(composer, &page.words, width, 3) {
         let mut pieces = part.body.into_iter();
-        // The name of a part stays with the first of its words.
-        let mut first = part.heading;
+        // The name of a part stands clear of what is above it and stays with the first of its words.
+        let mut first = Piece { height: 1.4, nodes: Vec::new() };
+        first.stack(part.heading, 0.0);
         if let Some(piece) = pieces.next() {
             first.stack(piece, 0.4);
         }

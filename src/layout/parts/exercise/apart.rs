@@ -7,11 +7,12 @@ use kurbo::Rect;
 
 use crate::layout::Draft;
 use crate::layout::compose::{Composer, Piece};
-use crate::layout::flow::{Section, divided};
-use crate::layout::grid::Grid;
+use crate::layout::flow::{Section, divided, stacked};
+use crate::layout::grid::{BODY, GUTTER, Grid, TITLE};
 use crate::layout::parts::answers::KeyAt;
 use crate::layout::parts::{WORDS, log, opening, sheet as sheet_of, text_columns, text_width, words};
-use crate::layout::sheet::Node;
+use crate::layout::sheet::{Face, Node};
+use crate::layout::text::{BASELINE_SHARE, Style};
 
 use super::text::{link, links, sections, stop_box};
 use super::{ABOVE_ART, Head, Parts, head, neighbours, set_up, whole};
@@ -52,15 +53,24 @@ impl Apart {
         let stop = stop_box(composer, column(&grid).width());
         let way = way(composer, parts, WIDE).height;
         let below = GAP + way + GAP + stop.height;
-        let (head, grid) = placed(composer, parts, below);
+        let (lines, head, grid) = placed(composer, parts, below);
         let foot = Foot::new(composer, parts, key);
         let areas = areas(composer, parts, &foot);
-        let width = text_width(composer, &grid);
-        let goal = composer.paragraph(&parts.page().words.goal, width);
-        let first = Section::new(Piece::default(), [goal, set_up(composer, parts.book, parts.page(), width)]);
-        let rest = sections(composer, &parts.page().words, width, 2);
         composer.sheet = words_id(&parts.page().id);
-        let words = divided(composer, &areas, std::iter::once(first).chain(rest).collect());
+        let known = composer.problems.len();
+        let all = texts(composer, parts, true);
+        let mut words = divided(composer, &areas, all);
+        if 1 < words.len() && lines == Head::Full {
+            // Goal and set-up stand beside the art: without them here one sheet may do.
+            composer.problems.truncate(known);
+            let fewer = texts(composer, parts, false);
+            words = divided(composer, &areas, fewer);
+        }
+        if 1 < words.len() {
+            composer.problems.truncate(known);
+            let all = unbroken(texts(composer, parts, true), &areas);
+            words = divided(composer, &areas, all);
+        }
         Self { grid, head, stop, words, foot }
     }
 
@@ -97,6 +107,26 @@ impl Apart {
     }
 }
 
+/// The sections of the words, with goal and set-up above them or without.
+fn texts(composer: &mut Composer<'_>, parts: &Parts<'_>, is_whole: bool) -> Vec<Section> {
+    let (page, width) = (parts.page(), text_width(composer, &parts.grid));
+    let first = is_whole.then(|| {
+        let goal = composer.paragraph(&page.words.goal, width);
+        Section::new(Piece::default(), [goal, set_up(composer, parts.book, page, width)])
+    });
+    first.into_iter().chain(sections(composer, &page.words, width, 2)).collect()
+}
+
+/// The sections for several sheets: each as a whole, where every one of them fits in a column, so that no sheet has but a
+/// line.
+fn unbroken(sections: Vec<Section>, areas: &[Rect]) -> Vec<Section> {
+    let room = areas.iter().map(Rect::height).fold(f64::INFINITY, f64::min);
+    if sections.iter().any(|section| room < section.height()) {
+        return sections;
+    }
+    sections.into_iter().map(|section| Section::new(Piece::default(), [stacked(section)])).collect()
+}
+
 /// The text column of the art sheet.
 fn column(grid: &Grid) -> Rect {
     if grid.beside { whole::beside(grid) } else { grid.safe }
@@ -104,7 +134,7 @@ fn column(grid: &Grid) -> Rect {
 
 /// The head of the art sheet with as much of it as fits, and the grid with the art in the middle of what is left; `below`
 /// is the height of the texts at the foot.
-fn placed(composer: &mut Composer<'_>, parts: &Parts<'_>, below: f64) -> (Piece, Grid) {
+fn placed(composer: &mut Composer<'_>, parts: &Parts<'_>, below: f64) -> (Head, Piece, Grid) {
     let grid = parts.grid;
     let (top, bottom, figure) = (grid.safe.y0, parts.bottom(), parts.figure_height());
     let width = column(&grid).width();
@@ -118,41 +148,49 @@ fn placed(composer: &mut Composer<'_>, parts: &Parts<'_>, below: f64) -> (Piece,
             bottom - top - below - head.height - ABOVE_ART - figure
         };
         let fits = 0.0 <= free;
-        tried.push((head, free));
+        tried.push((lines, head, free));
         if fits {
             break;
         }
     }
-    let (head, free) = tried.pop().unwrap_or_default();
+    let (lines, head, free) = tried.pop().unwrap_or((Head::Bare, Piece::default(), 0.0));
     if free < 0.0 {
         let message = format!("its art and what stands around it are {:.1} mm higher than the page", -free);
         composer.problem(message, "shorten `title`");
     }
     let above = if grid.beside { (bottom - top - figure) / 2.0 } else { head.height + ABOVE_ART + free.max(0.0) / 2.0 };
-    (head, grid.lowered(top + above.max(0.0) - grid.art.y0))
+    (lines, head, grid.lowered(top + above.max(0.0) - grid.art.y0))
 }
 
 /// Where the words stand.
 fn way(composer: &mut Composer<'_>, parts: &Parts<'_>, number: usize) -> Piece {
     let target = words_id(&parts.page().id);
-    numbered(composer, "page-words-at", number, &target, column(&parts.grid).width())
-}
-
-/// A name, and a link to the page of this number.
-fn numbered(composer: &mut Composer<'_>, name: &str, number: usize, target: &str, width: f64) -> Piece {
-    let name = composer.say(name);
+    let name = composer.say("page-words-at");
     let page = composer.tell("page-number", &[("n", number.to_string().into())]);
-    link(composer, (&name, &page), Some(target), width)
+    link(composer, (&name, &page), Some(&target), column(&parts.grid).width())
 }
 
-/// The title of a sheet of words, with the way to its picture; and the height at which its text may start.
+/// The title of a sheet of words, with the way to its picture at the end of the line or below it; and the height at which
+/// its text may start.
 fn top(composer: &mut Composer<'_>, parts: &Parts<'_>, number: usize) -> (Vec<Node>, f64) {
     let title = title(composer, parts);
+    let safe = parts.grid.safe;
     let (mut nodes, top) = opening(composer, &parts.grid, &title, "");
-    let way = numbered(composer, "page-picture-at", number, &parts.page().id, parts.grid.safe.width());
-    let height = way.height;
-    nodes.extend(way.moved(parts.grid.safe.x0, top - TO_TITLE).nodes);
-    (nodes, top - TO_TITLE + height + GAP)
+    let name = composer.say("page-picture-at");
+    let page = composer.tell("page-number", &[("n", number.to_string().into())]);
+    let bold = Style { face: Face::Bold, ..BODY };
+    let own = composer.width_of(&format!("{name} {page}"), &bold);
+    let is_beside = composer.width_of(&title, &TITLE) + GUTTER + own <= safe.width();
+    let way = link(composer, (&name, &page), Some(&parts.page().id), own);
+    if is_beside {
+        // On the line of the title.
+        let down = (composer.leading(&TITLE) - composer.leading(&BODY)) * BASELINE_SHARE;
+        nodes.extend(way.moved(safe.x1 - own, safe.y0 + down).nodes);
+        return (nodes, top);
+    }
+    let below = top - TO_TITLE + way.height + GAP;
+    nodes.extend(way.moved(safe.x0, top - TO_TITLE).nodes);
+    (nodes, below)
 }
 
 /// How much closer the way to the picture stands to the title than text does, mm.

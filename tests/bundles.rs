@@ -495,18 +495,37 @@ fn one_edition_alone_makes_a_bundle_with_previews_of_the_first() {
     }
 }
 
+/// The author's words for an edition in English of a set in French.
+const ENGLISH: &str = r#"[set]
+title = "The slipway"
+
+[licence]
+text = "Print as many copies as you like for your own home."
+credits = ["Drawings: the harbour club"]
+
+[release]
+"1.2.0" = ["The gull came in."]
+"1.1.0" = ["A bollard was put right."]
+
+[exercise.tide-post]
+title = "Tide post"
+"#;
+
 #[test]
 fn texts_are_in_the_language_of_the_set() {
     let yard = Yard::new();
     yard.change("slipway/set.toml", "language = \"en\"", "language = \"fr\"");
     yard.change("slipway/set.toml", ", \"bollard.toml\", \"gull.toml\", \"odd.toml\"", "");
     yard.change("slipway/set.toml", "formats = [\"png\"]", "formats = [\"pdf\"]\nlanguage = \"en\"");
+    yard.change("slipway/set.toml", "[licence]", "[[translation]]\nlanguage = \"en\"\nfile = \"en.toml\"\n\n[licence]");
+    fs::write(yard.path("slipway/en.toml"), ENGLISH).unwrap();
     let tree = yard.bundle();
     let readme = text(&tree, "README.txt");
     assert!(readme.contains("cyan devant l’œil gauche") && readme.contains("editions/ÉDITION/"), "{readme}");
     // And for an edition in another language once more in that.
     let other = text(&tree, "README-en.txt");
-    assert!(other.contains("cyan before the left eye"), "{other}");
+    assert!(other.starts_with("The slipway\n") && other.contains("cyan before the left eye"), "{other}");
+    assert!(tree.contains_key("spec/en.toml"));
     let archive = |name: &str| zip::ZipArchive::new(std::io::Cursor::new(tree[name].clone())).unwrap();
     let has = |zip: &str, name: &str| archive(&format!("{zip}.zip")).index_for_name(&format!("{zip}/{name}")).is_some();
     assert!(has("slipway-1.2.0-screen", "README-en.txt") && !has("slipway-1.2.0-screen", "README.txt"));

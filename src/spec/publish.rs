@@ -14,9 +14,9 @@ use super::text::shown;
 use super::{Edition, unique};
 
 /// The fewest pages that a bundle previews, where the set has so many. Design choice.
-pub const FEWEST_PREVIEWS: usize = 3;
+pub const FEWEST_PREVIEWS: u32 = 3;
 /// The most pages that a bundle previews. Design choice: a look, not the book.
-pub const MOST_PREVIEWS: usize = 6;
+pub const MOST_PREVIEWS: u32 = 6;
 
 /// `[publish]`.
 pub const PUBLISH: TableSpec = TableSpec {
@@ -25,7 +25,7 @@ pub const PUBLISH: TableSpec = TableSpec {
     groups: &[&[
         Field::optional(
             "previews",
-            Takes::List { of: &Takes::Text(80), min: 1, max: MOST_PREVIEWS as u32 },
+            Takes::List { of: &Takes::Text(80), min: 1, max: MOST_PREVIEWS },
             "The ids of the exercise pages to preview, such as `mooring-rings-2`. Left out: 3 to 6 pages, as many from each \
              strand as can be.",
         ),

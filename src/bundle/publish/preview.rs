@@ -60,7 +60,7 @@ pub const CONTACT_SHEET: &str = "contact-sheet.png";
 
 /// The ids of the exercise pages to preview, in the order of the book: those asked for, or some from each strand. The error is
 /// about one that the edition leaves out.
-fn chosen<'a>(issue: &Issue<'a>, edition: &Edition) -> Result<Vec<&'a str>, Diagnostic> {
+fn chosen<'a>(issue: &Issue<'a>, edition: &Edition) -> Result<Vec<&'a str>, Box<Diagnostic>> {
     let asked = &issue.set.publish.previews;
     if asked.is_empty() {
         let strands: Vec<&str> = issue.pages.iter().map(|page| page.strand).collect();
@@ -68,9 +68,10 @@ fn chosen<'a>(issue: &Issue<'a>, edition: &Edition) -> Result<Vec<&'a str>, Diag
     }
     if let Some(missing) = asked.iter().find(|one| issue.pages.iter().all(|page| page.page.id != one.value)) {
         let message = format!("edition `{}` has no page `{}` to preview", edition.id, missing.value);
-        return Err(Diagnostic::error(codes::CONFLICT, missing.place, message)
+        let problem = Diagnostic::error(codes::CONFLICT, missing.place, message)
             .with_label("not in that edition")
-            .with_help("name a page that the edition has, or preview another `edition`"));
+            .with_help("name a page that the edition has, or preview another `edition`");
+        return Err(Box::new(problem));
     }
     let is_asked = |page: &&&SolvedPage| asked.iter().any(|one| one.value == page.page.id);
     Ok(issue.pages.iter().filter(is_asked).map(|page| page.page.id.as_str()).collect())
@@ -83,7 +84,7 @@ fn evenly(pages: &[&str]) -> Vec<usize> {
     for (at, strand) in pages.iter().enumerate() {
         strands.entry(strand).or_default().push(at);
     }
-    let most = strands.len().clamp(FEWEST_PREVIEWS, MOST_PREVIEWS).min(pages.len());
+    let most = strands.len().clamp(FEWEST_PREVIEWS as usize, MOST_PREVIEWS as usize).min(pages.len());
     let (mut shares, mut given) = (vec![0; strands.len()], 0);
     while given < most {
         for (share, own) in shares.iter_mut().zip(strands.values()) {
@@ -112,7 +113,7 @@ pub(super) fn write(
     let set = issue.set;
     let problem = |problem: Diagnostic| Error::Layout { set: index, diagnostics: vec![problem] };
     let refused = |missing: MissingGlyph| problem(unwritable(set, &missing));
-    let chosen = chosen(issue, edition).map_err(problem)?;
+    let chosen = chosen(issue, edition).map_err(|missing| problem(*missing))?;
     let mark = set.publish.watermark.as_ref().map_or(set.title.as_str(), |mark| &mark.value);
     let stamp = Tongue::of(edition.language).say("bundle-not-to-scale");
     let mut studio = Studio { title: &set.title, mark, stamp, refused: &refused, scratch: Scratch::default() };

@@ -40,6 +40,7 @@ mod orphans;
 mod parts;
 mod plans;
 mod plot;
+mod printed_words;
 mod reading;
 mod reading_order;
 

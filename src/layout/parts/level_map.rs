@@ -4,9 +4,9 @@
 use kurbo::{Circle, Rect, Shape as _};
 
 use crate::layout::compose::{Column, Composer, Piece, rule};
-use crate::layout::grid::{BODY, CAPTION, Grid, HEADING, LEADING};
+use crate::layout::grid::{BODY, CAPTION, Grid, LEADING};
 use crate::layout::sheet::{Face, Fill, Furniture, Node, Role, Tone};
-use crate::layout::text::{Align, BASELINE_SHARE, Style};
+use crate::layout::text::{Align, Style};
 use crate::layout::{Book, Draft, parts};
 
 use super::{foot, opening, sheet_id};
@@ -17,10 +17,10 @@ const ID: &str = "map";
 const PAD: f64 = 2.2;
 /// Between the words below two circles, mm.
 const GAP: f64 = 3.0;
-/// Between the name of a strand and the words beside it, mm.
-const BESIDE: f64 = 4.0;
 /// Width of the outline of a circle, mm.
 const LINE: f64 = 0.4;
+/// Between two strands, mm.
+const STRANDS: f64 = LEADING * 0.8;
 /// Between two rows of circles, mm.
 const ROWS: f64 = 2.6;
 
@@ -50,7 +50,7 @@ pub(super) fn drafts(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>) 
             let goes_on = index + 1 < rows_of.len();
             let circles = stations.row(composer, row, (0 < index, goes_on), grid.safe.width());
             let piece = if index == 0 { headed(composer, strand, circles, grid.safe.width()) } else { circles };
-            rows.push_back((if index == 0 { LEADING } else { ROWS }, piece));
+            rows.push_back((if index == 0 { STRANDS } else { ROWS }, piece));
         }
     }
     let mut drafts = Vec::new();
@@ -86,20 +86,12 @@ fn heading(composer: &Composer<'_>, strand: &str) -> (String, String) {
     (composer.say(name), composer.say(about))
 }
 
-/// A row of circles below the name of its strand; beside the name, where there is room, what its pages have in common.
+/// A row of circles below the name of its strand and what its pages have in common.
 fn headed(composer: &mut Composer<'_>, strand: &str, circles: Piece, width: f64) -> Piece {
     let (name, about) = heading(composer, strand);
-    let beside = composer.width_of(&name, &HEADING) + BESIDE;
     let mut piece = composer.heading(&name, width);
-    if beside + composer.width_of(&about, &CAPTION) <= width {
-        // On one baseline with the name.
-        let lower = BASELINE_SHARE * (composer.leading(&HEADING) - composer.leading(&CAPTION));
-        let about = composer.lines(&about, &CAPTION, width - beside).role(Role::Paragraph);
-        piece.nodes.extend(about.moved(beside, lower).nodes);
-    } else {
-        piece.stack(composer.lines(&about, &CAPTION, width).role(Role::Paragraph), 0.2);
-    }
-    piece.stack(circles, 2.0);
+    piece.stack(composer.lines(&about, &CAPTION, width).role(Role::Paragraph), 0.2);
+    piece.stack(circles, 1.4);
     piece
 }
 

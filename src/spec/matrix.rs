@@ -334,7 +334,8 @@ fn choose<'a>(
     (only, exclude): (&[Rule], &[Rule]),
 ) -> Option<Vec<Vec<Point<'a>>>> {
     let every = axes.iter().fold(vec![Vec::new()], |every: Vec<Vec<Point<'a>>>, axis| {
-        let longer = |points: &Vec<Point<'a>>, next: &Point<'a>| [points.as_slice(), &[next.clone()]].concat();
+        let longer =
+            |points: &Vec<Point<'a>>, next: &Point<'a>| [points.as_slice(), std::slice::from_ref(next)].concat();
         every.iter().flat_map(|points| axis.points.iter().map(move |next| longer(points, next))).collect()
     });
     let asked = |points: &[Point<'a>]| only.is_empty() || only.iter().any(|rule| rule.fits(points));

@@ -36,6 +36,7 @@ fn write_words_of_the_demo_set() {
         let laid = book.lay_out(edition, &Inked::of(edition)).unwrap();
         laid.sheets.iter().map(of_sheet).collect::<Vec<_>>()
     };
-    let all: BTreeMap<&str, Vec<Vec<String>>> = book.set.editions.iter().map(|e| (e.id.as_str(), of_edition(e))).collect();
+    let all: BTreeMap<&str, Vec<Vec<String>>> =
+        book.set.editions.iter().map(|e| (e.id.as_str(), of_edition(e))).collect();
     std::fs::write(file, serde_json::to_string(&all).unwrap()).unwrap();
 }

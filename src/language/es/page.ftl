@@ -57,8 +57,8 @@ log-write = { $n ->
 # Cover and contents.
 
 cover-facts = { $n ->
-    [one] Páginas de práctica para ver con los dos ojos. Gafas: { $first } y { $second }. Una página de ejercicio, hecha para verla a { $distance } de los ojos.
-   *[other] Páginas de práctica para ver con los dos ojos. Gafas: { $first } y { $second }. { $n } páginas de ejercicio, hechas para verlas a { $distance } de los ojos.
+    [one] Páginas de práctica para ver con los dos ojos, con gafas de filtros { $first } y { $second }. Una página de ejercicio, hecha para verla a { $distance } de los ojos.
+   *[other] Páginas de práctica para ver con los dos ojos, con gafas de filtros { $first } y { $second }. { $n } páginas de ejercicio, hechas para verlas a { $distance } de los ojos.
     }
 cover-description = Portada de { $title }.
 cover-edition = Edición { $edition }: { $page }, { $ground }

@@ -5,7 +5,7 @@
 cautions-title = Bitte lesen Sie dies zuerst
 cautions-description = Hinweise zur Vorsicht: wen Sie fragen, wann Sie Hilfe holen, wann Sie aufhören.
 cautions-ask = Fragen Sie, bevor Sie anfangen
-cautions-ask-1 = Ihre letzte Augenprüfung darf höchstens ein Jahr her sein. Fragen Sie: „Ist es sicher für mich, das Sehen mit beiden Augen zu üben?“
+cautions-ask-1 = Ihre letzte Augenuntersuchung darf höchstens ein Jahr her sein. Fragen Sie: „Ist es sicher für mich, das Sehen mit beiden Augen zu üben?“
 cautions-ask-2 = Fragen Sie zuerst bei Schielen, Doppeltsehen, einem viel schwächeren Auge, zitternden Augen oder einem neuen Prisma. Ebenso nach einer Augenoperation oder Kopfverletzung.
 cautions-ask-3 = Fragen Sie zuerst bei Krankheiten von Schilddrüse, Nerven oder Muskeln und bei Krampfanfällen. Ebenso bei Schwindel, Migräne durch Muster oder Übelkeit in der Schwangerschaft.
 cautions-ask-4 = In großen Studien fehlen viele Menschen, die schielen oder am Auge operiert wurden. Niemand kann sagen, was Üben bei Ihnen bewirkt.
@@ -14,7 +14,7 @@ cautions-stop = Stoppregel
 cautions-help = Holen Sie sofort ärztliche Hilfe
 cautions-help-words = Neues oder plötzliches Doppeltsehen, auch wenn es vorbeigeht. Ein hängendes Lid, ungleiche Pupillen, Sehverlust. Neue oder sehr starke Kopfschmerzen. Schwäche in Gesicht oder Arm, Mühe beim Sprechen, Schmerzen an Kiefer oder Kopfhaut. Etwas davon nach einem Schlag auf den Kopf. Wählen Sie den Notruf; das gehört nie zum Üben.
 cautions-safe = Zu Ihrer Sicherheit
-cautions-safe-1 = Üben Sie nicht, während oder bevor Sie Auto oder Rad fahren, klettern, schwimmen, kochen oder Maschinen benutzen. Warten Sie mindestens 30 Minuten und bis Sie wieder einfach und klar sehen.
+cautions-safe-1 = Üben Sie nicht, während oder bevor Sie Auto oder Rad fahren, klettern, schwimmen, kochen oder Maschinen benutzen. Warten Sie nach dem Üben mindestens 30 Minuten und bis Sie wieder einfach und klar sehen.
 cautions-safe-2 = Nicht nach Alkohol oder Beruhigungsmitteln, nicht mit Fieber, nicht, wenn Sie sehr müde sind.
 cautions-safe-3 = Höchstens 10 bis 15 Minuten am Tag. Schauen Sie nach jeder Seite eine halbe Minute in die Ferne.
 cautions-safe-4 = Wenn Farben oder Muster Sie stören, nehmen Sie die Brille ab und hören Sie auf. Das ist in Ordnung.

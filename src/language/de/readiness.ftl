@@ -39,7 +39,7 @@ inset-drift = Pause, neu hinsehen. Immer so? Ihrer Fachperson sagen.
 
 # Zeichen für jedes Auge, in Gruppen von drei Größen.
 who-goal = Sehen Sie, welches Auge welches Zeichen sieht und ob beide mitmachen.
-who-largest = Schauen Sie auf das größte Quadrat. Welche Zeichen stehen daneben?
+who-largest = Schauen Sie auf das größte Quadrat. Welche Zeichen stehen darüber?
 who-cover = Decken Sie das rechte Auge ab: Ringe und Quadrate bleiben. Decken Sie das linke ab: Kreuze und Quadrate bleiben.
 who-note = Schauen Sie mit beiden Augen auf jedes Quadrat. Notieren Sie das kleinste, das Ring und Kreuz hat. Eine Minute genügt.
 who-see = Drei Quadrate, über jedem ein Ring und ein Kreuz, alle zur gleichen Zeit.

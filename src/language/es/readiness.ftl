@@ -39,7 +39,7 @@ inset-drift = Descanse y repita. Si siempre pasa, dígaselo a su profesional.
 
 # Marcas para cada ojo, en grupos de tres tamaños.
 who-goal = Descubra qué ojo ve cada marca y vea que participan los dos.
-who-largest = Mire el cuadrado más grande. Vea qué marcas tiene al lado.
+who-largest = Mire el cuadrado más grande. Vea qué marcas tiene encima.
 who-cover = Tápese el ojo derecho: quedan anillos y cuadrados. Tápese el izquierdo: quedan cruces y cuadrados.
 who-note = Con los dos ojos abiertos, mire cada cuadrado. Anote el más pequeño que tiene su anillo y su cruz. Con un minuto basta.
 who-see = Tres cuadrados, cada uno con un anillo y una cruz encima, todos a la vez.

@@ -85,6 +85,6 @@ waves-see-right = { $n ->
     }
 
 relief-goal = Trouvez les endroits hauts et bas que seuls vos deux yeux ensemble voient.
-relief-wait = Attendez jusqu’à une demi-minute que des points montent ou descendent.
+relief-wait = Attendez jusqu’à une demi-minute que le relief ressorte.
 relief-wander = Laissez aller vos yeux de l’endroit le plus proche au plus lointain et revenez, cinq fois.
 relief-see = Un paysage de points, proche ici et lointain là.

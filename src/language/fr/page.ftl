@@ -57,8 +57,8 @@ log-write = { $n ->
 # Cover and contents.
 
 cover-facts = { $n ->
-    [one] Pages d’exercice pour voir avec les deux yeux, avec des lunettes { $first } et { $second }. Une page d’exercice, faite pour être vue à { $distance } de vos yeux.
-   *[other] Pages d’exercice pour voir avec les deux yeux, avec des lunettes { $first } et { $second }. { $n } pages d’exercice, faites pour être vues à { $distance } de vos yeux.
+    [one] Pages d’exercice pour voir avec les deux yeux, avec des lunettes { $first } et { $second }. Une page d’exercice, à regarder à { $distance } de vos yeux.
+   *[other] Pages d’exercice pour voir avec les deux yeux, avec des lunettes { $first } et { $second }. { $n } pages d’exercice, à regarder à { $distance } de vos yeux.
     }
 cover-description = Couverture de { $title }.
 cover-edition = Édition { $edition } : { $page }, { $ground }

@@ -69,4 +69,4 @@ halves-only-right = { $deal ->
    *[turns] les parties de l’œil droit
     }
 halves-only-apart = des parties qui ne se rejoignent pas
-halves-apart = Reposez-vous, réessayez. Si elles n’y arrivent jamais, dites-le à votre professionnel.
+halves-apart = Reposez-vous, réessayez. Toujours pas ? Dites-le à votre professionnel.

@@ -24,7 +24,7 @@ nonius-only-second = { $form ->
     [upright] la moitié du bas
    *[level] la moitié droite
     }
-nonius-only-apart = des moitiés qui restent séparées
+nonius-only-apart = des moitiés séparées
 nonius-apart = Ne forcez pas. Dites à votre professionnel les graduations notées.
 
 # Un point pour un œil dans un cadre pour l’autre.
@@ -34,8 +34,8 @@ inset-middle = Regardez maintenant au milieu. Laissez le point et le cadre se r�
 inset-see = Un point qui reste dans le cadre carré, avec un trait à chaque angle.
 inset-only-frame = le cadre
 inset-only-dot = le point
-inset-only-drift = un point qui sort du cadre
-inset-drift = Reposez-vous, réessayez. S’il sort chaque fois, dites-le à votre professionnel.
+inset-only-drift = un point qui sort
+inset-drift = Repos, puis réessayez. Toujours ? Dites-le à votre professionnel.
 
 # Des marques pour chaque œil, en groupes de trois tailles.
 who-goal = Découvrez quel œil voit quelle marque, et que les deux participent.
@@ -45,8 +45,8 @@ who-note = Les deux yeux ouverts, regardez chaque carré. Notez le plus petit qu
 who-see = Trois carrés, chacun sous un anneau et une croix, tous en même temps.
 who-only-rings = des anneaux et des carrés
 who-only-crosses = des croix et des carrés
-who-only-turns = des marques qui vont et viennent
-who-turns = Les yeux se relaient. Reposez-vous, puis restez sur les plus grandes.
+who-only-turns = des marques tour à tour
+who-turns = Les yeux se relaient. Repos, puis gardez les grandes.
 
 # Un contour en parties, certaines pour chaque œil : des moitiés, ou à tour de rôle.
 halves-goal = Réunissez les parties de deux images en { $shape-gender ->
@@ -68,5 +68,5 @@ halves-only-right = { $deal ->
     [sides] la moitié droite
    *[turns] les parties de l’œil droit
     }
-halves-only-apart = des parties qui ne se rejoignent pas
-halves-apart = Reposez-vous, réessayez. Toujours pas ? Dites-le à votre professionnel.
+halves-only-apart = des parties isolées
+halves-apart = Repos, puis réessayez. Toujours ? Dites-le à votre professionnel.

@@ -27,7 +27,7 @@ jump-check = { $marks ->
     }
 jump-round = Faites le tour { $times }. Puis regardez au loin.
 
-pairs-goal = Tirez vos yeux vers l’intérieur, relâchez, recommencez.
+pairs-goal = Tournez les yeux vers l’intérieur, relâchez, recommencez.
 pairs-start = { $form ->
     [column] Commencez par { $shape-the } du haut. Attendez de voir simple.
    *[row] Commencez par { $shape-the } de gauche. Attendez de voir simple.

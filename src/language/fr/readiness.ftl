@@ -39,7 +39,7 @@ inset-drift = Repos, puis réessayez. Toujours ? Dites-le à votre professionne
 
 # Des marques pour chaque œil, en groupes de trois tailles.
 who-goal = Découvrez quel œil voit quelle marque, et que les deux participent.
-who-largest = Regardez le plus grand carré. Voyez quelles marques sont à côté.
+who-largest = Regardez le plus grand carré. Voyez quelles marques sont au-dessus.
 who-cover = Cachez l’œil droit : il reste les anneaux et les carrés. Cachez le gauche : il reste les croix et les carrés.
 who-note = Les deux yeux ouverts, regardez chaque carré. Notez le plus petit qui a son anneau et sa croix. Une minute suffit.
 who-see = Trois carrés, chacun sous un anneau et une croix, tous en même temps.

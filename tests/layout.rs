@@ -160,12 +160,15 @@ fn faults(sheet: &Sheet, format: PageFormat) -> Vec<String> {
 }
 
 fn arts(nodes: &[Node]) -> Vec<&Art> {
-    let of = |node| match node {
-        &Node::Group(_, ref inner) => arts(inner),
-        Node::Art(art) => vec![art],
-        Node::Text(_) | Node::Fill(_) | Node::Patch(_) => Vec::new(),
-    };
-    nodes.iter().flat_map(of).collect()
+    let mut found = Vec::new();
+    for node in nodes {
+        match node {
+            Node::Group(_, inner) => found.extend(arts(inner)),
+            Node::Art(art) => found.push(art),
+            Node::Text(_) | Node::Fill(_) | Node::Patch(_) => {}
+        }
+    }
+    found
 }
 
 /// What holds all of the art.

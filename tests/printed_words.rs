@@ -1,4 +1,4 @@
-//! Every word of every sheet of the demo set, for a program from outside that reads them from the PDF again
+//! Every word of every sheet of the demo sets, for a program from outside that reads them from the PDF again
 //! (`tests/outside/words_check.py`).
 
 use std::collections::BTreeMap;
@@ -22,10 +22,17 @@ fn printed(nodes: &[Node], words: &mut Vec<String>) {
 
 #[test]
 #[ignore = "writes what an outside program reads again"]
-fn write_words_of_the_demo_set() {
-    let file = std::env::var("DEPTHPRESS_WORDS").unwrap();
-    let folder = Path::new(env!("CARGO_MANIFEST_DIR")).join("specs/harbour-lights");
-    let prepared = prepare(load(&folder).unwrap(), None);
+fn write_words_of_the_demo_sets() {
+    let out = std::env::var("DEPTHPRESS_WORDS").unwrap();
+    for set in ["harbour-lights", "tide-ladder"] {
+        let words = serde_json::to_string(&words_of(set)).unwrap();
+        std::fs::write(Path::new(&out).join(format!("words-{set}.json")), words).unwrap();
+    }
+}
+
+/// The words of a set: by edition, sheet by sheet.
+fn words_of(set: &str) -> BTreeMap<String, Vec<Vec<String>>> {
+    let prepared = prepare(load(&Path::new(env!("CARGO_MANIFEST_DIR")).join("specs").join(set)).unwrap(), None);
     let book = prepared.book().unwrap();
     let of_sheet = |sheet: &Sheet| {
         let mut words = Vec::new();
@@ -34,9 +41,7 @@ fn write_words_of_the_demo_set() {
     };
     let of_edition = |edition| {
         let laid = book.lay_out(edition, &Inked::of(edition)).unwrap();
-        laid.sheets.iter().map(of_sheet).collect::<Vec<_>>()
+        laid.sheets.iter().map(of_sheet).collect()
     };
-    let all: BTreeMap<&str, Vec<Vec<String>>> =
-        book.set.editions.iter().map(|e| (e.id.as_str(), of_edition(e))).collect();
-    std::fs::write(file, serde_json::to_string(&all).unwrap()).unwrap();
+    book.set.editions.iter().map(|edition| (edition.id.clone(), of_edition(edition))).collect()
 }

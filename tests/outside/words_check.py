@@ -1,9 +1,9 @@
 """Reads every page of every edition with poppler, and fails where a word is missing, changed or out of its order.
 
-    DEPTHPRESS_WORDS=FILE cargo test --test main -- --ignored write_words_of_the_demo_set
-    python tests/outside/words_check.py FILE DIR
+    DEPTHPRESS_WORDS=DIR cargo test --test main -- --ignored write_words_of_the_demo_sets
+    python tests/outside/words_check.py DIR/words-SET.json OUT/SET
 
-FILE holds what each sheet prints, run by run; DIR the folder of the set with the folders of its editions. Both sides are
+The file holds what each sheet prints, run by run; OUT/SET is the folder of the set with the folders of its editions. Both sides are
 compared letter by letter without blanks, since where a line or a cell ends is no word of the page.
 """
 
@@ -27,7 +27,7 @@ def main():
     folder = Path(sys.argv[2])
     wrong, pages, count = [], 0, 0
     for edition, sheets in expected.items():
-        book = next((folder / edition).glob("*.pdf"))
+        book = next(path for path in (folder / edition).glob("*.pdf") if "answers" not in path.name)
         said = subprocess.run(["pdftotext", "-raw", "-enc", "UTF-8", str(book), "-"], capture_output=True, check=True)
         read = said.stdout.decode().split("\f")[:-1]
         if len(read) != len(sheets):

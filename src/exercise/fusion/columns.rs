@@ -176,7 +176,7 @@ impl Column {
         let mut features = Vec::new();
         for ((index, line), &baseline) in self.lines.iter().enumerate().zip(&baselines) {
             let depth = first.blend(&last, index as f64 / (count - 1) as f64);
-            let part = Part::target(format!("{name}line-{}", index + 1), Eyes::Both, &depth, self.place);
+            let part = Part::target(format!("{name}text-line-{}", index + 1), Eyes::Both, &depth, self.place);
             features.push(lines::line(part, line, (left, baseline), size));
         }
         if marks {

@@ -102,7 +102,7 @@ impl Lettering {
         let count = self.lines.len();
         let mut features = Vec::new();
         for ((line, baseline), number) in self.lines.iter().zip(lines::baselines(count, size, middle)).zip(1..) {
-            let part = Part::target(format!("line-{number}"), Eyes::Both, &depth, self.place);
+            let part = Part::target(format!("text-line-{number}"), Eyes::Both, &depth, self.place);
             features.push(lines::line(part, line, (-width / 2.0, baseline), size));
         }
         let half = (size * lines::PITCH * (count as f64 - 1.0) + size) / 2.0;

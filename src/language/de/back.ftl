@@ -21,7 +21,7 @@ time-weeks = { $n ->
 # The plan.
 
 plan-title = Ihr Plan
-plan-description = Welche Seiten in welcher Woche und an welchem Tag kommen, und wann Sie weitergehen, eine leichtere Seite nehmen, aufhören und fragen.
+plan-description = Welche Seiten an welchem Tag welcher Woche kommen. Wann Sie weitergehen, eine leichtere Seite nehmen, aufhören und fragen.
 plan-lead = { $weeks }, { $days } je Woche, höchstens { $minutes } am Tag. Es ist ein Angebot: Gehen Sie in Ihrem Tempo.
 plan-when = Wann
 plan-pages = Seiten, neue fett
@@ -30,9 +30,9 @@ plan-done = Fertig
 plan-day = Woche { $week }, Tag { $day }
 plan-each-day = Jeden Tag
 plan-easy-to-hard = Die Seiten eines Tages gehen von leicht zu schwer. Die fetten sind neu.
-plan-rest = Nach höchstens { $block } kommen { $rest } Pause: Schauen Sie in die Ferne. Die Minuten zählen diese Pausen mit.
-plan-again = Eine Seite ist noch nicht leicht? Nehmen Sie sie noch einmal. Die neuen können warten.
-plan-end = Schauen Sie zum Schluss jeden Tag in die Ferne.
+plan-rest = Nach höchstens { $block }: { $rest } Pause. Schauen Sie in die Ferne. Die Minuten zählen diese Pausen mit.
+plan-again = Eine Seite ist noch nicht leicht? Nehmen Sie sie wieder. Die neuen können warten.
+plan-end = Schauen Sie jeden Tag zum Schluss in die Ferne.
 plan-come-again = Es gibt mehr Tage als Seiten: Bekannte Seiten kommen wieder.
 plan-framed = Eine Seite in einem Rahmen: nur so, wie Ihre Fachperson für Augen es gesagt hat.
 plan-go-on = Gehen Sie weiter, wenn an { $days } verschiedenen Tagen
@@ -41,17 +41,17 @@ plan-good-marks = Balken und Keil beide da waren und
 plan-good-comfort = das Befinden bei 0 bis { $most } von 10 blieb; 10 ist schlecht.
 plan-step-back = Nehmen Sie die leichtere Seite, wenn
 plan-bad-marks = Balken oder Keil fehlt, oder alles doppelt bleibt, oder
-plan-bad-comfort = das Befinden { $least } von 10 erreicht. Ruhen Sie zuerst, mit Blick in die Ferne.
+plan-bad-comfort = das Befinden { $least } von 10 erreicht. Machen Sie zuerst Pause, mit Blick in die Ferne.
 plan-bad-easier = Jede Seite nennt ihre leichtere.
 plan-stop = Stoppregel
-plan-ask = Fragen
-plan-ask-words = Zeigen Sie Ihr Übungstagebuch nach vier Wochen Ihrer Fachperson für Augen, und früher, wenn Sie etwas beunruhigt. Was sie sagt, zählt mehr als dieser Plan.
+plan-ask = Fragen Sie
+plan-ask-words = Zeigen Sie Ihr Übungstagebuch nach vier Wochen Ihrer Fachperson für Augen; früher, wenn Sie etwas beunruhigt. Was sie sagt, zählt mehr als dieser Plan.
 
 # The log.
 
 log-title = Ihr Übungstagebuch
 log-description = Eine Zeile für jeden von { $n } Tagen, zum Ausfüllen.
-log-lead = Eine Zeile am Tag. Diese Seiten: Ausgabe { $edition }, { $distance } von Ihren Augen, { $glasses }. Befinden: 0 ist gut, 10 ist schlecht. Kreisen Sie ein, was Sie sahen.
+log-lead = Eine Zeile am Tag. Diese Seiten: Ausgabe { $edition }, { $distance } von Ihren Augen, { $glasses }. Befinden: 0 ist gut, 10 ist schlecht. Kreisen Sie ein, was Sie gesehen haben.
 log-head-day = Tag
 log-head-date = Datum
 log-head-page = Seite
@@ -67,18 +67,18 @@ log-head-note = Notiz
 log-circle-single = e   d
 log-circle-marks = B   K
 log-circle-stayed = j   n
-log-stays-double = Befinden 4 oder mehr: Ruhen Sie, dann nehmen Sie eine leichtere Seite. Blieb es nach einer Ruhe doppelt: Hören Sie auf, schreiben Sie es auf und fragen Sie Ihre Fachperson für Augen. Zeigen Sie ihr dieses Tagebuch.
+log-stays-double = Befinden 4 oder mehr: Machen Sie Pause, dann eine leichtere Seite. Blieb es nach einer Pause doppelt: Hören Sie auf, schreiben Sie es auf und fragen Sie Ihre Fachperson für Augen. Zeigen Sie ihr dieses Tagebuch.
 log-screen-lead = Führen Sie ein Tagebuch auf Papier, eine Zeile am Tag. Notieren Sie:
 log-screen-date = das Datum, die Seite und diese Ausgabe; und dass die Brille richtig herum war;
 log-screen-seen = die Minuten; ob alles einfach oder doppelt war; ob Balken und Keil beide da waren;
 log-screen-answers = wie viele Antworten richtig waren, wenn die Seite fragt;
 log-screen-comfort = das Befinden vorher und danach, von 0 (gut) bis 10 (schlecht);
-log-screen-other = ob etwas nach einer Ruhe doppelt blieb, und was Ihnen sonst auffiel.
+log-screen-other = ob etwas nach einer Pause doppelt blieb, und was Ihnen sonst auffiel.
 
 # The answer key.
 
 answers-title = Lösungen
-answers-turn = Lösungen: Drehen Sie die Seite um.
+answers-turn = Lösungen: Seite auf den Kopf drehen.
 answers-description = Die Lösungen zu den Fragen der Übungsseiten.
 answers-pass = { $right } von { $of } oder mehr: mehr als Glück
 

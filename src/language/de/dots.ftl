@@ -1,12 +1,12 @@
 # Seiten mit Zufallspunkten: was sie teilen, und was jede Art für sich hat.
 
-dots-frame = Schauen Sie ruhig auf die Mitte. Prüfen Sie, ob der Rahmen rundum ganz ist.
+dots-frame = Schauen Sie entspannt auf die Mitte. Prüfen Sie, ob der Rahmen rundum ganz ist.
 dots-rest = Schauen Sie dann fünf Sekunden in die Ferne.
-dots-whole = Der Rahmen ist rundum ganz: Beide Augen sind dabei.
+dots-whole = Der Rahmen ist rundum ganz: Beide Augen machen mit.
 dots-one-eye = jeden zweiten Strich
-dots-one-eye-then = Ein Auge setzt aus. Blinzeln Sie, schauen Sie in die Ferne, versuchen Sie es noch einmal.
+dots-one-eye-then = Ein Auge setzt aus. Blinzeln, weit weg schauen, noch einmal.
 dots-flat = flache Punkte
-dots-flat-then = Schauen Sie auf den Rahmen und warten Sie. Noch flach? Nehmen Sie eine leichtere Seite.
+dots-flat-then = Auf den Rahmen schauen, warten. Noch flach? Leichtere Seite nehmen.
 dots-double = zwei Rahmen
 
 way-up = oben
@@ -41,35 +41,35 @@ gap-wait = { $n ->
        *[other] Warten Sie höchstens eine halbe Minute, bis Ringe hervortreten.
     }
 gap-write = { $n ->
-        [one] Schreiben Sie auf, wo seine Lücke ist: oben, rechts, unten oder links.
-       *[other] Schreiben Sie zu jeder Nummer: oben, rechts, unten oder links.
+        [one] Notieren Sie, wo seine Lücke ist: oben, rechts, unten oder links.
+       *[other] Notieren Sie zu jeder Nummer: oben, rechts, unten oder links.
     }
 gap-see = { $n ->
         [one] Ein Ring in einer anderen Tiefe als die Punkte um ihn. Er hat eine Lücke.
        *[other] { $n } Ringe in einer anderen Tiefe als die Punkte um sie. Jeder hat eine Lücke.
     }
 
-planes-goal = Spüren Sie, wie jede Fläche aus Punkten in ihrer eigenen Tiefe steht.
+planes-goal = Spüren Sie, wie jede Fläche aus Punkten in eigener Tiefe steht.
 planes-wait = Warten Sie höchstens eine halbe Minute, bis die Flächen auseinandertreten.
-planes-order = Schreiben Sie die Nummern der Reihe nach auf, von der nächsten Fläche bis zur fernsten.
+planes-order = Notieren Sie die Nummern der Reihe nach, von ganz vorn bis ganz hinten.
 planes-step-row = Gehen Sie mit den Augen von Fläche zu Fläche, hin und zurück, fünfmal.
 planes-step-nest = Gehen Sie mit den Augen von außen nach innen und zurück, fünfmal.
 planes-see-row = { $n } ebene Flächen aus Punkten, nebeneinander, jede in einer eigenen Tiefe.
 planes-see-nest = { $n } ebene Flächen aus Punkten, eine in der anderen, jede in einer eigenen Tiefe.
 
-board-goal = Spüren Sie, wie ein Brett aus Punkten kippt. Sagen Sie, welche Kante nah ist.
-board-wait = Warten Sie höchstens eine halbe Minute, bis die Punkte auf einem schrägen Brett liegen.
-board-write = Schreiben Sie auf, welche Kante am nächsten ist: oben, rechts, unten oder links.
-board-see = Ein ebenes, schräges Brett aus Punkten. Eine Kante kommt auf Sie zu, die Kante gegenüber weicht zurück.
+board-goal = Spüren Sie, wie sich ein Brett aus Punkten neigt. Welche Kante ist nah?
+board-wait = Warten Sie höchstens eine halbe Minute, bis die Punkte ein schräges Brett bilden.
+board-write = Welche Kante ist Ihnen am nächsten? Notieren Sie: oben, rechts, unten oder links.
+board-see = Ein ebenes, schräges Brett aus Punkten. Eine Kante kommt auf Sie zu, die gegenüber weicht zurück.
 
 hills-goal = Zählen Sie die langen Hügel, die nur zwei Augen zusammen sehen.
 hills-wait = Warten Sie höchstens eine halbe Minute, bis die Hügel hervortreten.
-hills-count = Schauen Sie langsam von links nach rechts. Zählen Sie die Hügel, 1 bis { $most }, und schreiben Sie die Zahl auf.
-hills-see = Lange, sanfte Hügel, die von oben nach unten laufen und auf Sie zukommen.
+hills-count = Schauen Sie langsam von links nach rechts. Zählen Sie die Hügel, 1 bis { $most }, und notieren Sie die Zahl.
+hills-see = Lange, sanfte Hügel von oben nach unten, die sich zu Ihnen heben.
 hollows-goal = Zählen Sie die langen Mulden, die nur zwei Augen zusammen sehen.
 hollows-wait = Warten Sie höchstens eine halbe Minute, bis die Mulden hervortreten.
-hollows-count = Schauen Sie langsam von links nach rechts. Zählen Sie die Mulden, 1 bis { $most }, und schreiben Sie die Zahl auf.
-hollows-see = Lange, sanfte Mulden, die von oben nach unten laufen und von Ihnen weg sinken.
+hollows-count = Schauen Sie langsam von links nach rechts. Zählen Sie die Mulden, 1 bis { $most }, und notieren Sie die Zahl.
+hollows-see = Lange, sanfte Mulden von oben nach unten, die von Ihnen wegsinken.
 
 waves-goal = Spüren Sie, wie ein Feld aus Punkten steigt und fällt.
 waves-wait = Warten Sie höchstens eine halbe Minute, bis die Punkte steigen und fallen.
@@ -84,7 +84,7 @@ waves-see-right = { $n ->
        *[other] { $n } sanfte Wellen von links nach rechts, wie auf ruhigem Wasser.
     }
 
-relief-goal = Finden Sie die hohen und die tiefen Stellen, die nur zwei Augen zusammen sehen.
+relief-goal = Finden Sie die hohen und tiefen Stellen, die nur zwei Augen zusammen sehen.
 relief-wait = Warten Sie höchstens eine halbe Minute, bis die Punkte steigen und sinken.
-relief-wander = Lassen Sie die Augen von der nächsten Stelle zur fernsten wandern und zurück, fünfmal.
-relief-see = Eine Landschaft aus Punkten mit nahen und fernen Stellen.
+relief-wander = Wandern Sie mit den Augen von ganz vorn nach ganz hinten und zurück, fünfmal.
+relief-see = Eine Landschaft aus Punkten, mit Nahem und Fernem.

@@ -6,7 +6,7 @@ hold-look = Schauen Sie entspannt auf { $shape-the-acc }, bis Sie nur { $shape-g
     [f] eine
    *[n] eines
     } sehen.
-hold-hold = Halten Sie das Bild { $time } lang einfach und klar.
+hold-hold = Halten Sie das Bild { $time } einfach und klar.
 hold-rest = Schauen Sie fünf Sekunden in die Ferne. Machen Sie das { $times }.
 hold-see = Nur { $shape-a }, { $shape-gender ->
     [m] der
@@ -19,12 +19,12 @@ hold-see = Nur { $shape-a }, { $shape-gender ->
     }
 
 columns-goal = Lesen Sie Zeile um Zeile, während jede etwas mehr von Ihren Augen verlangt.
-columns-start = Beginnen Sie mit der ersten Zeile. Warten Sie, bis sie einfach und klar ist.
+columns-start = Schauen Sie auf die erste Zeile, bis sie einfach und klar ist.
 columns-check = { $marks ->
     [yes] Prüfen Sie, ob Balken und Keil da sind, oben und unten.
    *[no] Prüfen Sie, ob alle Teile da sind, oben und unten.
     }
-columns-aloud = Lesen Sie laut, Zeile für Zeile. Warten Sie bei jeder, bis sie klar ist.
+columns-aloud = Lesen Sie laut, Zeile für Zeile. Warten Sie jedes Mal, bis sie klar ist.
 columns-rest = Schauen Sie am Ende fünf Sekunden in die Ferne. Machen Sie das dreimal.
 columns-see = Einfache, klare Zeilen, die nach und nach vor- oder zurücktreten.
 
@@ -34,7 +34,7 @@ words-goal = { $lines ->
    *[other] Lesen Sie Zeilen mit beiden Augen, während sie einfach und klar bleiben.
     }
 words-middle = Schauen Sie entspannt auf die Mitte der Seite, bis die Buchstaben einfach sind.
-words-aloud = Lesen Sie laut und langsam, wenn nötig Buchstabe für Buchstabe.
+words-aloud = Lesen Sie laut und langsam, notfalls Buchstabe für Buchstabe.
 words-rest = Schauen Sie fünf Sekunden in die Ferne. Machen Sie das fünfmal.
 words-see-toward = { $lines ->
     [one] Einfache, klare Wörter, die vor der Seite zu schweben scheinen.
@@ -51,19 +51,19 @@ words-see-page = { $lines ->
 
 dealt-goal = Lesen Sie Wörter, deren Buchstaben auf beide Augen verteilt sind.
 dealt-first = Schauen Sie auf den ersten Buchstaben einer Reihe, bis er klar ist.
-dealt-aloud = Lesen Sie die Reihe Buchstabe für Buchstabe vor, oder schreiben Sie sie auf.
+dealt-aloud = Lesen Sie die Reihe vor, Buchstabe für Buchstabe, oder schreiben Sie sie auf.
 dealt-last = Gehen Sie bis zur letzten Reihe, schauen Sie dann in die Ferne. Eine Minute genügt.
-dealt-key = Schlagen Sie die Reihen in den Lösungen nach: Dort steht, welches Auge welchen Buchstaben hatte.
+dealt-key = Sehen Sie in den Lösungen nach: Dort steht, welches Auge welchen Buchstaben hatte.
 dealt-see = Reihen ganzer Wörter, alle Buchstaben nebeneinander, keiner fehlt.
 dealt-only-some = einige Buchstaben
-dealt-some = In den Lösungen steht, welches Auge die fehlenden hatte. Blinzeln Sie, schauen Sie in die Ferne, lesen Sie neu.
-dealt-only-turns = Buchstaben, die kommen und gehen
-dealt-turns = Die Augen wechseln sich ab. Machen Sie Pause, dann eine leichtere Seite.
+dealt-some = Welches Auge die fehlenden hatte, steht in den Lösungen. Blinzeln, weit weg schauen, neu lesen.
+dealt-only-turns = wechselnde Buchstaben
+dealt-turns = Die Augen wechseln sich ab. Pause, dann leichtere Seite.
 # Was eine Reihe sagt, und was jedes Auge allein davon hatte.
 dealt-answer = { $word }: links { $left }, rechts { $right }
 
 patch-goal = Halten Sie eine Scheibe einfach und klar, während ihr Rand Ihre Augen zusammenhält.
-patch-border = Schauen Sie zuerst auf den rauen Rand. Lassen Sie ihn eins werden.
+patch-border = Schauen Sie zuerst auf den rauen Rand, bis er eins wird.
 patch-middle = Schauen Sie nun in die offene Mitte der Scheibe. Prüfen Sie, ob Balken und Keil beide da sind.
 patch-hold = Halten Sie das Bild zehn Sekunden, schauen Sie dann in die Ferne. Machen Sie das dreimal. Eine Minute genügt.
 patch-see = { $side ->

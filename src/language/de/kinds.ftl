@@ -21,19 +21,19 @@ kinds-times = { $n ->
     [2] zweimal
    *[other] { $n }-mal
     }
-kinds-watch-ten = Schauen Sie zehn Sekunden lang hin, dann in die Ferne. Machen Sie das dreimal. Eine Minute genügt.
+kinds-watch-ten = Schauen Sie zehn Sekunden hin, dann in die Ferne. Machen Sie das dreimal. Eine Minute genügt.
 
 # Was eine Seite zuerst sagt, die eine Fachperson aufgibt.
 kinds-as-told = Machen Sie das nur so, wie Ihre Fachperson es gesagt hat.
 
-# „Wenn Sie nur … sehen“: was man sieht (im Akkusativ) und was zu tun ist.
+# „Sie sehen nur …“: was man sieht (im Akkusativ) und was zu tun ist.
 kinds-only-bar = den Balken
 kinds-only-wedge = den Keil
 kinds-only-flat = ein flaches Bild
 kinds-only-doubled = alles doppelt
 kinds-right-out-try = Ihr rechtes Auge setzt aus. Blinzeln, weit weg schauen, noch einmal.
 kinds-left-out-try = Ihr linkes Auge setzt aus. Blinzeln, weit weg schauen, noch einmal.
-kinds-right-out-look = Ihr rechtes Auge setzt aus. Blinzeln, weit weg schauen, wieder hinsehen.
-kinds-left-out-look = Ihr linkes Auge setzt aus. Blinzeln, weit weg schauen, wieder hinsehen.
-kinds-one-out = Ein Auge setzt aus. Decken Sie beide nacheinander ab, dann noch einmal.
-kinds-easier = Machen Sie Pause, dann eine leichtere Seite.
+kinds-right-out-look = Ihr rechtes Auge setzt aus. Blinzeln, weit weg schauen, neu hinsehen.
+kinds-left-out-look = Ihr linkes Auge setzt aus. Blinzeln, weit weg schauen, neu hinsehen.
+kinds-one-out = Ein Auge setzt aus. Jedes einzeln abdecken, dann noch einmal.
+kinds-easier = Pause, dann leichtere Seite.

@@ -1,26 +1,26 @@
 # Words of every exercise page.
 
 page-stop-rule = Stoppregel.
-page-stop = Hören Sie sofort auf bei Schmerzen, Kopfweh, Übelkeit oder Schwindel. Hören Sie auch auf, wenn das Sehen nach 5 bis 10 Minuten Ruhe mit Blick in die Ferne unscharf oder doppelt bleibt. Hält es bis zum nächsten Tag an oder kommt es zweimal wieder, legen Sie das Buch weg und fragen Sie Ihre Fachperson für Augen.
+page-stop = Hören Sie sofort auf bei Schmerzen, Kopfweh, Übelkeit oder Schwindel. Hören Sie auch auf, wenn Sie trotz 5–10 Minuten Ruhe mit Blick in die Ferne unscharf oder doppelt sehen. Hält es bis zum nächsten Tag an oder kommt es zweimal wieder? Dann legen Sie das Buch weg und fragen Sie Ihre Fachperson für Augen.
 page-glasses = { $left } links, { $right } rechts
 page-ground-white = weißer Grund
 page-ground-black = schwarzer Grund
 page-set-up = Vorbereitung:
-page-set-up-words = { $distance } von Ihren Augen, { $glasses }. Seite flach und gerade.
+page-set-up-words = { $distance } von den Augen, { $glasses }. Seite flach und gerade.
 page-badge-level = Stufe { $n } von { $of }
 page-badge-grade = Grad { $n }
 page-title-level = { $title }, Stufe { $n }
 page-do = So geht es
 page-see = Das sollten Sie sehen
-page-only = Wenn Sie nur dies sehen …
+page-only = Sie sehen nur …
 page-only-row = { $seen }:
 page-easier = Leichter:
 page-harder = Schwerer:
-page-first = dies ist die erste Seite
-page-last = dies ist die letzte Seite
+page-first = das ist die erste Seite
+page-last = das ist die letzte Seite
 page-answers = Lösungen:
 page-number = Seite { $n }
-page-key-apart = in einer eigenen Datei
+page-key-apart = eigene Datei
 page-way = { $name } Seite { $page }
 page-go-to = Zur Seite { $page }
 
@@ -36,7 +36,7 @@ page-picture-at = Bild:
 footer-set = { $title } { $version } · Ausgabe { $edition } · { $date }
 footer-set-reader = { $title } { $version } · Ausgabe { $edition } · für { $reader } · { $date }
 footer-facts = { $depth } · { $distance }, Augenabstand { $ipd } · { $glasses } · { $ground }
-footer-true-size = wahre Größe (100 %)
+footer-true-size = Größe 100 %
 footer-seed = Startzahl { $n }
 
 # Where the reader writes on an exercise page.

@@ -6,8 +6,8 @@ demand-toward = { $pd } nach vorn
 demand-away = { $pd } nach hinten
 demand-page = auf der Seite
 demand-on-page = auf der Seite
-demand-range = von { $from } bis { $to }
-demand-range-to-page = von { $from } bis zur Seite
+demand-range = { $from } bis { $to }
+demand-range-to-page = { $from } bis zur Seite
 demand-range-from-page = von der Seite bis { $to }
 
 place-between = { $near } bis { $far } cm
@@ -37,8 +37,8 @@ thing-numbered = { $thing } { $number }
 
 picture-eyes = Linkes Auge: { $left }. Rechtes Auge: { $right }. Beide Augen zusammen: { $together }.
 picture-same = dieselben Formen
-picture-same-moved = dieselben um ihre Tiefe seitlich verschobenen Formen
-picture-line = eine Linie, die { $depths } verläuft
+picture-same-moved = dieselben, aber um ihre Tiefe seitlich verschobenen Formen
+picture-line = eine Linie in der Tiefe { $depths }
 picture-line-flat = eine Linie auf der Seite
 picture-stand = { $name }: { $demand }, { $place } von den Augen
 picture-stand-base = { $name }: { $demand }
@@ -48,7 +48,7 @@ picture-trail-beads = { $count ->
         [one] eine Spur mit { $count } Perle
        *[other] eine Spur mit { $count } Perlen
     }
-picture-dots = Linkes Auge: Zufallspunkte in einem Rahmen, davon jeder zweite Strich. Rechtes Auge: dieselben Punkte, um ihre Tiefe zur Seite verschoben, und die anderen Striche. Beide Augen zusammen: Punkte, die { $depths } stehen, in einem ganzen Rahmen.
+picture-dots = Linkes Auge: Zufallspunkte in einem Rahmen, davon jeder zweite Strich. Rechtes Auge: dieselben Punkte, um ihre Tiefe zur Seite verschoben, und die anderen Striche. Beide Augen zusammen: Punkte in der Tiefe { $depths }, in einem ganzen Rahmen.
 picture-dots-flat = Linkes Auge: Zufallspunkte in einem Rahmen, davon jeder zweite Strich. Rechtes Auge: dieselben Punkte und die anderen Striche. Beide Augen zusammen: Punkte, die auf der Seite stehen, in einem ganzen Rahmen.
 picture-dots-lines = Gezeichnete Linien zeigen, wo sich die Tiefe ändert.
 picture-dots-drawn = Darunter: { $things }.
@@ -68,11 +68,11 @@ asked-key-file = Die Antworten stehen in einer eigenen Datei.
 base-words = Grundverschiebung { $amounts }
 base-right-higher = rechtes Bild { $pd } höher
 base-left-higher = linkes Bild { $pd } höher
-base-sentence = Alles liegt auf einer Grundverschiebung: { $amounts }.
+base-sentence = Alles hat eine Grundverschiebung: { $amounts }.
 balance-left = { $share } % linkes Auge
 balance-right = { $share } % rechtes Auge
 balance-words = Balance { $share }
-set-by = festgelegt von { $name }
+set-by = eingestellt von { $name }
 
 # Zahlen einer Seite.
 

@@ -20,11 +20,11 @@ professional-columns-base = Anforderung und Disparität zählen ab der Grundvers
 
 professional-head-what = Was
 professional-head-value = Wert
-professional-unknown = nicht bekannt; nichts ist geschätzt
+professional-unknown = nicht bekannt; nichts wird geschätzt
 professional-reader = Person
 professional-distance = Augen bis Seite
 professional-ipd = Pupillen­distanz
-professional-ipd-value = { $ipd }; der Lesenden { $low } bis { $high }
+professional-ipd-value = { $ipd }; bei Lesenden { $low } bis { $high }
 professional-reserve-toward = Fusionsbreite Basis außen
 professional-reserve-away = Fusionsbreite Basis innen
 professional-blur = Nebelpunkt { $n }

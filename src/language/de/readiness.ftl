@@ -2,15 +2,15 @@
 
 # Zwei Hälften einer Linie an einer Skala. Sie steht senkrecht oder liegt waagerecht.
 nonius-goal = { $form ->
-    [upright] Sehen Sie, ob sich die zwei Hälften einer senkrechten Linie treffen.
-   *[level] Sehen Sie, ob sich die zwei Hälften einer waagerechten Linie treffen.
+    [upright] Sehen Sie, ob sich die Hälften einer senkrechten Linie treffen.
+   *[level] Sehen Sie, ob sich die Hälften einer waagerechten Linie treffen.
     }
 nonius-zero = Schauen Sie auf die Null der Skala. Beide Augen sehen die Skala.
 nonius-ticks = { $form ->
     [upright] Halten Sie die Augen still. Wohin zeigen die obere und die untere Hälfte?
    *[level] Halten Sie die Augen still. Wohin zeigen die linke und die rechte Hälfte?
     }
-nonius-note = Schreiben Sie beide Striche ins Übungstagebuch. Schauen Sie in die Ferne, dann noch einmal hin. Eine Minute genügt.
+nonius-note = Notieren Sie beide Striche im Tagebuch. Schauen Sie in die Ferne, dann noch einmal hin. Eine Minute genügt.
 nonius-tell = Bleiben die Hälften getrennt, sagen Sie es Ihrer Fachperson. Ändern Sie selbst nichts.
 nonius-see = { $form ->
     [upright] Die obere und die untere Hälfte stehen still, über und unter demselben Strich.
@@ -24,29 +24,29 @@ nonius-only-second = { $form ->
     [upright] die untere Hälfte
    *[level] die rechte Hälfte
     }
-nonius-only-apart = Hälften, die getrennt bleiben
-nonius-apart = Erzwingen Sie nichts. Sagen Sie Ihrer Fachperson, welche Striche Sie notiert haben.
+nonius-only-apart = getrennte Hälften
+nonius-apart = Nichts erzwingen. Nennen Sie Ihrer Fachperson die notierten Striche.
 
 # Ein Punkt für das eine Auge in einem Rahmen für das andere.
 inset-goal = Sehen Sie zwei verschiedene Bilder, eins mit jedem Auge, als ein Bild.
-inset-corners = Schauen Sie auf die vier Striche an den Ecken. Beide Augen sehen sie.
+inset-corners = Schauen Sie auf die vier Eckstriche. Beide Augen sehen sie.
 inset-middle = Schauen Sie nun in die Mitte. Lassen Sie Punkt und Rahmen zusammenkommen.
 inset-see = Ein Punkt, der im quadratischen Rahmen bleibt, mit einem Strich an jeder Ecke.
 inset-only-frame = den Rahmen
 inset-only-dot = den Punkt
-inset-only-drift = einen Punkt, der hinauswandert
-inset-drift = Machen Sie Pause, schauen Sie wieder hin. Wandert er immer, sagen Sie es Ihrer Fachperson.
+inset-only-drift = einen wandernden Punkt
+inset-drift = Pause, neu hinsehen. Immer so? Ihrer Fachperson sagen.
 
 # Zeichen für jedes Auge, in Gruppen von drei Größen.
-who-goal = Finden Sie heraus, welches Auge welches Zeichen sieht und ob beide mitmachen.
-who-largest = Schauen Sie auf das größte Quadrat. Welche Zeichen stehen daneben?
+who-goal = Sehen Sie, welches Auge welches Zeichen sieht und ob beide mitmachen.
+who-largest = Schauen Sie auf das größte Quadrat. Welche Zeichen stehen darüber?
 who-cover = Decken Sie das rechte Auge ab: Ringe und Quadrate bleiben. Decken Sie das linke ab: Kreuze und Quadrate bleiben.
 who-note = Schauen Sie mit beiden Augen auf jedes Quadrat. Notieren Sie das kleinste, das Ring und Kreuz hat. Eine Minute genügt.
 who-see = Drei Quadrate, über jedem ein Ring und ein Kreuz, alle zur gleichen Zeit.
-who-only-rings = Ringe und Quadrate
-who-only-crosses = Kreuze und Quadrate
-who-only-turns = Zeichen, die kommen und gehen
-who-turns = Die Augen wechseln sich ab. Machen Sie Pause, bleiben Sie dann bei den größeren.
+who-only-rings = Ringe, Quadrate
+who-only-crosses = Kreuze, Quadrate
+who-only-turns = wechselnde Zeichen
+who-turns = Die Augen wechseln sich ab. Pause, dann größere nehmen.
 
 # Ein Umriss in Teilen, manche für das eine, manche für das andere Auge: Hälften, oder im Wechsel.
 halves-goal = Setzen Sie die Teile zweier Bilder zu { $shape-gender ->
@@ -69,5 +69,5 @@ halves-only-right = { $deal ->
     [sides] die rechte Hälfte
    *[turns] die Teile des rechten Auges
     }
-halves-only-apart = Teile, die nicht zusammenkommen
-halves-apart = Machen Sie Pause, schauen Sie wieder hin. Gelingt es nie, sagen Sie es Ihrer Fachperson.
+halves-only-apart = getrennte Teile
+halves-apart = Pause, neu hinsehen. Nie zusammen? Ihrer Fachperson sagen.

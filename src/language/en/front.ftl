@@ -5,7 +5,7 @@
 cautions-title = Please read this first
 cautions-description = Cautions: whom to ask, when to get help, when to stop.
 cautions-ask = Ask before you start
-cautions-ask-1 = Have your eyes checked within the year. Ask: “Is it safe for me to practise using both eyes together?”
+cautions-ask-1 = Your last eye check should be less than a year ago. Ask: “Is it safe for me to practise using both eyes together?”
 cautions-ask-2 = Ask first if you have an eye turn, one much weaker eye, double vision, shaky eyes or a new prism. Ask first after eye surgery or a head injury.
 cautions-ask-3 = Ask first with thyroid, nerve or muscle illness, seizures, migraine set off by patterns, dizziness, or sickness in pregnancy.
 cautions-ask-4 = Large studies left out many people with an eye turn or eye surgery. Nobody can say what practice will do for you.

@@ -1,7 +1,7 @@
 # Words of every exercise page.
 
 page-stop-rule = Stop rule.
-page-stop = Stop at once if you feel pain, headache, sickness or dizziness. Stop too if sight stays blurred or double after 5 to 10 minutes of rest, looking far away. If it lasts until the next day or comes back twice, put the book away and ask your eye-care professional.
+page-stop = Stop at once if you feel pain, headache, sickness or dizziness. Stop too if sight stays blurred or double after 5 to 10 minutes of rest, looking far away. If it lasts until the next day or comes back twice, put the book away. Then ask your eye-care professional.
 page-glasses = { $left } left, { $right } right
 page-ground-white = white ground
 page-ground-black = black ground

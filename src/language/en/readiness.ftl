@@ -39,7 +39,7 @@ inset-drift = Rest, then look again. Tell your professional if it always does.
 
 # Marks for each eye, in groups of three sizes.
 who-goal = Find out which eye sees which mark, and that both take part.
-who-largest = Look at the largest square. See which marks stand beside it.
+who-largest = Look at the largest square. See which marks stand above it.
 who-cover = Cover your right eye: rings and squares are left. Cover your left eye: crosses and squares are left.
 who-note = With both eyes open, look at each square. Note the smallest that has its ring and its cross. One minute is enough.
 who-see = Three squares, each with a ring and a cross above it, all at the same time.

@@ -2,7 +2,7 @@
 
 layers-goal = Vea cada parte de la imagen a su propia profundidad.
 layers-look = Mire la imagen como si mirara por una ventana.
-layers-nearest = Lleve los ojos a la parte que parece más cercana. Espere hasta ver una sola.
+layers-nearest = Lleve los ojos a la parte que parece más cercana. Espere hasta verla única.
 layers-back = Siga a la parte de detrás, y así hasta el fondo. Luego vuelva hacia delante.
 layers-repeat = Hágalo cinco veces y luego mire a lo lejos.
 layers-front = { $n ->

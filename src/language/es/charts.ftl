@@ -22,7 +22,7 @@ chart-strand-away = mantener hacia atrás
 chart-strand-jump = salto
 chart-strand-smooth = cambio suave
 chart-strand-depth = profundidad fina
-chart-no-marker = sin señal: no se conoce la dificultad
+chart-no-marker = sin marca: no se conoce la dificultad
 
 chart-bar = de la menor a la mayor demanda de una página; 0 es la página misma
 chart-toward = hacia delante
@@ -46,7 +46,7 @@ chart-bound-reserve = toda la reserva
 # Vistas desde arriba.
 
 chart-plan-lead = { $id } · { $kind } · visto desde arriba, escala 1 : { $scale }
-chart-plan-picture = Los dos ojos, la página a { $distance } y dónde están sus blancos. { $labels }.
+chart-plan-picture = Los dos ojos, la página a { $distance } y dónde están sus objetivos. { $labels }.
 chart-label = { $names }: { $depth }
 chart-label-names = { $names }:
 chart-names-more = { $names } y { $count } más

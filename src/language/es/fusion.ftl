@@ -8,22 +8,22 @@ hold-look = Mire con suavidad { $shape-the } hasta ver { $shape-gender ->
     [f] solo una
    *[m] solo uno
     }.
-hold-hold = Mantenga la imagen única y nítida durante { $time }.
+hold-hold = Mantenga la imagen única y nítida { $time }.
 hold-rest = Mire a lo lejos cinco segundos. Hágalo { $times }.
 hold-see = { $shape-gender ->
     [f] Una sola
    *[m] Un solo
-    } { $shape } que parece { $side ->
-    [toward] flotar delante de la página.
-    [away] estar detrás de la página, como al otro lado de una ventana.
-   *[page] estar justo en la página.
+    } { $shape } que { $side ->
+    [toward] parece flotar delante de la página.
+    [away] parece estar detrás de la página, como al otro lado de una ventana.
+   *[page] está justo en la página.
     }
 
 columns-goal = Lea hacia abajo mientras cada línea pide a sus ojos un poco más que la anterior.
 columns-start = Empiece por la primera línea. Espere a verla única y nítida.
 columns-check = { $marks ->
-    [yes] Compruebe que se ven la barra y la cuña, arriba y abajo.
-   *[no] Compruebe que se ven todas las partes, arriba y abajo.
+    [yes] Compruebe que ve la barra y la cuña, arriba y abajo.
+   *[no] Compruebe que ve todas las partes, arriba y abajo.
     }
 columns-aloud = Lea en voz alta, línea por línea. Espere en cada una hasta verla nítida.
 columns-rest = Al final, mire a lo lejos cinco segundos. Hágalo tres veces.
@@ -34,7 +34,7 @@ words-goal = { $lines ->
     [one] Lea palabras con los dos ojos mientras siguen únicas y nítidas.
    *[other] Lea líneas con los dos ojos mientras siguen únicas y nítidas.
     }
-words-middle = Mire con suavidad el centro de la página hasta que las letras no se vean dobles.
+words-middle = Mire con suavidad el centro de la página hasta que no vea letras dobles.
 words-aloud = Lea en voz alta, despacio, letra por letra si hace falta.
 words-rest = Mire a lo lejos cinco segundos. Hágalo cinco veces.
 words-see-toward = { $lines ->
@@ -57,18 +57,18 @@ dealt-last = Siga hasta la última fila y luego mire a lo lejos. Con un minuto b
 dealt-key = Busque las filas en la clave de respuestas: dice qué ojo tenía cada letra.
 dealt-see = Filas de palabras enteras, letra junto a letra, sin que falte ninguna.
 dealt-only-some = algunas letras
-dealt-some = La clave dice qué ojo tenía las que faltan. Parpadee, mire a lo lejos y lea otra vez.
+dealt-some = La clave dice qué ojo tenía las que faltan. Parpadee, mire a lo lejos y vuelva a leer.
 dealt-only-turns = letras que van y vienen
 dealt-turns = Los ojos se turnan. Descanse y pase a una página más fácil.
 # Lo que dice una fila y lo que cada ojo tenía por sí solo.
 dealt-answer = { $word }: izquierdo { $left }, derecho { $right }
 
-patch-goal = Mantenga un disco único y nítido mientras su borde mantiene unidos los dos ojos.
+patch-goal = Vea un disco único y nítido mientras su borde mantiene unidos los dos ojos.
 patch-border = Mire primero el borde áspero. Deje que se vuelva uno solo.
-patch-middle = Mire ahora el centro abierto del disco. Compruebe que se ven tanto la barra como la cuña.
-patch-hold = Mantenga la imagen diez segundos y luego mire a lo lejos. Hágalo tres veces. Con un minuto basta.
+patch-middle = Mire ahora el centro abierto del disco. Compruebe que ve a la vez la barra y la cuña.
+patch-hold = Manténgalo diez segundos y luego mire a lo lejos. Hágalo tres veces. Con un minuto basta.
 patch-see = { $side ->
-    [toward] Un disco nítido, delante de la página, con un borde áspero. En su centro, una barra y una cuña, las dos a la vez.
-    [away] Un disco nítido, detrás de la página, con un borde áspero. En su centro, una barra y una cuña, las dos a la vez.
-   *[page] Un disco nítido, justo en la página, con un borde áspero. En su centro, una barra y una cuña, las dos a la vez.
+    [toward] Un solo disco nítido, delante de la página, con un borde áspero. En su centro, una barra y una cuña, a la vez.
+    [away] Un solo disco nítido, detrás de la página, con un borde áspero. En su centro, una barra y una cuña, a la vez.
+   *[page] Un solo disco nítido, justo en la página, con un borde áspero. En su centro, una barra y una cuña, a la vez.
     }

@@ -32,13 +32,13 @@ inks-eye-right = Derecho
 inks-expect-note = Contraste: cuánto se separa la marca propia del fondo. Imagen fantasma: cuánto lo hace la marca del otro ojo, como parte de la propia. Solape: cuánto se separa un cruce de la marca propia. Claridad: lo más claro que ve este ojo, respecto al blanco de la página sin filtro.
 
 inks-go = Adelante
-inks-fix = Corregir
+inks-fix = Arreglar
 inks-ghost-fine = La imagen fantasma no pasa del 2 %.
 inks-ghost-faint = La imagen fantasma pasa del 2 % pero no del 5 %: puede notarse.
 inks-ghost-strong = La imagen fantasma pasa del 5 %. Tiña el fondo, o pruebe otras gafas, otro papel u otra luz; mire después la página de la imagen fantasma.
 inks-ghost-refused = La imagen fantasma pasa del 15 %. Estas gafas no separan las dos marcas en este medio.
-inks-imbalance = La claridad de los dos ojos difiere { $n } a 1.
-inks-imbalance-more = La claridad de los dos ojos difiere { $n } a 1, más que el 2 a 1 que se busca.
+inks-imbalance = La claridad difiere entre los dos ojos: { $n } a 1.
+inks-imbalance-more = La claridad difiere entre los dos ojos: { $n } a 1, más que el 2 a 1 que se busca.
 inks-text-contrast = El texto se separa del fondo { $n } a 1.
 
 inks-traded = A qué se renunció
@@ -56,7 +56,7 @@ inks-traded-ghost-tinted = la imagen fantasma es { $left } para el ojo izquierdo
 # Espectros.
 
 spectra-title = Luz, filtros y lo que pasa
-spectra-description = Cuatro gráficas sobre la longitud de onda: la luz, los filtros y lo que pasa a cada ojo.
+spectra-description = Cuatro gráficas según la longitud de onda: la luz, los filtros y lo que pasa a cada ojo.
 spectra-red = rojo
 spectra-green = verde
 spectra-blue = azul
@@ -77,4 +77,4 @@ spectra-light = { $light } { $share } %
 spectra-note = Porcentajes: lo brillante que es esa luz para el ojo, respecto al blanco de la página sin filtro.
 spectra-note-leak = Porcentajes: lo brillante que es esa luz para el ojo, respecto al blanco de la página sin filtro. Un ojo del que solo se conoce la fuga tiene la curva de un filtro ideal; sus porcentajes cuentan la fuga.
 spectra-wavelength = longitud de onda, nm
-spectra-picture = { $title }, sobre la longitud de onda de 380 a 780 nm. Curvas: { $curves }.
+spectra-picture = { $title }, según la longitud de onda, de 380 a 780 nm. Curvas: { $curves }.

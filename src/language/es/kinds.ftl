@@ -2,14 +2,14 @@
 
 # Lo que dicen las señales de control: la barra del ojo izquierdo y la cuña del derecho. Una página puede no tenerlas.
 kinds-check-both = { $marks ->
-    [yes] Compruebe que se ven tanto la barra como la cuña.
-   *[no] Compruebe que se ven todas las partes.
+    [yes] Compruebe que ve a la vez la barra y la cuña.
+   *[no] Compruebe que ve todas las partes.
     }
 kinds-check-there = { $marks ->
-    [yes] Compruebe que se ven la barra y la cuña.
-   *[no] Compruebe que se ven todas las partes.
+    [yes] Compruebe que ve la barra y la cuña.
+   *[no] Compruebe que ve todas las partes.
     }
-kinds-see-marks = { $see } Se ven tanto la barra como la cuña.
+kinds-see-marks = { $see } La barra y la cuña se ven a la vez.
 
 # Tiempos y repeticiones.
 kinds-seconds = { $count ->
@@ -30,10 +30,10 @@ kinds-as-told = Haga esto solo como le indicó su profesional.
 kinds-only-bar = la barra
 kinds-only-wedge = la cuña
 kinds-only-flat = una imagen plana
-kinds-only-doubled = todo doble
-kinds-right-out-try = Su ojo derecho ya no participa. Parpadee, mire a lo lejos, pruebe otra vez.
-kinds-left-out-try = Su ojo izquierdo ya no participa. Parpadee, mire a lo lejos, pruebe otra vez.
-kinds-right-out-look = Su ojo derecho ya no participa. Parpadee, mire a lo lejos, mire otra vez.
-kinds-left-out-look = Su ojo izquierdo ya no participa. Parpadee, mire a lo lejos, mire otra vez.
-kinds-one-out = Un ojo ha dejado de participar. Tápese un ojo y luego el otro, e inténtelo otra vez.
-kinds-easier = Descanse y pase a una página más fácil.
+kinds-only-doubled = doble
+kinds-right-out-try = Su ojo derecho no participa. Parpadee, mire a lo lejos y repita.
+kinds-left-out-try = Su ojo izquierdo no participa. Parpadee, mire a lo lejos y repita.
+kinds-right-out-look = Su ojo derecho no participa. Parpadee, mire a lo lejos y repita.
+kinds-left-out-look = Su ojo izquierdo no participa. Parpadee, mire a lo lejos y repita.
+kinds-one-out = Un ojo no participa. Tápese un ojo, luego el otro, y repita.
+kinds-easier = Descanse y use una página más fácil.

@@ -1,8 +1,8 @@
 # Words of every exercise page.
 
 page-stop-rule = Regla de parada.
-page-stop = Pare enseguida si siente dolor, dolor de cabeza, náuseas o mareo. Pare también si la vista sigue borrosa o doble tras 5 a 10 minutos de descanso, mirando a lo lejos. Si dura hasta el día siguiente o vuelve dos veces, guarde el libro y pregunte a su profesional de la vista.
-page-glasses = { $left } a la izquierda, { $right } a la derecha
+page-stop = Pare ya si siente dolor, dolor de cabeza, náuseas o mareo. Pare también si aún ve borroso o doble tras 5 a 10 minutos de descanso mirando a lo lejos. ¿Dura hasta el día siguiente o vuelve dos veces? Guarde el libro y pregunte a su profesional de la vista.
+page-glasses = { $left } izquierda, { $right } derecha
 page-ground-white = fondo blanco
 page-ground-black = fondo negro
 page-set-up = Preparación:
@@ -27,7 +27,7 @@ page-go-to = Ir a la página { $page }
 # An exercise on two sheets: its picture, and its words.
 
 page-words-title = { $title }: palabras
-page-words-description = Qué hacer en la página «{ $title }», solo en palabras, para leer sin gafas.
+page-words-description = Qué hacer en la página «{ $title }», solo en palabras, para leer sin las gafas de colores.
 page-words-at = Qué hacer:
 page-picture-at = Imagen:
 
@@ -35,8 +35,8 @@ page-picture-at = Imagen:
 
 footer-set = { $title } { $version } · edición { $edition } · { $date }
 footer-set-reader = { $title } { $version } · edición { $edition } · para { $reader } · { $date }
-footer-facts = { $depth } · { $distance }, ojos a { $ipd } · { $glasses } · { $ground }
-footer-true-size = tamaño real (100 %)
+footer-facts = { $depth } · { $distance }, { $ipd } entre ojos · { $glasses } · { $ground }
+footer-true-size = tamaño 100 %
 footer-seed = semilla { $n }
 
 # Where the reader writes on an exercise page.
@@ -59,8 +59,8 @@ log-write = { $n ->
 # Cover and contents.
 
 cover-facts = { $n ->
-    [one] Páginas de práctica para ver con los dos ojos. Gafas: { $first } y { $second }. Una página de ejercicio, hecha para { $distance } de los ojos.
-   *[other] Páginas de práctica para ver con los dos ojos. Gafas: { $first } y { $second }. { $n } páginas de ejercicio, hechas para { $distance } de los ojos.
+    [one] Páginas de práctica para ver con los dos ojos, con gafas de filtros { $first } y { $second }. Una página de ejercicio, hecha para verla a { $distance } de los ojos.
+   *[other] Páginas de práctica para ver con los dos ojos, con gafas de filtros { $first } y { $second }. { $n } páginas de ejercicio, hechas para verlas a { $distance } de los ojos.
     }
 cover-description = Portada de { $title }.
 cover-edition = Edición { $edition }: { $page }, { $ground }

@@ -36,17 +36,17 @@ thing-count = { $count } { $thing-many }
 thing-numbered = { $thing } { $number }
 
 picture-eyes = Ojo izquierdo: { $left }. Ojo derecho: { $right }. Los dos ojos juntos: { $together }.
-picture-same = las mismas formas
-picture-same-moved = las mismas formas movidas de lado según su profundidad
+picture-same = las mismas figuras
+picture-same-moved = las mismas figuras movidas de lado según su profundidad
 picture-line = una línea que va { $depths }
 picture-line-flat = una línea en la página
 picture-stand = { $name }: { $demand }, distancia a los ojos { $place }
 picture-stand-base = { $name }: { $demand }
 picture-lines = líneas que van hacia el fondo
-picture-trail = un rastro
+picture-trail = un sendero
 picture-trail-beads = { $count ->
-        [one] un rastro con { $count } cuenta
-       *[other] un rastro con { $count } cuentas
+        [one] un sendero con { $count } cuenta
+       *[other] un sendero con { $count } cuentas
     }
 picture-dots = Ojo izquierdo: puntos al azar dentro de un marco, con uno de cada dos trazos. Ojo derecho: los mismos puntos, movidos de lado según su profundidad, y los otros trazos. Los dos ojos juntos: puntos que están { $depths }, en un marco entero.
 picture-dots-flat = Ojo izquierdo: puntos al azar dentro de un marco, con uno de cada dos trazos. Ojo derecho: los mismos puntos y los otros trazos. Los dos ojos juntos: puntos que están en la página, en un marco entero.
@@ -78,7 +78,7 @@ set-by = fijado por { $name }
 
 readings-distance = Ojos a página
 readings-demand = Demanda
-readings-place = Ojos a forma
+readings-place = Ojos a figura
 readings-ruler-range = { $near } a { $far }
 readings-ruler = Regla: el lugar del lápiz está a { $range } cm de la página (barra gruesa)
 readings-ruler-picture = Una regla en tamaño real, de { $length } cm, con una barra gruesa desde { $range } cm.

@@ -2,7 +2,7 @@
 
 professional-title = Para su profesional de la vista
 professional-later = Para su profesional, hoja { $number }
-professional-description = Qué es el libro, para qué se calculó y los números de cada página de práctica.
+professional-description = Qué es el libro, para qué se calculó y los números de cada página de ejercicio.
 professional-lead = Enseñe estas hojas, por favor, a quien cuida de sus ojos.
 
 professional-what = Qué es este libro
@@ -13,7 +13,7 @@ professional-viewer = Para qué se calculó
 professional-findings = Qué más se sabe de los ojos
 professional-glasses = Gafas y tintas
 professional-columns = Qué dice la tabla
-professional-columns-text = Grado: lo difícil que es una página al lado de las otras, de 1 a 10; no dice nada del lector. Demanda: respecto a la página, en dioptrías prismáticas; hacia delante es base externa, hacia atrás es base interna. Disparidad: diferencia exacta de vergencia respecto a la página; + es cruzada. Lugar: desde los ojos, para todas las distancias interpupilares. Tamaño: de lo más pequeño y lo más grande que se mira. Ayuda: 0 son solo puntos, 3 un contorno y más. Partes: vistas solo por el ojo izquierdo, solo por el derecho, por ambos. Equilibrio: lo que conserva el ojo más fuerte.
+professional-columns-text = Grado: lo difícil que es una página al lado de las otras, de 1 a 10; no dice nada del lector. Demanda: respecto a la página, en dioptrías prismáticas; hacia delante es base externa, hacia atrás es base interna. Disparidad: diferencia exacta de vergencia respecto a la página; + es cruzada. Lugar: desde los ojos, para todas las distancias interpupilares. Tamaño: de lo más pequeño y lo más grande que se mira. Pistas: 0 son solo puntos, 3 un contorno y más. Partes: vistas solo por el ojo izquierdo, solo por el derecho, por ambos. Equilibrio: lo que conserva el ojo más fuerte.
 professional-columns-base = La demanda y la disparidad se cuentan desde el desplazamiento base; no se dice ningún lugar, porque los ojos están desviados.
 
 # Nombres de los datos y lo que está al lado.
@@ -74,7 +74,7 @@ professional-demand = Demanda, dp
 professional-disparity = Disparidad, segarc
 professional-place = Lugar, cm
 professional-size = Tamaño, grados
-professional-cue = Ayuda
+professional-cue = Pistas
 professional-parts = Partes
 professional-range = { $from } a { $to }
 professional-none = –

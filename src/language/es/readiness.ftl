@@ -24,7 +24,7 @@ nonius-only-second = { $form ->
     [upright] la mitad inferior
    *[level] la mitad derecha
     }
-nonius-only-apart = mitades que siguen separadas
+nonius-only-apart = mitades separadas
 nonius-apart = No fuerce nada. Diga a su profesional qué marcas anotó.
 
 # Un punto para un ojo en un marco para el otro.
@@ -35,18 +35,18 @@ inset-see = Un punto que se queda dentro del marco cuadrado, con un trazo en cad
 inset-only-frame = el marco
 inset-only-dot = el punto
 inset-only-drift = un punto que se sale
-inset-drift = Descanse y vuelva a mirar. Si siempre se sale, dígaselo a su profesional.
+inset-drift = Descanse y repita. Si siempre pasa, dígaselo a su profesional.
 
 # Marcas para cada ojo, en grupos de tres tamaños.
-who-goal = Descubra qué ojo ve cada marca y que los dos participan.
-who-largest = Mire el cuadrado más grande. Vea qué marcas tiene al lado.
+who-goal = Descubra qué ojo ve cada marca y vea que participan los dos.
+who-largest = Mire el cuadrado más grande. Vea qué marcas tiene encima.
 who-cover = Tápese el ojo derecho: quedan anillos y cuadrados. Tápese el izquierdo: quedan cruces y cuadrados.
-who-note = Con los dos ojos abiertos, mire cada cuadrado. Anote el más pequeño que tenga su anillo y su cruz. Con un minuto basta.
+who-note = Con los dos ojos abiertos, mire cada cuadrado. Anote el más pequeño que tiene su anillo y su cruz. Con un minuto basta.
 who-see = Tres cuadrados, cada uno con un anillo y una cruz encima, todos a la vez.
 who-only-rings = anillos y cuadrados
 who-only-crosses = cruces y cuadrados
 who-only-turns = marcas que van y vienen
-who-turns = Los ojos se turnan. Descanse y quédese con las más grandes.
+who-turns = Los ojos se turnan. Descanse y siga con las más grandes.
 
 # Un contorno en partes, unas para cada ojo: mitades, o por turnos.
 halves-goal = Junte las partes de dos imágenes para formar { $shape-gender ->
@@ -69,4 +69,4 @@ halves-only-right = { $deal ->
    *[turns] las partes del ojo derecho
     }
 halves-only-apart = partes que no se juntan
-halves-apart = Descanse y vuelva a mirar. Si nunca se juntan, dígaselo a su profesional.
+halves-apart = Descanse y repita. Si nunca se juntan, dígaselo a su profesional.

@@ -4,28 +4,28 @@
 steps-number-one = Mire el número 1 hasta verlo único y nítido.
 steps-see-stop = La parada que mira se ve única. Las otras pueden verse dobles por ahora: no pasa nada.
 
-tour-goal = Recorra la página y vea una sola imagen en cada parada, tantas veces como pueda sin prisa.
+tour-goal = Recorra la página y vea única cada parada, tantas veces como pueda sin perder el orden.
 tour-setup = Tenga un reloj a mano.
 tour-check = { $marks ->
-    [yes] Compruebe que se ven tanto la barra como la cuña. Luego vaya al número siguiente.
-   *[no] Compruebe que se ven todas las partes. Luego vaya al número siguiente.
+    [yes] Compruebe que ve a la vez la barra y la cuña. Luego vaya al número siguiente.
+   *[no] Compruebe que ve todas las partes. Luego vaya al número siguiente.
     }
-tour-again = Después del último número, vuelva a empezar por el 1.
-tour-count = Cuente las paradas que ve únicas en { $time }. Anote la cuenta en el diario.
+tour-again = Tras el último número, vuelva a empezar por el 1.
+tour-count = Cuente las paradas que ve únicas en { $time }. Anote el número en el diario.
 tour-far = Mire a lo lejos.
 
 # Las paradas tienen números, nombres del autor o ninguna de las dos cosas.
-jump-goal = Salte de una profundidad a otra y vea una sola imagen en cada parada.
+jump-goal = Salte de una profundidad a otra y vea única cada parada.
 jump-start-name = Mire «{ $name }» hasta ver una imagen única y nítida.
 jump-start-shape = Mire la primera figura hasta verla única y nítida.
-jump-next-number = Salte al número siguiente. Espere hasta verlo también único.
-jump-next-name = Salte a «{ $name }». Espere hasta ver también una sola imagen.
-jump-next-shape = Salte a la figura siguiente. Espere hasta verla también única.
+jump-next-number = Salte al número siguiente. Espere hasta verlo único.
+jump-next-name = Salte a «{ $name }». Espere hasta ver una sola imagen.
+jump-next-shape = Salte a la figura siguiente. Espere hasta verla única.
 jump-check = { $marks ->
-    [yes] Quédese { $time } en cada parada y compruebe que se ven la barra y la cuña.
-   *[no] Quédese { $time } en cada parada y compruebe que se ven todas las partes.
+    [yes] Quédese { $time } en cada parada y compruebe que ve la barra y la cuña.
+   *[no] Quédese { $time } en cada parada y compruebe que ve todas las partes.
     }
-jump-round = Haga el recorrido { $times }. Luego mire a lo lejos.
+jump-round = Haga la ruta { $times }. Luego mire a lo lejos.
 
 pairs-goal = Lleve los ojos hacia dentro, suéltelos y vuelva a empezar.
 pairs-start = { $form ->
@@ -43,13 +43,13 @@ pairs-go = { $form ->
    *[row] Vaya hacia la derecha paso a paso. No siga hasta que vea una sola imagen.
     }
 pairs-check = { $marks ->
-    [yes] Quédese { $time } cada vez. Compruebe que se ven la barra y la cuña.
-   *[no] Quédese { $time } cada vez. Compruebe que se ven todas las partes.
+    [yes] Quédese { $time } cada vez. Compruebe que ve la barra y la cuña.
+   *[no] Quédese { $time } cada vez. Compruebe que ve todas las partes.
     }
 pairs-round = Haga todo el recorrido { $times }. Luego mire a lo lejos.
-pairs-see = Primero algo está delante de la página, luego detrás, y así sucesivamente.
+pairs-see = Una figura delante de la página, la siguiente detrás, y así hasta el final.
 
-rungs-goal = Suba del peldaño 1 al peldaño { $last }, con un pequeño paso cada vez.
+rungs-goal = Suba del peldaño 1 al { $last }, con un pequeño paso cada vez.
 rungs-look = Mire el peldaño 1 hasta ver { $shape-gender ->
     [f] una sola
    *[m] un solo
@@ -65,7 +65,7 @@ rungs-see = { $shape-gender ->
 hoop-goal = Vea cómo un gran aro se despega de la página.
 hoop-rest = Deje descansar la mirada en todo el aro grueso, no en un solo punto.
 hoop-thin = Mire el aro fino de la página y luego otra vez el grueso.
-hoop-hold = Mire durante { $time }. Fíjese en cuál está más cerca de usted. Luego mire a lo lejos.
+hoop-hold = Mire { $time }. Fíjese en cuál está más cerca de usted. Luego mire a lo lejos.
 hoop-see = { $side ->
     [toward] El aro grueso flota delante del fino, más cerca de usted.
     [away] El aro grueso queda detrás del fino, más al fondo que la página.
@@ -77,14 +77,14 @@ tiles-goal = Sienta cada paso de { $shape-gender ->
    *[m] un { $shape } al siguiente, que está dentro.
     }
 tiles-largest = Mire { $shape-the } más grande. Está en la página.
-tiles-in = Vaya hacia dentro, { $shape } por { $shape }. Deténgase cada vez hasta ver { $shape-gender ->
+tiles-in = Vaya hacia dentro, { $shape } por { $shape }. Pare cada vez hasta ver { $shape-gender ->
     [f] solo una.
    *[m] solo uno.
     }
 tiles-say = Diga si es un pozo o una torre. Después lea «{ page-see }».
 tiles-check = { $marks ->
-    [yes] En el centro, compruebe que se ven tanto la barra como la cuña.
-   *[no] En el centro, compruebe que se ven todas las partes.
+    [yes] En el centro, compruebe que ve a la vez la barra y la cuña.
+   *[no] En el centro, compruebe que ve todas las partes.
     }
 tiles-out = Vuelva a salir paso a paso. Hágalo cinco veces y luego mire a lo lejos.
 tiles-see = { $side ->
@@ -117,28 +117,28 @@ walk-goal = Siga viendo { $shape-gender ->
     [f] una sola
    *[m] un solo
     } { $shape } mientras se aleja de la página.
-walk-setup = Cuelgue la página a la altura de los ojos, con sitio para alejarse.
+walk-setup = Cuélguela a la altura de los ojos, con sitio para alejarse.
 walk-start = Empiece a { $distance } de la página. Espere a ver { $shape-gender ->
     [f] una sola
    *[m] un solo
     } { $shape }.
 walk-check = { $marks ->
-    [yes] Quédese { $time }. Compruebe que se ven tanto la barra como la cuña.
-   *[no] Quédese { $time }. Compruebe que se ven todas las partes.
+    [yes] Quédese { $time }. Compruebe que ve a la vez la barra y la cuña.
+   *[no] Quédese { $time }. Compruebe que ve todas las partes.
     }
-walk-back = Retroceda hasta la siguiente distancia de la tabla, hasta llegar a { $distance }.
+walk-back = Retroceda a la siguiente distancia de la tabla, hasta { $distance }.
 walk-return = Vuelva por el mismo camino. Anote dónde se perdió una parte.
 walk-see = { $shape-gender ->
     [f] Una sola
    *[m] Un solo
-    } { $shape } en todo el recorrido. Puede parecer que se mueve mientras usted camina.
+    } { $shape } en todo el recorrido. Puede parecer que se mueve al caminar usted.
 
 posts-goal = Recorra los postes y sienta a qué distancia está cada uno.
 posts-base = Mire la línea de base. Está en la página.
-posts-go = Vaya de poste en poste, de izquierda a derecha. Vea uno solo cada vez.
+posts-go = Vaya de poste en poste, de izquierda a derecha. Vea único cada uno.
 posts-check = { $marks ->
-    [yes] En cada poste, compruebe que se ven la barra y la cuña.
-   *[no] En cada poste, compruebe que se ven todas las partes.
+    [yes] En cada poste, compruebe que ve la barra y la cuña.
+   *[no] En cada poste, compruebe que ve todas las partes.
     }
 posts-say = Diga qué poste está más cerca de usted y cuál está más lejos.
 posts-back = Vuelva en sentido contrario. Luego mire a lo lejos.
@@ -162,8 +162,8 @@ nest-corridor = pasillo
     .of = del pasillo
     .gender = m
 nest-goal = { $count ->
-    [one] Sienta la profundidad { $room-of } y sitúe la figura en su interior.
-   *[other] Sienta la profundidad { $room-of } y sitúe cada figura en su interior.
+    [one] Sienta la profundidad { $room-of } y sitúe la figura dentro.
+   *[other] Sienta la profundidad { $room-of } y sitúe cada figura dentro.
     }
 nest-window = Mire hacia el interior { $room-of } como por una ventana.
 nest-front = Deje que sus ojos vayan del frente al fondo { $room-of }.
@@ -171,8 +171,8 @@ nest-check = { $count ->
     [one] Mire la figura.
    *[other] Mire las figuras una tras otra.
     } { $marks ->
-    [yes] Compruebe que se ven la barra y la cuña.
-   *[no] Compruebe que se ven todas las partes.
+    [yes] Compruebe que ve la barra y la cuña.
+   *[no] Compruebe que ve todas las partes.
     }
 nest-back = Vuelva al frente. Hágalo cinco veces y luego mire a lo lejos.
 nest-see = { $room-gender ->
@@ -182,26 +182,26 @@ nest-see = { $room-gender ->
 
 solids-goal = Vea las cosas como si estuvieran en un espacio real.
 solids-window = Mire a través de la página como por una ventana.
-solids-nearest = Empiece por lo que está más cerca de usted. Espere a verlo único.
+solids-nearest = Empiece por lo más cercano a usted. Espere a verlo único.
 solids-check = { $count ->
     [one] Mírelo con calma.
    *[other] Mire las cosas una tras otra.
     } { $marks ->
-    [yes] Compruebe que se ven la barra y la cuña.
-   *[no] Compruebe que se ven todas las partes.
+    [yes] Compruebe que ve la barra y la cuña.
+   *[no] Compruebe que ve todas las partes.
     }
 solids-edges = Siga los bordes que van hacia el fondo, ida y vuelta.
 solids-again = Hágalo cinco veces y luego mire a lo lejos.
-solids-see = Cosas con volumen, con un lado cercano y otro lejano.
+solids-see = Cosas con volumen, con un lado cerca y otro lejos.
 
 trail-goal = Siga un sendero con los ojos mientras se acerca y se aleja.
 trail-start-line = Empiece en un extremo del sendero y espere a verlo único.
-trail-start-bead = Empiece en la cuenta que lleva las señales y espere a verla única.
-trail-along-line = Deje que sus ojos se deslicen despacio por el sendero. Sienta cómo se juntan y se sueltan.
+trail-start-bead = Empiece en la cuenta con las señales y espere a verla única.
+trail-along-line = Deslice los ojos despacio por el sendero. Sienta cómo se juntan y se sueltan.
 trail-along-beads = Lleve los ojos despacio de cuenta en cuenta. Sienta cómo se juntan y se sueltan.
 trail-check = { $marks ->
-    [yes] En cada extremo, compruebe que se ven la barra y la cuña.
-   *[no] En cada extremo, compruebe que se ven todas las partes.
+    [yes] En cada extremo, compruebe que ve la barra y la cuña.
+   *[no] En cada extremo, compruebe que ve todas las partes.
     }
 trail-back = Vuelva por el mismo camino. Hágalo { $times } y luego mire a lo lejos.
 trail-back-round = Vaya después en sentido contrario. Hágalo { $times } y luego mire a lo lejos.

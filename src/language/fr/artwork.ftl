@@ -2,7 +2,7 @@
 
 layers-goal = Voyez chaque partie de l’image à sa propre profondeur.
 layers-look = Regardez l’image comme si vous regardiez par une fenêtre.
-layers-nearest = Allez des yeux à la partie qui semble la plus près. Attendez qu’elle soit simple.
+layers-nearest = Allez des yeux à la partie qui semble la plus proche. Attendez qu’elle soit simple.
 layers-back = Passez à la partie derrière elle, et ainsi jusqu’au fond. Puis revenez vers l’avant.
 layers-repeat = Faites-le cinq fois, puis regardez au loin.
 layers-front = { $n ->

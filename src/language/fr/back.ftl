@@ -21,31 +21,31 @@ time-weeks = { $n ->
 # The plan.
 
 plan-title = Votre plan
-plan-description = Quelles pages viennent à quelle semaine et quel jour, et quand avancer, prendre une page plus facile, arrêter et demander.
-plan-lead = { $weeks }, { $days } par semaine, au plus { $minutes } par jour. C’est une offre : allez à votre rythme.
+plan-description = Quelles pages viennent quelle semaine et quel jour, et quand avancer, prendre une page plus facile, arrêter et demander.
+plan-lead = { $weeks }, { $days } par semaine, au plus { $minutes } par jour. C’est une proposition : allez à votre rythme.
 plan-when = Quand
 plan-pages = Pages, les nouvelles en gras
 plan-minutes = Minutes
 plan-done = Fait
 plan-day = Semaine { $week }, jour { $day }
 plan-each-day = Chaque jour
-plan-easy-to-hard = Les pages d’un jour vont du facile au difficile. Celles en gras sont nouvelles.
-plan-rest = Après { $block } au plus, reposez-vous { $rest } : regardez au loin. Les minutes comptent ces repos.
+plan-easy-to-hard = Les pages du jour vont du facile au difficile. En gras, les nouvelles.
+plan-rest = Après { $block } au plus, reposez-vous { $rest } : regardez au loin. Les minutes comprennent ces pauses.
 plan-again = Une page n’est pas encore facile ? Reprenez-la. Les nouvelles peuvent attendre.
 plan-end = Finissez chaque jour en regardant au loin.
 plan-come-again = Il y a plus de jours que de pages : des pages connues reviennent.
 plan-framed = Une page dans un cadre : seulement comme votre professionnel de la vue l’a dit.
-plan-go-on = Avancez quand, { $days } jours différents,
-plan-good-answers = sur une page qui pose des questions, vous avez eu autant de bonnes réponses que ses réponses en demandent,
+plan-go-on = Avancez quand, lors de { $days } jours différents,
+plan-good-answers = à une page de questions, vous avez eu autant de bonnes réponses que le corrigé en demande,
 plan-good-marks = la barre et le coin étaient là tous les deux, et
 plan-good-comfort = le confort est resté de 0 à { $most } sur 10, où 10 est mauvais.
 plan-step-back = Prenez la page plus facile quand
 plan-bad-marks = la barre ou le coin manque, ou tout reste double, ou
 plan-bad-comfort = le confort atteint { $least } sur 10. Reposez-vous d’abord, en regardant au loin.
-plan-bad-easier = Chaque page nomme la plus facile.
+plan-bad-easier = Chaque page nomme sa voisine plus facile.
 plan-stop = Règle d’arrêt
 plan-ask = Demander
-plan-ask-words = Montrez votre carnet à votre professionnel de la vue après quatre semaines, et plus tôt si quelque chose vous inquiète. Son avis compte plus que ce plan.
+plan-ask-words = Montrez votre carnet à votre professionnel de la vue après quatre semaines, plus tôt si quelque chose vous inquiète. Son avis compte plus que ce plan.
 
 # The log.
 
@@ -67,7 +67,7 @@ log-head-note = Note
 log-circle-single = s   d
 log-circle-marks = b   c
 log-circle-stayed = o   n
-log-stays-double = Confort 4 ou plus : reposez-vous, puis prenez une page plus facile. Resté double après un repos : arrêtez, notez-le et demandez à votre professionnel de la vue. Montrez-lui ce carnet.
+log-stays-double = Confort 4 ou plus : reposez-vous, puis prenez une page plus facile. Resté double après un repos : arrêtez, notez-le et consultez votre professionnel de la vue. Montrez-lui ce carnet.
 log-screen-lead = Tenez un carnet sur papier, une ligne par jour. Notez :
 log-screen-date = la date, la page et cette édition ; et que les lunettes étaient à l’endroit ;
 log-screen-seen = les minutes ; si tout était simple ou double ; si la barre et le coin étaient là tous les deux ;
@@ -80,7 +80,7 @@ log-screen-other = si quelque chose est resté double après un repos, et ce que
 answers-title = Réponses
 answers-turn = Réponses : retournez la page.
 answers-description = Les réponses à ce que demandent les pages d’exercice.
-answers-pass = { $right } sur { $of } ou plus : plus que de la chance
+answers-pass = { $right } sur { $of } ou plus : plus que la chance
 
 # The words of all exercises once more.
 

@@ -1,7 +1,7 @@
 # Les graphiques de `plot`, pour les auteurs : l’échelle d’un ensemble et ses pages vues d’en haut.
 
 chart-facts = { $title } { $version } · { $date } · pour { $distance } et un écart des yeux de { $ipd } ({ $low } à { $high })
-chart-facts-base = { $facts } · { $base } ; tout se compte à partir de là
+chart-facts-base = { $facts } · { $base } ; tout compté de là
 chart-numbers = Ce sont des nombres sur des pages, pas sur une personne : ni test, ni note, ni traitement.
 
 # L’échelle.
@@ -16,7 +16,7 @@ chart-span-many = pages { $first } à { $last }
 chart-difficulty = Difficulté, 0 à 100
 chart-demand = Demande, dioptries prismatiques
 
-chart-strand-check = contrôles
+chart-strand-check = vérifications
 chart-strand-toward = tenir vers l’avant
 chart-strand-away = tenir vers l’arrière
 chart-strand-jump = saut
@@ -33,12 +33,12 @@ chart-parallel = parallèles
 chart-range = plage de la personne : { $away } ({ $first }) à { $toward } ({ $second })
 chart-no-range = aucune plage de la personne n’est connue : l’ensemble ne donne ni réserves ni normes
 chart-comfort = confort : au plus 1 degré de disparité
-chart-parallel-eyes = yeux parallèles pour un écart des yeux de { $ipd }
+chart-parallel-eyes = yeux parallèles, écart des yeux { $ipd }
 chart-reserves = { $source } : { $ends }
 chart-reserve-ends = { $name } à { $ends }
 chart-source-norm = réserves de la norme { $norm }
 chart-source-one-side = réserves, un côté de la norme { $norm }
-chart-source-found = réserves comme un professionnel les a trouvées
+chart-source-found = réserves trouvées par un professionnel
 chart-bound-percival = Percival, tiers médian
 chart-bound-sheard = Sheard, le double de la phorie
 chart-bound-reserve = toute la réserve

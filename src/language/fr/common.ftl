@@ -9,10 +9,10 @@ filter-blue = bleu
 filter-magenta = magenta
 filter-amber = ambre
 
-unit-cm = { $n } cm
-unit-mm = { $n } mm
-unit-pd = { $n } dp
-unit-arcsec = { $n } s d’arc
+unit-cm = { $n } cm
+unit-mm = { $n } mm
+unit-pd = { $n } dp
+unit-arcsec = { $n } s d’arc
 
 # Shapes.
 

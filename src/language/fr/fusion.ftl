@@ -4,11 +4,11 @@ hold-goal = Gardez { $shape-a } { $shape-gender ->
     [f] simple et nette
    *[m] simple et net
     } pendant que vos yeux restent immobiles.
-hold-look = Regardez doucement { $shape-the } jusqu’à n’en voir { $shape-gender ->
-    [f] qu’une seule
-   *[m] qu’un seul
+hold-look = Regardez { $shape-the } sans forcer, jusqu’à n’en voir { $shape-gender ->
+    [f] qu’une
+   *[m] qu’un
     }.
-hold-hold = Gardez l’image simple et nette pendant { $time }.
+hold-hold = Gardez l’image simple et nette { $time }.
 hold-rest = Regardez au loin cinq secondes. Faites-le { $times }.
 hold-see = { $shape-gender ->
     [f] Une seule
@@ -19,31 +19,31 @@ hold-see = { $shape-gender ->
    *[page] être à plat sur la page.
     }
 
-columns-goal = Lisez vers le bas tandis que chaque ligne demande à vos yeux un peu plus que la précédente.
+columns-goal = Lisez de haut en bas : chaque ligne demande à vos yeux un peu plus que la précédente.
 columns-start = Commencez par la première ligne. Attendez qu’elle soit simple et nette.
 columns-check = { $marks ->
     [yes] Vérifiez que la barre et le coin sont là, en haut et en bas.
    *[no] Vérifiez que toutes les parties sont là, en haut et en bas.
     }
-columns-aloud = Lisez à voix haute, ligne par ligne. Attendez à chaque ligne qu’elle soit nette.
+columns-aloud = Lisez à voix haute, ligne par ligne. Attendez que chaque ligne soit nette.
 columns-rest = À la fin, regardez au loin cinq secondes. Faites-le trois fois.
-columns-see = Des lignes simples et nettes qui avancent ou reculent à mesure que vous lisez.
+columns-see = Des lignes simples et nettes qui avancent ou reculent au fil de la lecture.
 
 # Une ligne a des mots ; plusieurs sont des lignes.
 words-goal = { $lines ->
-    [one] Lisez des mots avec les deux yeux tant qu’ils restent simples et nets.
-   *[other] Lisez des lignes avec les deux yeux tant qu’elles restent simples et nettes.
+    [one] Lisez avec les deux yeux des mots qui restent simples et nets.
+   *[other] Lisez avec les deux yeux des lignes qui restent simples et nettes.
     }
-words-middle = Regardez doucement le milieu de la page jusqu’à ce que les lettres soient simples.
-words-aloud = Lisez à voix haute, lentement, lettre par lettre s’il le faut.
+words-middle = Regardez le milieu de la page sans forcer, jusqu’à voir les lettres simples.
+words-aloud = Lisez lentement à voix haute, au besoin lettre par lettre.
 words-rest = Regardez au loin cinq secondes. Faites-le cinq fois.
 words-see-toward = { $lines ->
     [one] Des mots simples et nets qui semblent flotter devant la page.
    *[other] Des lignes simples et nettes qui semblent flotter devant la page.
     }
 words-see-away = { $lines ->
-    [one] Des mots simples et nets qui semblent se trouver derrière la page.
-   *[other] Des lignes simples et nettes qui semblent se trouver derrière la page.
+    [one] Des mots simples et nets qui semblent être derrière la page.
+   *[other] Des lignes simples et nettes qui semblent être derrière la page.
     }
 words-see-page = { $lines ->
     [one] Des mots simples et nets, à plat sur la page.
@@ -51,20 +51,20 @@ words-see-page = { $lines ->
     }
 
 dealt-goal = Lisez des mots dont les lettres sont réparties entre vos deux yeux.
-dealt-first = Regardez la première lettre d’une rangée jusqu’à ce qu’elle soit nette.
+dealt-first = Regardez la première lettre d’une rangée jusqu’à la voir nette.
 dealt-aloud = Lisez la rangée à voix haute, lettre par lettre, ou écrivez-la.
-dealt-last = Continuez jusqu’à la dernière rangée, puis regardez au loin. Une minute suffit.
+dealt-last = Allez jusqu’à la dernière rangée, puis regardez au loin. Une minute suffit.
 dealt-key = Cherchez les rangées dans le corrigé : il dit quel œil avait quelle lettre.
-dealt-see = Des rangées de mots entiers, lettre après lettre, sans qu’il en manque.
+dealt-see = Des rangées de mots entiers, lettres côte à côte, sans qu’il en manque.
 dealt-only-some = quelques lettres
-dealt-some = Le corrigé dit quel œil avait celles qui manquent. Clignez des yeux, regardez au loin, relisez.
+dealt-some = Le corrigé dit quel œil avait les autres. Clignez, regardez au loin, relisez.
 dealt-only-turns = des lettres qui vont et viennent
-dealt-turns = Les yeux se relaient. Reposez-vous, puis prenez une page plus facile.
+dealt-turns = Les yeux se relaient. Repos, puis page plus facile.
 # Ce que dit une rangée, et ce que chaque œil seul en avait.
 dealt-answer = { $word } : gauche { $left }, droit { $right }
 
 patch-goal = Gardez un disque simple et net pendant que sa bordure tient vos yeux ensemble.
-patch-border = Regardez d’abord la bordure rugueuse. Laissez-la devenir simple.
+patch-border = Regardez d’abord la bordure rugueuse, jusqu’à la voir simple.
 patch-middle = Regardez maintenant le milieu ouvert du disque. Vérifiez que la barre et le coin sont là tous les deux.
 patch-hold = Gardez l’image dix secondes, puis regardez au loin. Faites-le trois fois. Une minute suffit.
 patch-see = { $side ->

@@ -24,7 +24,7 @@ kinds-times = { $n ->
 kinds-watch-ten = Regardez dix secondes, puis regardez au loin. Faites-le trois fois. Une minute suffit.
 
 # Ce que dit d’abord une page qu’un professionnel prescrit.
-kinds-as-told = Faites-le seulement comme votre professionnel vous l’a dit.
+kinds-as-told = À faire seulement comme votre professionnel l’a dit.
 
 # « Si vous ne voyez que … » : ce que l’on voit et ce qu’il faut faire.
 kinds-only-bar = la barre
@@ -36,4 +36,4 @@ kinds-left-out-try = Votre œil gauche a décroché. Clignez, regardez au loin, 
 kinds-right-out-look = Votre œil droit a décroché. Clignez, regardez au loin, puis ici.
 kinds-left-out-look = Votre œil gauche a décroché. Clignez, regardez au loin, puis ici.
 kinds-one-out = Un œil a décroché. Cachez un œil, puis l’autre, et réessayez.
-kinds-easier = Reposez-vous, puis prenez une page plus facile.
+kinds-easier = Repos, puis page plus facile.

@@ -1,7 +1,7 @@
 # Words of every exercise page.
 
 page-stop-rule = Règle d’arrêt.
-page-stop = Arrêtez tout de suite en cas de douleur, de mal de tête, de nausée ou de vertige. Arrêtez aussi si la vue reste floue ou double après 5 à 10 minutes de repos, en regardant au loin. Si cela dure jusqu’au lendemain ou revient deux fois, rangez le livre et demandez conseil à votre professionnel de la vue.
+page-stop = Arrêtez tout de suite en cas de douleur, mal de tête, nausée ou vertige. Arrêtez aussi si vous voyez encore flou ou double après 5 à 10 minutes de repos, regard au loin. Cela dure jusqu’au lendemain ou revient deux fois ? Rangez le livre et consultez votre professionnel de la vue.
 page-glasses = { $left } à gauche, { $right } à droite
 page-ground-white = fond blanc
 page-ground-black = fond noir
@@ -35,8 +35,8 @@ page-picture-at = Image :
 
 footer-set = { $title } { $version } · édition { $edition } · { $date }
 footer-set-reader = { $title } { $version } · édition { $edition } · pour { $reader } · { $date }
-footer-facts = { $depth } · { $distance }, écart des yeux { $ipd } · { $glasses } · { $ground }
-footer-true-size = vraie grandeur (100 %)
+footer-facts = { $depth } · { $distance }, écart { $ipd } · { $glasses } · { $ground }
+footer-true-size = taille 100 %
 footer-seed = graine { $n }
 
 # Where the reader writes on an exercise page.
@@ -59,8 +59,8 @@ log-write = { $n ->
 # Cover and contents.
 
 cover-facts = { $n ->
-    [one] Pages d’exercice pour voir avec les deux yeux. Lunettes : { $first } et { $second }. Une page à regarder, faite pour { $distance } de vos yeux.
-   *[other] Pages d’exercice pour voir avec les deux yeux. Lunettes : { $first } et { $second }. { $n } pages à regarder, faites pour { $distance } de vos yeux.
+    [one] Pages d’exercice pour voir avec les deux yeux, avec des lunettes { $first } et { $second }. Une page d’exercice, à regarder à { $distance } de vos yeux.
+   *[other] Pages d’exercice pour voir avec les deux yeux, avec des lunettes { $first } et { $second }. { $n } pages d’exercice, à regarder à { $distance } de vos yeux.
     }
 cover-description = Couverture de { $title }.
 cover-edition = Édition { $edition } : { $page }, { $ground }
@@ -68,7 +68,7 @@ cover-edition-reader = Édition { $edition } : { $page }, { $ground } · faite 
 cover-glasses = Lunettes : { $glasses }
 cover-version = Version { $version } · { $date }
 cover-author = { $author } · version { $version } · { $date }
-cover-practice = Pages d’exercice. Ni un test ni un traitement : lisez d’abord les précautions.
+cover-practice = Pages d’exercice. Ni un test ni un traitement : lisez d’abord la page des précautions.
 contents-title = Sommaire
 contents-description = Chaque page du livre avec son numéro.
 contents-link = Aller à { $title }

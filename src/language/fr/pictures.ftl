@@ -10,17 +10,17 @@ demand-range = de { $from } à { $to }
 demand-range-to-page = de { $from } à la page
 demand-range-from-page = de la page à { $to }
 
-place-between = { $near } à { $far } cm
+place-between = { $near } à { $far } cm
 place-very-far = très loin
 
 # Légendes.
 
 caption-flat = Tout sur la page, à { $distance }.
-caption-flat-base = Tout sur la page, compté depuis le décalage de base, à { $distance }.
+caption-flat-base = Tout sur la page, compté du décalage de base, à { $distance }.
 caption-deep = Profondeurs : { $depths } ; page à { $distance }.
-caption-deep-base = Profondeurs, comptées depuis le décalage de base : { $depths } ; page à { $distance }.
+caption-deep-base = Profondeurs, du décalage de base : { $depths } ; page à { $distance }.
 caption-range = Profondeurs : { $depths }. Depuis vos yeux : page { $distance }.
-caption-range-base = Profondeurs, comptées depuis le décalage de base : { $depths }. Depuis vos yeux : page { $distance }.
+caption-range-base = Profondeurs, du décalage de base : { $depths }. Depuis vos yeux : page { $distance }.
 caption-depth = { $name } { $demand }
 caption-depth-all = tout { $demand }
 caption-place = { $name } { $place } ({ $demand })
@@ -40,7 +40,7 @@ picture-same = les mêmes formes
 picture-same-moved = les mêmes formes décalées de côté selon leur profondeur
 picture-line = une ligne qui va { $depths }
 picture-line-flat = une ligne sur la page
-picture-stand = { $name } : { $demand }, distance des yeux { $place }
+picture-stand = { $name } : { $demand }, { $place } des yeux
 picture-stand-base = { $name } : { $demand }
 picture-lines = des lignes qui vont vers le fond
 picture-trail = un tracé
@@ -48,9 +48,9 @@ picture-trail-beads = { $count ->
         [one] un tracé avec { $count } perle
        *[other] un tracé avec { $count } perles
     }
-picture-dots = Œil gauche : des points aléatoires dans un cadre, dont un tiret sur deux. Œil droit : les mêmes points, décalés de côté selon leur profondeur, et les autres tirets. Les deux yeux ensemble : des points qui se tiennent { $depths }, dans un cadre entier.
-picture-dots-flat = Œil gauche : des points aléatoires dans un cadre, dont un tiret sur deux. Œil droit : les mêmes points et les autres tirets. Les deux yeux ensemble : des points qui se tiennent sur la page, dans un cadre entier.
-picture-dots-lines = Des lignes dessinées montrent où la profondeur change.
+picture-dots = Œil gauche : des points aléatoires dans un cadre, un tiret sur deux de ce cadre. Œil droit : les mêmes points, décalés de côté selon leur profondeur, et les autres tirets. Les deux yeux ensemble : des points { $depths }, dans un cadre entier.
+picture-dots-flat = Œil gauche : des points aléatoires dans un cadre, un tiret sur deux de ce cadre. Œil droit : les mêmes points et les autres tirets. Les deux yeux ensemble : des points sur la page, dans un cadre entier.
+picture-dots-lines = Des lignes montrent où la profondeur change.
 picture-dots-drawn = Parmi eux : { $things }.
 
 # Une page qui demande quelque chose.
@@ -68,7 +68,7 @@ asked-key-file = Les réponses se trouvent dans un fichier à part.
 base-words = décalage de base { $amounts }
 base-right-higher = image droite plus haute de { $pd }
 base-left-higher = image gauche plus haute de { $pd }
-base-sentence = Tout repose sur un décalage de base : { $amounts }.
+base-sentence = Tout a un décalage de base : { $amounts }.
 balance-left = { $share } % œil gauche
 balance-right = { $share } % œil droit
 balance-words = équilibre { $share }
@@ -76,12 +76,12 @@ set-by = fixé par { $name }
 
 # Nombres d’une page.
 
-readings-distance = Yeux à page
+readings-distance = Yeux–page
 readings-demand = Demande
-readings-place = Yeux à forme
+readings-place = Yeux–forme
 readings-ruler-range = { $near } à { $far }
-readings-ruler = Règle : la place du crayon est à { $range } cm de la page (barre épaisse)
-readings-ruler-picture = Une règle en vraie grandeur, longue de { $length } cm, avec une barre épaisse depuis { $range } cm.
+readings-ruler = Règle : le crayon est à { $range } cm de la page (barre épaisse)
+readings-ruler-picture = Une règle à taille réelle, longue de { $length } cm, avec une barre épaisse à { $range } cm.
 
 # Ce qu’un document dit de lui-même.
 

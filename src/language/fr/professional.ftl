@@ -3,18 +3,18 @@
 professional-title = Pour votre professionnel de la vue
 professional-later = Pour votre professionnel, feuille { $number }
 professional-description = Ce qu’est le livre, pour quoi il a été calculé et les nombres de chaque page d’exercice.
-professional-lead = Montrez ces feuilles, s’il vous plaît, à la personne qui suit vos yeux.
+professional-lead = Merci de montrer ces feuilles à la personne qui suit vos yeux.
 
 professional-what = Ce qu’est ce livre
-professional-what-text = Des pages d’exercice pour les deux yeux à travers des filtres rouge et cyan, pour des adultes qui s’exercent seuls. Elles ne sont ni un test ni un traitement ; elles ne mesurent rien et ne promettent rien. Elles ont été calculées à partir des nombres ci-dessous et de rien d’autre. Votre avis passe avant tout ce qui est écrit ici.
+professional-what-text = Des pages d’exercice pour les deux yeux, vues par des filtres rouge et cyan, pour des adultes s’exerçant seuls. Elles ne sont ni un test ni un traitement ; elles ne mesurent rien et ne promettent rien. Elles ont été calculées à partir des nombres ci-dessous et de rien d’autre. Votre avis passe avant tout ce qui est écrit ici.
 professional-please = Ce que nous vous demandons
-professional-please-text = Cette sorte d’exercice est-elle sûre pour cette personne ? Quelles pages, à quelle distance, combien de temps ? Y a-t-il une raison de ne pas affaiblir une suppression ? Écrivez-le, s’il vous plaît, à côté du tableau et barrez ce que la personne doit laisser de côté.
+professional-please-text = Cette sorte d’exercice est-elle sans danger pour cette personne ? Quelles pages, à quelle distance, combien de temps ? Y a-t-il une raison de ne pas affaiblir une suppression ? Merci de l’écrire à côté du tableau et de barrer ce que la personne doit laisser de côté.
 professional-viewer = Pour quoi il a été calculé
 professional-findings = Ce que l’on sait d’autre des yeux
 professional-glasses = Lunettes et encres
 professional-columns = Ce que dit le tableau
 professional-columns-text = Degré : la difficulté d’une page à côté des autres, de 1 à 10 ; il ne dit rien de la personne. Demande : par rapport à la page, en dioptries prismatiques ; vers l’avant est base externe, vers l’arrière est base interne. Disparité : différence exacte de vergence par rapport à la page ; + est croisée. Lieu : depuis les yeux, pour tous les écarts pupillaires. Taille : de la plus petite et de la plus grande chose regardée. Aide : 0 pour des points seuls, 3 pour un contour et plus. Parties : vues par l’œil gauche seul, l’œil droit seul, les deux. Équilibre : ce que garde l’œil le plus fort.
-professional-columns-base = La demande et la disparité sont comptées depuis le décalage de base ; aucun lieu n’est donné, car les yeux sont déviés.
+professional-columns-base = La demande et la disparité sont comptées depuis le décalage de base. Aucun lieu n’est donné, car les yeux sont déviés.
 
 # Noms des données et ce qui est à côté.
 
@@ -22,7 +22,7 @@ professional-head-what = Quoi
 professional-head-value = Valeur
 professional-unknown = inconnu ; rien n’est deviné
 professional-reader = Personne
-professional-distance = Yeux à page
+professional-distance = Yeux–page
 professional-ipd = Écart pupillaire
 professional-ipd-value = { $ipd } ; des lecteurs { $low } à { $high }
 professional-reserve-toward = Réserve base externe
@@ -32,7 +32,7 @@ professional-break = bris { $n }
 professional-recovery = recouvrement { $n }
 professional-reserve = { $amounts } ; { $source }
 professional-source-norm = moyennes publiées d’un groupe, { $norm }
-professional-source-found = comme trouvé chez la personne
+professional-source-found = valeurs trouvées chez la personne
 professional-zone = Demandé au plus
 professional-zone-value = { $from } ({ $first }) à { $to } ({ $second }) : { $which }
 professional-zone-whole = toutes les réserves

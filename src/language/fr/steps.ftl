@@ -1,10 +1,10 @@
 # Sortes où les yeux vont d’une profondeur à l’autre.
 
 # Parcours avec des étapes.
-steps-number-one = Regardez le numéro 1 jusqu’à ce qu’il soit simple et net.
+steps-number-one = Regardez le numéro 1 jusqu’à le voir simple et net.
 steps-see-stop = L’étape que vous regardez est simple. Les autres peuvent être doubles : ce n’est pas grave.
 
-tour-goal = Faites le tour de la page et voyez simple à chaque étape, aussi souvent que possible sans vous presser.
+tour-goal = Parcourez la page en voyant simple à chaque étape, aussi souvent que possible, dans l’ordre.
 tour-setup = Ayez une montre à portée de main.
 tour-check = { $marks ->
     [yes] Vérifiez que la barre et le coin sont là tous les deux. Passez ensuite au numéro suivant.
@@ -17,17 +17,17 @@ tour-far = Regardez au loin.
 # Les étapes ont des numéros, ou des noms de l’auteur, ou ni l’un ni l’autre.
 jump-goal = Sautez d’une profondeur à l’autre et voyez simple à chaque étape.
 jump-start-name = Regardez « { $name } » jusqu’à voir simple et net.
-jump-start-shape = Regardez la première forme jusqu’à ce qu’elle soit simple et nette.
-jump-next-number = Sautez au numéro suivant. Attendez qu’il soit simple lui aussi.
-jump-next-name = Sautez à « { $name } ». Attendez de voir simple là aussi.
-jump-next-shape = Sautez à la forme suivante. Attendez qu’elle soit simple elle aussi.
+jump-start-shape = Regardez la première forme jusqu’à la voir simple et nette.
+jump-next-number = Sautez au numéro suivant. Attendez qu’il soit simple.
+jump-next-name = Sautez à « { $name } ». Attendez de voir simple.
+jump-next-shape = Sautez à la forme suivante. Attendez qu’elle soit simple.
 jump-check = { $marks ->
     [yes] Restez { $time } à chaque étape et vérifiez que la barre et le coin sont là.
    *[no] Restez { $time } à chaque étape et vérifiez que toutes les parties sont là.
     }
 jump-round = Faites le tour { $times }. Puis regardez au loin.
 
-pairs-goal = Ramenez vos yeux vers l’intérieur, relâchez-les, et recommencez.
+pairs-goal = Tournez les yeux vers l’intérieur, relâchez, recommencez.
 pairs-start = { $form ->
     [column] Commencez par { $shape-the } du haut. Attendez de voir simple.
    *[row] Commencez par { $shape-the } de gauche. Attendez de voir simple.
@@ -41,7 +41,7 @@ pairs-check = { $marks ->
    *[no] Restez { $time } à chaque fois. Vérifiez que toutes les parties sont là.
     }
 pairs-round = Faites tout le chemin { $times }. Puis regardez au loin.
-pairs-see = L’image est d’abord devant la page, puis derrière, et ainsi de suite.
+pairs-see = Une image devant la page, la suivante derrière, et ainsi de suite.
 
 rungs-goal = Montez de l’échelon 1 à l’échelon { $last }, un petit pas à la fois.
 rungs-look = Regardez l’échelon 1 jusqu’à voir { $shape-gender ->
@@ -74,7 +74,7 @@ tiles-largest = { $shape-gender ->
     [f] Regardez la plus grande { $shape }. Elle est sur la page.
    *[m] Regardez le plus grand { $shape }. Il est sur la page.
     }
-tiles-in = Allez vers l’intérieur, { $shape } par { $shape }. À chaque fois, attendez de voir simple.
+tiles-in = Entrez, { $shape } par { $shape }. Attendez chaque fois de voir simple.
 tiles-say = Dites si c’est un puits ou une tour. Lisez ensuite « { page-see } ».
 tiles-check = { $marks ->
     [yes] Au milieu, vérifiez que la barre et le coin sont là tous les deux.
@@ -90,12 +90,12 @@ point-goal = Montrez l’endroit où { $shape-the } semble se trouver.
 point-setup-toward = Ayez un crayon à portée de main.
 point-setup-away = Placez la page debout au bord d’une table, pour que votre main puisse passer derrière.
 point-look = Regardez { $shape-the } jusqu’à n’en voir { $shape-gender ->
-    [f] qu’une seule.
-   *[m] qu’un seul.
+    [f] qu’une.
+   *[m] qu’un.
     } Ne regardez pas encore la règle.
 point-pencil-toward = Amenez un crayon par le côté, là où { $shape-the } semble flotter.
 point-pencil-away = Tenez un crayon à côté de la page, aussi loin derrière que semble être { $shape-the }.
-point-ruler = Ne bougez plus le crayon. À quelle distance de la page est-il ? Regardez maintenant la règle.
+point-ruler = Ne bougez plus le crayon. À quelle distance de la page est-il ? Regardez la règle.
 point-again = Regardez au loin. Faites-le { $times }.
 point-see-toward = { $shape-gender ->
     [f] Une seule { $shape } qui flotte devant la page. Le crayon la rencontre en l’air.
@@ -108,8 +108,8 @@ point-see-away = { $shape-gender ->
 
 # Les distances viennent avec leur unité.
 walk-goal = Gardez { $shape-a } simple pendant que vous reculez de la page.
-walk-setup = Accrochez la page à hauteur des yeux, avec la place de reculer.
-walk-start = Commencez à { $distance } de la page. Attendez de voir { $shape-gender ->
+walk-setup = Accrochez-la à hauteur des yeux, avec la place de reculer.
+walk-start = Commencez à { $distance } de la page. Voyez { $shape-gender ->
     [f] une seule
    *[m] un seul
     } { $shape }.
@@ -120,18 +120,18 @@ walk-check = { $marks ->
 walk-back = Reculez jusqu’à la distance suivante du tableau, { $distance } au plus.
 walk-return = Revenez par le même chemin. Notez où une partie a disparu.
 walk-see = { $shape-gender ->
-    [f] Une seule
-   *[m] Un seul
-    } { $shape }, simple tout du long. L’image peut sembler bouger quand vous marchez.
+    [f] Une { $shape }, simple tout du long. Elle
+   *[m] Un { $shape }, simple tout du long. Il
+    } peut sembler bouger pendant que vous marchez.
 
 posts-goal = Suivez les poteaux et sentez à quelle distance de vous est chacun.
 posts-base = Regardez la ligne de base. Elle est sur la page.
-posts-go = Allez de poteau en poteau, de gauche à droite. Voyez simple à chacun.
+posts-go = Allez de poteau en poteau, de gauche à droite. Voyez chacun simple.
 posts-check = { $marks ->
     [yes] À chaque poteau, vérifiez que la barre et le coin sont là.
    *[no] À chaque poteau, vérifiez que toutes les parties sont là.
     }
-posts-say = Dites quel poteau est le plus près de vous, et lequel est le plus loin.
+posts-say = Dites quel poteau est le plus près de vous, et lequel le plus loin.
 posts-back = Revenez dans l’autre sens. Puis regardez au loin.
 posts-see-through = Une rangée de poteaux qui traverse la page comme un escalier.
 posts-see-both-sides = Certains poteaux sont devant la page, d’autres derrière.
@@ -171,7 +171,7 @@ nest-see = { $room-gender ->
    *[m] Un { $room } profond.
     } Ce qui est plus petit est plus loin de vous.
 
-solids-goal = Voyez les choses comme si elles étaient dans un espace réel.
+solids-goal = Voyez les choses comme dans un espace réel.
 solids-window = Regardez à travers la page comme par une fenêtre.
 solids-nearest = Commencez par le plus proche. Attendez de voir simple.
 solids-check = { $count ->
@@ -183,17 +183,17 @@ solids-check = { $count ->
     }
 solids-edges = Suivez les arêtes qui vont vers le fond, à l’aller et au retour.
 solids-again = Faites-le cinq fois, puis regardez au loin.
-solids-see = Des choses en relief, avec un côté proche et un autre lointain.
+solids-see = Des choses en relief, avec un côté proche et un lointain.
 
-trail-goal = Suivez une piste des yeux tandis qu’elle s’approche et s’éloigne.
-trail-start-line = Commencez à un bout de la piste et attendez de voir simple.
-trail-start-bead = Commencez par la perle qui porte les repères et attendez de voir simple.
-trail-along-line = Laissez vos yeux glisser lentement le long de la piste. Sentez-les se rapprocher et se relâcher.
-trail-along-beads = Menez vos yeux lentement de perle en perle. Sentez-les se rapprocher et se relâcher.
+trail-goal = Suivez un tracé des yeux tandis qu’il s’approche et s’éloigne.
+trail-start-line = Commencez à un bout du tracé et attendez de voir simple.
+trail-start-bead = Commencez par la perle à repères et attendez de voir simple.
+trail-along-line = Suivez lentement le tracé des yeux. Sentez-les se rapprocher et se relâcher.
+trail-along-beads = Allez lentement des yeux de perle en perle. Sentez-les se rapprocher et se relâcher.
 trail-check = { $marks ->
     [yes] À chaque bout, vérifiez que la barre et le coin sont là.
    *[no] À chaque bout, vérifiez que toutes les parties sont là.
     }
 trail-back = Revenez par le même chemin. Faites-le { $times }, puis regardez au loin.
 trail-back-round = Repartez ensuite dans l’autre sens. Faites-le { $times }, puis regardez au loin.
-trail-see = Une piste lisse qui change sans cesse de profondeur. La partie que vous regardez est simple.
+trail-see = Un tracé lisse qui change de profondeur tout du long. La partie que vous regardez est simple.

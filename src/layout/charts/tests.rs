@@ -73,9 +73,11 @@ fn runs<'a>(nodes: &'a [Node]) -> Vec<&'a TextRun> {
     flat(nodes).into_iter().filter_map(texts).collect()
 }
 
-/// The box of the letters of a run: from the top of its capitals to the foot of its descenders.
+/// The box of the letters of a run: from the top of its capitals to the foot of its descenders. Where a line is broken a
+/// blank hangs over its end, and nobody sees it.
 fn text_box(run: &TextRun) -> Rect {
-    let width: f64 = run.glyphs.iter().map(|glyph| glyph.advance).sum();
+    let letters = run.text.trim_end().len();
+    let width: f64 = run.glyphs.iter().filter(|glyph| glyph.range.start < letters).map(|glyph| glyph.advance).sum();
     Rect::new(run.origin.x, run.origin.y - 0.7 * run.size, run.origin.x + width, run.origin.y + 0.22 * run.size)
 }
 

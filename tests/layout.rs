@@ -191,11 +191,10 @@ fn gather(nodes: &[Node], blocks: &mut Vec<(Role, TextRun, String)>) {
     }
 }
 
-/// Every language, and for standard text one that is two letters in five longer than English.
-fn tongues(text: TextSize) -> Vec<(Language, &'static Tongue, &'static str)> {
+/// Every language, and one that is two letters in five longer than English.
+fn tongues() -> Vec<(Language, &'static Tongue, &'static str)> {
     let own = Language::ALL.map(|language| (language, Tongue::of(language), language.tag()));
-    let long = (text == TextSize::Standard).then(|| (Language::En, Tongue::stretched(), "long"));
-    own.into_iter().chain(long).collect()
+    own.into_iter().chain([(Language::En, Tongue::stretched(), "long")]).collect()
 }
 
 /// What is wrong in these formats and the languages of these tags.
@@ -203,7 +202,7 @@ fn check(subject: &Subject, formats: &[PageFormat], tags: &[&str]) -> BTreeSet<S
     let mut wrong = BTreeSet::new();
     for &page in formats {
         for text in TextSize::ALL {
-            for (language, tongue, tag) in tongues(text).into_iter().filter(|(.., tag)| tags.contains(tag)) {
+            for (language, tongue, tag) in tongues().into_iter().filter(|(.., tag)| tags.contains(tag)) {
                 subject.check(&subject.edition(page, text, language, tag), tongue, &mut wrong);
             }
         }

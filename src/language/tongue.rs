@@ -71,8 +71,6 @@ impl<'a> From<&'a Noun> for Arg<'a> {
 pub struct Tongue {
     language: Language,
     bundle: FluentBundle<FluentResource>,
-    /// How words come out: as they are, or stretched.
-    finish: fn(String) -> String,
 }
 
 impl fmt::Debug for Tongue {
@@ -85,27 +83,29 @@ impl Tongue {
     /// The messages of a language; its files are read once.
     pub fn of(language: Language) -> &'static Self {
         static TONGUES: [OnceLock<Tongue>; 4] = [const { OnceLock::new() }; 4];
-        TONGUES[language as usize].get_or_init(|| Self::read(language, |words| words))
+        TONGUES[language as usize].get_or_init(|| Self::read(language, None))
     }
 
-    /// English with every word longer by two letters in five: a language that nobody speaks, to see that pages have room
+    /// English with every built-in word longer by two letters in five: a language that nobody speaks, to see that pages have room
     /// for one that takes more of it. For the tests of the layout.
     pub fn stretched() -> &'static Self {
         static STRETCHED: OnceLock<Tongue> = OnceLock::new();
-        STRETCHED.get_or_init(|| Self::read(Language::En, |words| stretch(&words)))
+        STRETCHED.get_or_init(|| Self::read(Language::En, Some(|words| Cow::Owned(stretch(words)))))
     }
 
-    fn read(language: Language, finish: fn(String) -> String) -> Self {
+    /// `written` is done to what stands in the files, not to what is told in its place.
+    fn read(language: Language, written: Option<fn(&str) -> Cow<'_, str>>) -> Self {
         let tag: LanguageIdentifier = language.tag().parse().unwrap_or_default();
         let mut bundle = FluentBundle::new_concurrent(vec![tag]);
         // Isolation marks have no glyph, and no language here runs from right to left.
         bundle.set_use_isolating(false);
+        bundle.set_transform(written);
         for (_, text) in files::of(language) {
             // What cannot be read is left out, and a test of the files says where.
             let resource = FluentResource::try_new((*text).to_owned()).unwrap_or_else(|(readable, _)| readable);
             bundle.add_resource_overriding(resource);
         }
-        Self { language, bundle, finish }
+        Self { language, bundle }
     }
 
     /// Its language.
@@ -127,7 +127,7 @@ impl Tongue {
         }
         let pattern = self.bundle.get_message(id).and_then(|message| message.value());
         let words = pattern.map(|pattern| self.bundle.format_pattern(pattern, Some(&given), &mut Vec::new()));
-        (self.finish)(words.map_or_else(|| format!("{{{id}}}"), Cow::into_owned))
+        words.map_or_else(|| format!("{{{id}}}"), Cow::into_owned)
     }
 
     /// Whether there is a message of this id.
@@ -138,13 +138,9 @@ impl Tongue {
     /// A noun with its forms: the message of this id with its attributes.
     pub fn noun(&self, id: &str) -> Noun {
         let Some(message) = self.bundle.get_message(id) else { return Noun::bare(format!("{{{id}}}")) };
-        let words = |pattern| (self.finish)(self.bundle.format_pattern(pattern, None, &mut Vec::new()).into_owned());
+        let words = |pattern| self.bundle.format_pattern(pattern, None, &mut Vec::new()).into_owned();
         let one = message.value().map_or_else(|| format!("{{{id}}}"), words);
-        let forms = message.attributes().map(|form| {
-            let is_told = form.id() != "gender";
-            let written = self.bundle.format_pattern(form.value(), None, &mut Vec::new()).into_owned();
-            (form.id().to_owned(), if is_told { (self.finish)(written) } else { written })
-        });
+        let forms = message.attributes().map(|form| (form.id().to_owned(), words(form.value())));
         Noun { one, forms: forms.collect() }
     }
 

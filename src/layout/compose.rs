@@ -17,7 +17,7 @@ use super::text::{Span, Style, Typesetter};
 /// Width of the numbers and bullets of a list, mm.
 const LABEL: f64 = 6.5;
 /// Clear space inside a panel, mm.
-const PAD: f64 = 2.6;
+pub const PAD: f64 = 2.6;
 /// Clear space left and right of the text of a table cell, mm.
 pub const CELL_PAD: f64 = 2.0;
 /// Thickness of rules and box outlines, mm.
@@ -236,13 +236,19 @@ impl<'a> Composer<'a> {
 
     /// A soft panel around a piece that was set [`inside`] a panel of this width.
     pub fn panel(&mut self, inner: Piece, width: f64) -> Piece {
-        let height = inner.height + 2.0 * PAD;
-        let shape = RoundedRect::new(0.0, 0.0, width, height, 2.0).to_path(0.01);
-        let fill = Node::Fill(Fill { path: shape, tone: Tone::PANEL });
-        let mut nodes = vec![Node::Group(Role::Artifact(Furniture::Layout), vec![fill])];
-        nodes.extend(inner.moved(PAD * 1.4, PAD).nodes);
-        Piece { height, nodes }
+        panel(inner, width, PAD)
     }
+}
+
+/// A soft panel around a piece that was set [`inside`] a panel of this width, with so much clear space at its top and its
+/// foot, mm.
+pub fn panel(inner: Piece, width: f64, pad: f64) -> Piece {
+    let height = inner.height + 2.0 * pad;
+    let shape = RoundedRect::new(0.0, 0.0, width, height, 2.0).to_path(0.01);
+    let fill = Node::Fill(Fill { path: shape, tone: Tone::PANEL });
+    let mut nodes = vec![Node::Group(Role::Artifact(Furniture::Layout), vec![fill])];
+    nodes.extend(inner.moved(PAD * 1.4, pad).nodes);
+    Piece { height, nodes }
 }
 
 /// Items below one another, as one list.

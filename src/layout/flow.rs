@@ -1,7 +1,7 @@
 //! Text that runs on: sections poured into the columns of as many sheets as they take.
 //!
 //! A section may be divided between its pieces; its heading stays with the first of them. The last sheet is balanced: its
-//! columns are as short as they can be.
+//! columns are as short as they can be. Where it would be nearly empty, the sheet before it is balanced with it.
 
 use std::collections::VecDeque;
 
@@ -252,18 +252,31 @@ fn gap_above(piece: &Piece) -> f64 {
 }
 
 /// What of the blocks stands in each of the columns of a sheet, which have room for this much: all that fits, and of the
-/// last sheet no column longer than it needs to be.
+/// last sheet no column longer than it needs to be. A last sheet with little more than a few lines gets some of this one.
 fn take(blocks: &mut VecDeque<Block>, rooms: &[f64]) -> Vec<Vec<Block>> {
     let heights: Vec<(f64, f64)> = blocks.iter().map(|block| (block.gap, block.height())).collect();
     let mut counts = fill(&heights, rooms);
-    if counts.iter().sum::<usize>() == heights.len() {
-        // From above: the first step down that does not hold all is the end.
-        let longest = rooms.iter().copied().fold(0.0, f64::max);
-        let steps = (1..).map(|step| longest - f64::from(step) * STEP).take_while(|cap| 0.0 < *cap);
-        let capped = steps.map(|cap| fill(&heights, &rooms.iter().map(|room| room.min(cap)).collect::<Vec<_>>()));
-        counts = capped.take_while(|own| own.iter().sum::<usize>() == heights.len()).last().unwrap_or(counts);
+    let taken = counts.iter().sum::<usize>();
+    let rest: f64 = heights[taken..].iter().map(|(gap, height)| gap + height).sum();
+    if taken == heights.len() {
+        counts = shortest(&heights, rooms).unwrap_or(counts);
+    } else if 0 < taken && rest < NEARLY_EMPTY * rooms.iter().sum::<f64>() {
+        let both = shortest(&heights, &[rooms, rooms].concat());
+        counts = both.map_or(counts, |both| both[..rooms.len()].to_vec());
     }
     counts.into_iter().map(|count| blocks.drain(..count).collect()).collect()
+}
+
+/// How much of a sheet a last sheet has to hold at least, as a share of its columns, where the sheet before can help it.
+const NEARLY_EMPTY: f64 = 0.25;
+
+/// How many blocks each of the columns holds where they hold all and are as short as they can be. From above: the first
+/// step down that does not hold all is the end.
+fn shortest(heights: &[(f64, f64)], rooms: &[f64]) -> Option<Vec<usize>> {
+    let longest = rooms.iter().copied().fold(0.0, f64::max);
+    let steps = (0..).map(|step| longest - f64::from(step) * STEP).take_while(|cap| 0.0 < *cap);
+    let capped = steps.map(|cap| fill(heights, &rooms.iter().map(|room| room.min(cap)).collect::<Vec<_>>()));
+    capped.take_while(|own| own.iter().sum::<usize>() == heights.len()).last()
 }
 
 /// How many blocks, in their order, each of the columns holds.
@@ -409,6 +422,15 @@ mod tests {
         let ends = [&last[..second], &last[second..]].map(|column| column.last().expect("a piece").2);
         // A section is 62 mm high, an item 5.2 mm: they end within a paragraph of one another.
         assert!((ends[0] - ends[1]).abs() < 40.0, "{ends:?}");
+    }
+
+    #[test]
+    fn no_last_sheet_is_nearly_empty() {
+        for sections in 20..60 {
+            let (drafts, _) = poured(TextSize::Standard, PageFormat::A4, sections, 5);
+            let last = drafts.last().map_or(0, |draft| content(draft).len());
+            assert!(drafts.len() == 1 || 8 <= last, "{sections}: {last}");
+        }
     }
 
     #[test]

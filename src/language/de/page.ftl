@@ -13,6 +13,7 @@ page-title-level = { $title }, Stufe { $n }
 page-do = So geht es
 page-see = Das sollten Sie sehen
 page-only = Sie sehen nur …
+page-only-row = { $seen }:
 page-easier = Leichter:
 page-harder = Schwerer:
 page-first = das ist die erste Seite
@@ -34,7 +35,8 @@ page-picture-at = Bild:
 
 footer-set = { $title } { $version } · Ausgabe { $edition } · { $date }
 footer-set-reader = { $title } { $version } · Ausgabe { $edition } · für { $reader } · { $date }
-footer-facts = { $depth } · { $distance }, Augenabstand { $ipd } · { $glasses } · { $ground } · Größe 100 %
+footer-facts = { $depth } · { $distance }, Augenabstand { $ipd } · { $glasses } · { $ground }
+footer-true-size = Größe 100 %
 footer-seed = Startzahl { $n }
 
 # Where the reader writes on an exercise page.

@@ -13,6 +13,7 @@ page-title-level = { $title }, level { $n }
 page-do = Do
 page-see = You should see
 page-only = If you see only …
+page-only-row = { $seen }:
 page-easier = Easier:
 page-harder = Harder:
 page-first = this is the first page
@@ -34,7 +35,8 @@ page-picture-at = Picture:
 
 footer-set = { $title } { $version } · edition { $edition } · { $date }
 footer-set-reader = { $title } { $version } · edition { $edition } · reader { $reader } · { $date }
-footer-facts = { $depth } · { $distance }, eyes { $ipd } apart · { $glasses } · { $ground } · true size (100 %)
+footer-facts = { $depth } · { $distance }, eyes { $ipd } apart · { $glasses } · { $ground }
+footer-true-size = true size (100 %)
 footer-seed = seed { $n }
 
 # Where the reader writes on an exercise page.

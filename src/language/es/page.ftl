@@ -6,13 +6,14 @@ page-glasses = { $left } izquierda, { $right } derecha
 page-ground-white = fondo blanco
 page-ground-black = fondo negro
 page-set-up = Preparación:
-page-set-up-words = A { $distance } de los ojos, { $glasses }. Página plana y recta.
+page-set-up-words = a { $distance } de los ojos, { $glasses }. Página plana y recta.
 page-badge-level = nivel { $n } de { $of }
 page-badge-grade = grado { $n }
 page-title-level = { $title }, nivel { $n }
 page-do = Qué hacer
 page-see = Debería ver
 page-only = Si solo ve …
+page-only-row = { $seen }:
 page-easier = Más fácil:
 page-harder = Más difícil:
 page-first = esta es la primera página
@@ -34,7 +35,8 @@ page-picture-at = Imagen:
 
 footer-set = { $title } { $version } · edición { $edition } · { $date }
 footer-set-reader = { $title } { $version } · edición { $edition } · para { $reader } · { $date }
-footer-facts = { $depth } · { $distance }, { $ipd } entre ojos · { $glasses } · { $ground } · tamaño 100 %
+footer-facts = { $depth } · { $distance }, { $ipd } entre ojos · { $glasses } · { $ground }
+footer-true-size = tamaño 100 %
 footer-seed = semilla { $n }
 
 # Where the reader writes on an exercise page.

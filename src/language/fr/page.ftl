@@ -6,13 +6,14 @@ page-glasses = { $left } à gauche, { $right } à droite
 page-ground-white = fond blanc
 page-ground-black = fond noir
 page-set-up = Préparation :
-page-set-up-words = À { $distance } de vos yeux, { $glasses }. Page à plat et droite.
+page-set-up-words = à { $distance } de vos yeux, { $glasses }. Page à plat et droite.
 page-badge-level = niveau { $n } sur { $of }
 page-badge-grade = degré { $n }
 page-title-level = { $title }, niveau { $n }
 page-do = À faire
 page-see = Vous devriez voir
 page-only = Si vous ne voyez que …
+page-only-row = { $seen } :
 page-easier = Plus facile :
 page-harder = Plus difficile :
 page-first = c’est la première page
@@ -34,7 +35,8 @@ page-picture-at = Image :
 
 footer-set = { $title } { $version } · édition { $edition } · { $date }
 footer-set-reader = { $title } { $version } · édition { $edition } · pour { $reader } · { $date }
-footer-facts = { $depth } · { $distance }, écart { $ipd } · { $glasses } · { $ground } · taille 100 %
+footer-facts = { $depth } · { $distance }, écart { $ipd } · { $glasses } · { $ground }
+footer-true-size = taille 100 %
 footer-seed = graine { $n }
 
 # Where the reader writes on an exercise page.

@@ -312,11 +312,11 @@ fn neighbours<'a>(book: &Book<'a>, index: usize) -> (Option<&'a str>, Option<&'a
     (easier.map(id), harder.map(id))
 }
 
-/// What the footer says of a page: demand, distance, glasses, ground.
+/// What the footer says of a page: demand, distance, glasses, ground, and that it is of true size.
 fn facts(composer: &Composer<'_>, book: &Book<'_>, solved: &[SolvedFeature]) -> String {
     let viewer = &book.set.viewer;
     let tongue = composer.tongue;
-    tongue.tell(
+    let facts = tongue.tell(
         "footer-facts",
         &[
             ("depth", alt::demand_words(solved, viewer, tongue).into()),
@@ -325,7 +325,8 @@ fn facts(composer: &Composer<'_>, book: &Book<'_>, solved: &[SolvedFeature]) -> 
             ("glasses", words::glasses(tongue, book.edition).into()),
             ("ground", words::ground(tongue, book.edition.ground).into()),
         ],
-    )
+    );
+    format!("{facts} · {}", tongue.say("footer-true-size"))
 }
 
 /// A feature as the report lists it.

@@ -75,17 +75,47 @@ fn set_line(composer: &Composer<'_>, book: &Book<'_>, note: &str) -> String {
     if note.is_empty() { line } else { format!("{line} · {note}") }
 }
 
+/// Between two things that the footer says.
+const BETWEEN: &str = " · ";
+
 /// The facts of a page, and the line of the set. In standard text the line of the set stands at one height on all pages,
-/// whether there are facts above it or not.
+/// whether there are facts above it or not. The last of the facts stands at the end of that line where theirs is full.
 fn lines(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>, (facts, note): (&str, &str)) -> (Piece, Piece) {
     let style = style(composer.text);
     let width = grid.safe.width();
+    let set_line = set_line(composer, book, note);
+    if let Some((facts, last)) = facts.rsplit_once(BETWEEN).filter(|_| !is_line(composer, facts, &style, width)) {
+        let with_last = format!("{set_line}{BETWEEN}{last}");
+        if is_line(composer, facts, &style, width) && is_line(composer, &with_last, &style, width - NUMBER) {
+            return (composer.exact(facts, &style, width), composer.exact(&with_last, &style, width - NUMBER));
+        }
+    }
     let facts = match composer.text {
         TextSize::Large if facts.is_empty() => Piece::default(),
-        _ => composer.exact(facts, &style, width),
+        _ => whole_items(composer, facts, &style, width),
     };
-    let set_line = set_line(composer, book, note);
-    (facts, composer.exact(&set_line, &style, width - NUMBER))
+    (facts, whole_items(composer, &set_line, &style, width - NUMBER))
+}
+
+/// Whether words stand on one line.
+fn is_line(composer: &mut Composer<'_>, words: &str, style: &Style, width: f64) -> bool {
+    composer.exact(words, style, width).height < 1.5 * style.leading.0
+}
+
+/// Words in lines that end between two things, where each of them fits in a line.
+fn whole_items(composer: &mut Composer<'_>, words: &str, style: &Style, width: f64) -> Piece {
+    let mut lines: Vec<String> = Vec::new();
+    for item in words.split(BETWEEN) {
+        let longer = lines.last().map(|line| format!("{line}{BETWEEN}{item}"));
+        match longer.filter(|line| is_line(composer, line, style, width)) {
+            Some(longer) => {
+                lines.pop();
+                lines.push(longer);
+            }
+            None => lines.push(item.to_owned()),
+        }
+    }
+    composer.exact(&lines.join("\n"), style, width)
 }
 
 /// How much higher than [`HEIGHT`] the footer of a page with these facts and this note is, mm: words that take a line more,

@@ -95,12 +95,12 @@ fn names(composer: &mut Composer<'_>, marks: &[Mark; 3]) -> Piece {
     let step = marks[1].at.0 - marks[0].at.0 - CLEAR;
     let mut names = Piece::default();
     for (id, mark) in ["glasses-bar", "glasses-ring", "glasses-wedge"].into_iter().zip(marks) {
-        // The blank keeps the names apart for those who hear the page.
-        let name = composer.lines(&format!("{} ", composer.say(id)), &style, step);
+        let name = composer.lines(&composer.say(id), &style, step);
         names.height = names.height.max(name.height);
+        let name = name.role(crate::layout::sheet::Role::Paragraph);
         names.nodes.extend(name.moved(mark.at.0 - step / 2.0, 0.0).nodes);
     }
-    names.role(crate::layout::sheet::Role::Paragraph)
+    names
 }
 
 /// What each eye should see, and go, fix or ask.

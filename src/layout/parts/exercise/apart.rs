@@ -6,7 +6,7 @@
 use kurbo::Rect;
 
 use crate::layout::Draft;
-use crate::layout::compose::{Composer, Piece};
+use crate::layout::compose::{Composer, PAD, Piece};
 use crate::layout::flow::{Section, divided, stacked};
 use crate::layout::grid::{BODY, CAPTION, GUTTER, Grid, TITLE};
 use crate::layout::parts::answers::KeyAt;
@@ -15,7 +15,7 @@ use crate::layout::sheet::{Face, Node};
 use crate::layout::text::{BASELINE_SHARE, Style};
 use crate::spec::TextSize;
 
-use super::text::{link, links, sections, stop_box, stop_box_in};
+use super::text::{link, links, sections, stop_box};
 use super::{ABOVE_ART, Head, Parts, head, neighbours, set_up, whole};
 
 /// Between the texts at the foot of a sheet, mm.
@@ -31,14 +31,16 @@ pub(super) struct Apart {
     stop: Piece,
     /// The words of each later sheet.
     words: Vec<Vec<Node>>,
-    /// The stop rule of these sheets, and their links and log, which the last has.
+    /// The links and the log, which the last of these sheets has, and the stop rule, where they have it.
     foot: Foot,
 }
 
 /// The foot of a sheet of words.
+#[derive(Clone)]
 struct Foot {
     links: Piece,
-    stop: Piece,
+    /// Left off where the words would need a sheet more for it alone: it stands beside the art.
+    stop: Option<Piece>,
     log: Piece,
 }
 
@@ -54,32 +56,17 @@ impl Apart {
         let width = column(&grid).width();
         let way = way(composer, parts, WIDE).height;
         let below = |stop: &Piece| GAP + way + GAP + stop.height;
-        let mut stop = stop_box(composer, width);
+        let mut stop = stop_box(composer, (&BODY, PAD), width);
         let known = composer.problems.len();
         let (mut lines, mut head, mut grid) = placed(composer, parts, below(&stop));
         if known < composer.problems.len() && composer.text == TextSize::Large {
             // In large text the stop rule has 16 pt instead of 18 before anything is refused; its words sheet has 18.
             composer.problems.truncate(known);
-            stop = stop_box_in(composer, &CAPTION, width);
+            stop = stop_box(composer, (&CAPTION, PAD), width);
             (lines, head, grid) = placed(composer, parts, below(&stop));
         }
-        let foot = Foot::new(composer, parts, key);
-        let areas = areas(composer, parts, &foot);
         composer.sheet = words_id(&parts.page().id);
-        let known = composer.problems.len();
-        let all = texts(composer, parts, true);
-        let mut words = divided(composer, &areas, all);
-        if 1 < words.len() && lines == Head::Full {
-            // Goal and set-up stand beside the art: without them here one sheet may do.
-            composer.problems.truncate(known);
-            let fewer = texts(composer, parts, false);
-            words = divided(composer, &areas, fewer);
-        }
-        if 1 < words.len() {
-            composer.problems.truncate(known);
-            let all = unbroken(texts(composer, parts, true), &areas);
-            words = divided(composer, &areas, all);
-        }
+        let (foot, words) = Foot::with_words(composer, parts, key, lines);
         Self { grid, head, stop, words, foot }
     }
 
@@ -123,7 +110,7 @@ fn texts(composer: &mut Composer<'_>, parts: &Parts<'_>, is_whole: bool) -> Vec<
         let goal = composer.paragraph(&page.words.goal, width);
         Section::new(Piece::default(), [goal, set_up(composer, parts.book, page, width)])
     });
-    first.into_iter().chain(sections(composer, &page.words, width, 2)).collect()
+    first.into_iter().chain(sections(composer, &page.words, [width; 3], 2)).collect()
 }
 
 /// The sections for several sheets: each as a whole, where every one of them fits in a column, so that no sheet has but a
@@ -238,24 +225,63 @@ impl Foot {
         } else {
             log::boxes(composer, (quiz, parts.book.edition.hand), (width, f64::INFINITY))
         };
-        Self { links, stop: stop_box(composer, width), log }
+        let stop = Some(stop_box(composer, (&BODY, PAD), width));
+        Self { links, stop, log }
+    }
+
+    /// The foot and the words above it, on one sheet where that can be: first as a whole, then without goal and set-up,
+    /// where those stand beside the art in full, then without the stop rule, which always stands there.
+    fn with_words(
+        composer: &mut Composer<'_>,
+        parts: &Parts<'_>,
+        key: Option<&KeyAt>,
+        head: Head,
+    ) -> (Self, Vec<Vec<Node>>) {
+        let known = composer.problems.len();
+        let mut foot = Self::new(composer, parts, key);
+        let set = composer.problems.len();
+        for has_stop in [true, false] {
+            let own = Self { stop: foot.stop.take().filter(|_| has_stop), ..foot.clone() };
+            let areas = areas(composer, parts, &own);
+            for is_whole in [true, false] {
+                if !is_whole && head != Head::Full {
+                    continue;
+                }
+                let all = texts(composer, parts, is_whole);
+                let words = divided(composer, &areas, all);
+                if words.len() == 1 {
+                    return (own, words);
+                }
+                composer.problems.truncate(set);
+            }
+        }
+        composer.problems.truncate(known);
+        foot = Self::new(composer, parts, key);
+        let areas = areas(composer, parts, &foot);
+        let all = unbroken(texts(composer, parts, true), &areas);
+        let words = divided(composer, &areas, all);
+        (foot, words)
     }
 
     /// With the clear space above it.
     fn height(&self) -> f64 {
-        1.5 * GAP + self.links.height + GAP + self.stop.height + GAP + self.log.height
+        1.5 * GAP + self.links.height + self.stop.as_ref().map_or(0.0, |stop| GAP + stop.height) + GAP + self.log.height
     }
 
     /// The stop rule; on the last sheet links and log with it.
     fn nodes(&self, parts: &Parts<'_>, is_last: bool) -> Vec<Node> {
-        let (x, log_top) = (parts.grid.safe.x0, parts.bottom() - self.log.height);
-        let stop_top = log_top - GAP - self.stop.height;
-        let links_top = stop_top - GAP - self.links.height;
-        if is_last {
-            let all = [(&self.links, links_top), (&self.stop, stop_top), (&self.log, log_top)];
-            all.into_iter().flat_map(|(piece, top)| piece.clone().moved(x, top).nodes).collect()
+        let pieces: Vec<&Piece> = if is_last {
+            [&self.links].into_iter().chain(&self.stop).chain([&self.log]).collect()
         } else {
-            self.stop.clone().moved(x, parts.bottom() - self.stop.height).nodes
+            self.stop.iter().collect()
+        };
+        let gaps = GAP * pieces.len().saturating_sub(1) as f64;
+        let mut top = parts.bottom() - gaps - pieces.iter().map(|piece| piece.height).sum::<f64>();
+        let mut nodes = Vec::new();
+        for piece in pieces {
+            nodes.extend(piece.clone().moved(parts.grid.safe.x0, top).nodes);
+            top += piece.height + GAP;
         }
+        nodes
     }
 }

@@ -3,7 +3,7 @@
 use kurbo::Rect;
 
 use crate::exercise::words::Words;
-use crate::layout::compose::{Composer, Piece, inside};
+use crate::layout::compose::{Composer, Piece, inside, panel};
 use crate::layout::flow::Section;
 use crate::layout::grid::{BODY, GUTTER, HEADING};
 use crate::layout::parts::answers::KeyAt;
@@ -12,18 +12,21 @@ use crate::layout::sheet::{Face, Role};
 use crate::layout::text::Style;
 use crate::spec::TextSize;
 
-/// "Do", "You should see" and "If you see only …", in this width, below headings of this level.
-pub(crate) fn sections(composer: &mut Composer<'_>, words: &Words, width: f64, level: u8) -> [Section; 3] {
+/// "Do", "You should see" and "If you see only …", each in its width, below headings of this level.
+pub(crate) fn sections(composer: &mut Composer<'_>, words: &Words, widths: [f64; 3], level: u8) -> [Section; 3] {
     let style = if level == 2 { HEADING } else { Style { face: Face::Bold, ..BODY } };
-    let heading = |composer: &mut Composer<'_>, id: &str| {
+    let heading = |composer: &mut Composer<'_>, id: &str, width: f64| {
         let words = composer.say(id);
         composer.lines(&words, &style, width).role(Role::Heading(level))
     };
-    let steps = Section::new(heading(composer, "page-do"), composer.numbered(&words.steps, width));
-    let see = Section::new(heading(composer, "page-see"), [composer.paragraph(&words.see, width)]);
-    let only = heading(composer, "page-only");
-    let rows: Vec<Piece> =
-        words.one_part.iter().map(|(seen, then)| composer.lead(&format!("{seen}:"), then, &BODY, width)).collect();
+    let steps = Section::new(heading(composer, "page-do", widths[0]), composer.numbered(&words.steps, widths[0]));
+    let see = Section::new(heading(composer, "page-see", widths[1]), [composer.paragraph(&words.see, widths[1])]);
+    let only = heading(composer, "page-only", widths[2]);
+    let row = |(seen, then): &(String, String)| {
+        let seen = composer.tell("page-only-row", &[("seen", seen.into())]);
+        composer.lead(&seen, then, &BODY, widths[2])
+    };
+    let rows: Vec<Piece> = words.one_part.iter().map(row).collect();
     [steps, see, Section::new(only, rows)]
 }
 
@@ -89,14 +92,9 @@ pub(super) fn link(
     }
 }
 
-/// The stop rule in its panel.
-pub(super) fn stop_box(composer: &mut Composer<'_>, width: f64) -> Piece {
-    stop_box_in(composer, &BODY, width)
-}
-
-/// The stop rule in its panel, in a style of its own.
-pub(super) fn stop_box_in(composer: &mut Composer<'_>, style: &Style, width: f64) -> Piece {
+/// The stop rule in its panel, in this style and with so much clear space at its top and its foot, mm.
+pub(super) fn stop_box(composer: &mut Composer<'_>, (style, pad): (&Style, f64), width: f64) -> Piece {
     let (name, rule) = (composer.say("page-stop-rule"), words::stop(composer.tongue));
     let rule = composer.lead(&name, &rule, style, inside(width));
-    composer.panel(rule, width)
+    panel(rule, width, pad)
 }

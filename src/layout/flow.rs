@@ -439,7 +439,7 @@ mod tests {
         for words in [10, 60, 200] {
             let (drafts, problems) = poured(TextSize::Large, PageFormat::A4, 12, words);
             assert_eq!(problems, 0);
-            let lowest = drafts.iter().flat_map(|draft| content(draft)).map(|(.., y)| y).fold(0.0, f64::max);
+            let lowest = drafts.iter().flat_map(content).map(|(.., y)| y).fold(0.0, f64::max);
             assert!(lowest < grid.safe.y1 - 10.8, "{lowest}");
         }
     }

@@ -168,6 +168,7 @@ fn asking(index: u32, count: usize, choices: &[&str]) -> SolvedPage {
         words,
         time: 120,
         balance: None,
+        place: Place::start_of(FileId(0)),
     };
     SolvedPage::graded(page, features, &VIEWER)
 }

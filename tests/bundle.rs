@@ -146,6 +146,7 @@ fn page(id: &str, level: u32, parallax: f64) -> SolvedPage {
         scene,
         words,
         balance: None,
+        place: Place::start_of(FileId(0)),
     };
     SolvedPage::graded(page, features, &VIEWER)
 }

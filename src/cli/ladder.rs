@@ -178,6 +178,7 @@ mod tests {
                 scene: Scene::default(),
                 words: Words::default(),
                 balance: None,
+                place: crate::diagnostics::Place::start_of(crate::diagnostics::FileId(0)),
             };
             rung(&SolvedPage::graded(page, features, &viewer), &viewer, None).demand_pd
         };

@@ -422,6 +422,8 @@ pub struct Page {
     pub words: Words,
     /// What the stronger eye keeps, where a professional set it.
     pub balance: Option<Balance>,
+    /// The `[exercise]` that it comes from.
+    pub place: Place,
 }
 
 impl Page {
@@ -491,6 +493,7 @@ impl Exercise {
             scene,
             words: words.with(&self.words),
             balance: self.balance.as_ref().map(|balance| balance.value.at(level)),
+            place: self.place,
         }
     }
 }

@@ -5,7 +5,7 @@
 
 use kurbo::{Affine, Point, Rect, RoundedRect, Shape as _};
 
-use crate::diagnostics::{Diagnostic, Severity};
+use crate::diagnostics::{Diagnostic, Place, Severity};
 use crate::language::{Arg, Tongue};
 use crate::spec::TextSize;
 use crate::units::Mm;
@@ -43,6 +43,8 @@ pub struct Composer<'a> {
     pub sheet: String,
     /// The page numbers of the exercises, in the order of the book: of the sheet with the art. Empty until they are known.
     pub numbers: Vec<usize>,
+    /// What in the spec it comes from, where one place wrote it.
+    pub place: Option<Place>,
     /// What went wrong so far.
     pub problems: Vec<Diagnostic>,
 }
@@ -50,7 +52,7 @@ pub struct Composer<'a> {
 impl<'a> Composer<'a> {
     /// A composer that sets its text with `setter`, in this language and size.
     pub fn new(setter: &'a mut Typesetter, tongue: &'a Tongue, text: TextSize) -> Self {
-        Self { setter, tongue, text, sheet: String::new(), numbers: Vec::new(), problems: Vec::new() }
+        Self { setter, tongue, text, sheet: String::new(), place: None, numbers: Vec::new(), problems: Vec::new() }
     }
 
     /// The words of a message.
@@ -131,9 +133,9 @@ impl<'a> Composer<'a> {
         self.problems.push(Diagnostic {
             severity: Severity::Error,
             code: "E-LAYOUT",
-            place: None,
+            place: self.place,
             message: format!("page `{}`: {message}", self.sheet),
-            label: String::new(),
+            label: if self.place.is_some() { "does not fit on its page".to_owned() } else { String::new() },
             help: help.to_owned(),
             replacement: None,
         });

@@ -19,7 +19,7 @@ kinds-seconds = { $count ->
 kinds-times = { $n ->
     [1] einmal
     [2] zweimal
-   *[other] { $n }-mal
+   *[other] { $n } Mal
     }
 kinds-watch-ten = Schauen Sie zehn Sekunden hin, dann in die Ferne. Machen Sie das dreimal. Eine Minute genügt.
 

@@ -71,7 +71,9 @@ impl<'a> Made<'a> {
         index: usize,
         key: Option<&KeyAt>,
     ) -> Self {
-        composer.sheet.clone_from(&book.pages[index].page.id);
+        let page = book.pages[index].page;
+        composer.sheet.clone_from(&page.id);
+        composer.place = Some(page.place);
         let parts = Parts::new(composer, grid, book, index);
         let known = composer.problems.len();
         let whole = (composer.text == TextSize::Standard).then(|| Whole::new(composer, &parts, key)).flatten();
@@ -83,6 +85,7 @@ impl<'a> Made<'a> {
             },
             Form::Whole,
         );
+        composer.place = None;
         Self { parts, form }
     }
 
@@ -104,10 +107,13 @@ impl<'a> Made<'a> {
     pub(super) fn drafts(self, composer: &mut Composer<'_>, number: usize, key: Option<&KeyAt>) -> Vec<Draft> {
         let Self { parts, form } = self;
         composer.sheet.clone_from(&parts.page().id);
-        match form {
+        composer.place = Some(parts.page().place);
+        let drafts = match form {
             Form::Whole(whole) => whole.draft(composer, parts, key).into_one(),
             Form::Apart(apart) => apart.drafts(composer, parts, number, key),
-        }
+        };
+        composer.place = None;
+        drafts
     }
 }
 

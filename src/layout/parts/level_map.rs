@@ -42,14 +42,15 @@ struct Station {
 /// The sheets of the map, with the numbers of the exercise pages that the composer knows.
 pub(super) fn drafts(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>) -> Vec<Draft> {
     composer.sheet = ID.to_owned();
-    let stations = Stations::new(composer, grid.safe.width());
+    let width = areas(grid, 0.0)[0].width();
+    let stations = Stations::new(composer, width);
     let mut rows = std::collections::VecDeque::new();
     for (strand, pages) in strands(composer, book) {
         let rows_of = pages.chunks(stations.in_row).collect::<Vec<_>>();
         for (index, row) in rows_of.iter().enumerate() {
             let goes_on = index + 1 < rows_of.len();
-            let circles = stations.row(composer, row, (0 < index, goes_on), grid.safe.width());
-            let piece = if index == 0 { headed(composer, strand, circles, grid.safe.width()) } else { circles };
+            let circles = stations.row(composer, row, (0 < index, goes_on), width);
+            let piece = if index == 0 { headed(composer, strand, circles, width) } else { circles };
             rows.push_back((if index == 0 { STRANDS } else { ROWS }, piece));
         }
     }
@@ -95,6 +96,14 @@ fn headed(composer: &mut Composer<'_>, strand: &str, circles: Piece, width: f64)
     piece
 }
 
+/// Where rows may stand below this height: all across, and on wide pages in two columns.
+fn areas(grid: &Grid, top: f64) -> Vec<Rect> {
+    if grid.beside {
+        return grid.columns(top, foot(grid)).into();
+    }
+    vec![Rect { y0: top, y1: foot(grid), ..grid.safe }]
+}
+
 /// A sheet with as many rows as it has room for.
 fn sheet(
     composer: &mut Composer<'_>,
@@ -106,16 +115,18 @@ fn sheet(
     let title = composer.say("map-title");
     let lead = if index == 0 { composer.say("map-lead") } else { String::new() };
     let (mut nodes, top) = opening(composer, grid, &title, &lead);
-    let mut column = Column::new(Rect { y0: top, y1: foot(grid), ..grid.safe });
-    while let Some((gap, piece)) = rows.pop_front() {
-        let needs = piece.height + if column.nodes.is_empty() { 0.0 } else { gap };
-        if column.room() + 1e-6 < needs && !column.nodes.is_empty() {
-            rows.push_front((gap, piece));
-            break;
+    for area in areas(grid, top) {
+        let mut column = Column::new(area);
+        while let Some((gap, piece)) = rows.pop_front() {
+            let needs = piece.height + if column.nodes.is_empty() { 0.0 } else { gap };
+            if column.room() + 1e-6 < needs && !column.nodes.is_empty() {
+                rows.push_front((gap, piece));
+                break;
+            }
+            column.add(piece, gap);
         }
-        column.add(piece, gap);
+        nodes.extend(column.finish(composer));
     }
-    nodes.extend(column.finish(composer));
     parts::sheet(composer, ID, (&title, &composer.say("map-description")), index, nodes)
 }
 

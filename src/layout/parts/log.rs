@@ -162,13 +162,13 @@ fn unit(fields: &[Field], width: f64) -> f64 {
 
 fn row(composer: &mut Composer<'_>, hand: Hand, fields: &[Field], width: f64) -> Piece {
     let unit = unit(fields, width);
-    let (height, blank) = (ROW * composer.scale(), BLANK * composer.scale());
+    let height = ROW * composer.scale();
     let (mut x, mut text, mut boxes) = (0.0, Vec::new(), Vec::new());
     for Field { label, needs, share } in fields {
         let own = unit * share;
         let (label_x, box_x) = if hand == Hand::Left { (x + own + BESIDE, x) } else { (x, x + needs + BESIDE) };
-        // The blank keeps the labels apart for those who hear the page.
-        let label = composer.lines(&format!("{label} "), &CAPTION, needs + blank);
+        // The blank keeps the labels apart for those who hear the page; it takes no line of its own.
+        let label = composer.lines(&format!("{label} "), &CAPTION, width);
         let below = (height - label.height) / 2.0;
         text.extend(label.moved(label_x, below).nodes);
         boxes.push(outline_box(Rect::from_origin_size((box_x, 0.2), (own, height - 0.6))));

@@ -30,6 +30,9 @@ pub const BASELINE_SHARE: f64 = 0.74;
 const SLACK: f64 = 1e-3;
 
 const SOFT_HYPHEN: char = '\u{ad}';
+const NO_BREAK_SPACE: char = '\u{a0}';
+/// How much too narrow a line is made for its last word, mm: more than the rounding of single precision.
+const TOO_NARROW: f32 = 0.01;
 
 /// How a paragraph is set.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -195,11 +198,12 @@ impl Typesetter {
     }
 
     /// Breaks the shaped text. A line that ends at a soft hyphen is broken again, narrower by the hyphen, if the hyphen
-    /// would not fit.
+    /// would not fit. A line that ends at a no-break space, which the line breaker lets hang over like any other, is broken
+    /// again before the word that it holds on to.
     fn break_lines(&mut self, text: &str, style: &Style, width: Mm) {
         let full = single((width.0 + SLACK).min(f64::from(f32::MAX)));
         break_all(&mut self.layout, full, &[]);
-        if !text.contains(SOFT_HYPHEN) {
+        if !text.contains([SOFT_HYPHEN, NO_BREAK_SPACE]) {
             return;
         }
         let advance = f64::max(plain_glyph(Face::Regular, '-').1, plain_glyph(Face::Bold, '-').1);
@@ -207,10 +211,18 @@ impl Typesetter {
         let mut narrower = Vec::new();
         while narrower.len() < self.layout.len() {
             let line = self.layout.get(narrower.len());
-            let late = line
-                .is_some_and(|line| ends_soft(text, line.text_range().end) && full < line.metrics().advance + hyphen);
-            narrower.push(if late { full - hyphen } else { full });
-            if late {
+            let width = line.map_or(full, |line| {
+                let (end, metrics) = (line.text_range().end, line.metrics());
+                if ends_soft(text, end) && full < metrics.advance + hyphen {
+                    full - hyphen
+                } else if ends_held(text, end) {
+                    metrics.advance - metrics.trailing_whitespace - TOO_NARROW
+                } else {
+                    full
+                }
+            });
+            narrower.push(width);
+            if width < full {
                 break_all(&mut self.layout, full, &narrower);
             }
         }
@@ -266,6 +278,11 @@ impl Align {
 /// Whether a line that ends at this byte divides a word at a soft hyphen.
 fn ends_soft(text: &str, end: usize) -> bool {
     end < text.len() && text[..end].ends_with(SOFT_HYPHEN)
+}
+
+/// Whether a line that ends at this byte leaves a no-break space at its end.
+fn ends_held(text: &str, end: usize) -> bool {
+    end < text.len() && text[..end].ends_with(NO_BREAK_SPACE)
 }
 
 /// Breaks all lines at `full`, but the first ones at their own widths.

@@ -5,7 +5,7 @@
 cautions-title = À lire d’abord, s’il vous plaît
 cautions-description = Précautions : à qui demander, quand chercher de l’aide, quand arrêter.
 cautions-ask = Demandez avant de commencer
-cautions-ask-1 = Faites examiner vos yeux dans l’année. Demandez : « Puis-je m’exercer sans danger à utiliser les deux yeux ensemble ? »
+cautions-ask-1 = Votre dernier examen des yeux doit dater de moins d’un an. Demandez : « Puis-je m’exercer sans danger à utiliser les deux yeux ensemble ? »
 cautions-ask-2 = Demandez d’abord en cas d’œil dévié ou bien plus faible, de vision double, d’yeux qui tremblent, de nouveau prisme. De même après une opération des yeux ou une blessure à la tête.
 cautions-ask-3 = Demandez d’abord en cas de maladie de la thyroïde, des nerfs ou des muscles, ou de crises d’épilepsie. De même en cas de migraine due à des motifs, de vertiges ou de nausées de grossesse.
 cautions-ask-4 = Les grandes études ont laissé de côté bien des gens avec un œil dévié ou opéré. Personne ne peut dire ce que l’exercice fera pour vous.

@@ -192,3 +192,28 @@ fn placing_moves_every_run() {
     let line = paragraph.lines.last().unwrap();
     assert_eq!(last.origin, line.runs[0].origin + kurbo::Vec2::new(20.0, 30.0));
 }
+
+#[test]
+fn a_line_never_ends_at_a_no_break_space() {
+    let mut typesetter = Typesetter::new();
+    for text in ["the eyes together\u{a0}? Yes", "walls 12\u{a0}mm high", "one long two\u{a0}three\u{a0}four five"] {
+        // What holds together fits: every width from there at which a line might end just before a no-break space, and
+        // those around it.
+        let held = text.split(' ').map(|held| typesetter.width_of(held, &STYLE).unwrap().0).fold(0.0, f64::max);
+        let mut tried = 0;
+        for (at, _) in text.match_indices('\u{a0}') {
+            let width = typesetter.width_of(&text[..at], &STYLE).unwrap().0;
+            for width in [-0.5, 0.0, 0.1, 0.5, 1.0, 1.5].map(|more| width + more).into_iter().filter(|&w| held <= w) {
+                tried += 1;
+                let paragraph = typesetter.paragraph(text, &STYLE, Mm(width)).unwrap();
+                let lines =
+                    paragraph.lines.iter().map(|line| line.runs.iter().map(|run| &*run.text).collect::<String>());
+                for line in lines {
+                    assert!(!line.ends_with('\u{a0}') && !line.starts_with('\u{a0}'), "{width}: {line:?}");
+                }
+                assert_eq!(words(&paragraph), text);
+            }
+        }
+        assert!(3 < tried, "{text}");
+    }
+}

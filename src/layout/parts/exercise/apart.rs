@@ -198,6 +198,12 @@ fn title(composer: &Composer<'_>, parts: &Parts<'_>) -> String {
     composer.tell("page-words-title", &[("title", title.into())])
 }
 
+/// The log of a page whose answers belong into the reader's own, where it has boxes.
+fn least_log(composer: &mut Composer<'_>, parts: &Parts<'_>, log: &Piece) -> Piece {
+    let (quiz, hand) = (parts.page().quiz.as_ref(), parts.book.edition.hand);
+    if parts.grid.beside { log.clone() } else { log::boxes(composer, (quiz, hand), (parts.grid.safe.width(), 0.0)) }
+}
+
 /// The text columns of a sheet of words.
 fn areas(composer: &mut Composer<'_>, parts: &Parts<'_>, foot: &Foot) -> Vec<Rect> {
     let (_, top) = top(composer, parts, WIDE);
@@ -230,7 +236,8 @@ impl Foot {
     }
 
     /// The foot and the words above it, on one sheet where that can be: first as a whole, then without what stands
-    /// beside the art of goal and set-up, then without the stop rule, which always stands there.
+    /// beside the art of goal and set-up, then without the stop rule, which always stands there, and at last with answers in
+    /// the reader's own log in place of boxes for them. Where all of that is too long, on as many sheets as it takes.
     fn with_words(
         composer: &mut Composer<'_>,
         parts: &Parts<'_>,
@@ -238,26 +245,36 @@ impl Foot {
         head: Head,
     ) -> (Self, Vec<Vec<Node>>) {
         let known = composer.problems.len();
-        let mut foot = Self::new(composer, parts, key);
+        let whole = Self::new(composer, parts, key);
         let set = composer.problems.len();
-        for has_stop in [true, false] {
-            let own = Self { stop: foot.stop.take().filter(|_| has_stop), ..foot.clone() };
-            let areas = areas(composer, parts, &own);
+        let without = Self { stop: None, ..whole.clone() };
+        let least = Self { log: least_log(composer, parts, &whole.log), ..without.clone() };
+        for own in [&whole, &without, &least] {
+            let areas = areas(composer, parts, own);
             for told in [Head::Bare, head] {
                 let all = texts(composer, parts, told);
                 let words = divided(composer, &areas, all);
                 if words.len() == 1 {
-                    return (own, words);
+                    return (own.clone(), words);
                 }
                 composer.problems.truncate(set);
             }
         }
         composer.problems.truncate(known);
-        foot = Self::new(composer, parts, key);
+        let foot = Self::new(composer, parts, key);
+        let set = composer.problems.len();
         let areas = areas(composer, parts, &foot);
         let all = unbroken(texts(composer, parts, Head::Bare), &areas);
+        let unbroken = divided(composer, &areas, all);
+        let told = composer.problems.split_off(set);
+        let all = texts(composer, parts, Head::Bare);
         let words = divided(composer, &areas, all);
-        (foot, words)
+        if words.len() < unbroken.len() {
+            return (foot, words);
+        }
+        composer.problems.truncate(set);
+        composer.problems.extend(told);
+        (foot, unbroken)
     }
 
     /// With the clear space above it.

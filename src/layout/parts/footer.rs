@@ -92,7 +92,7 @@ fn lines(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>, (facts, note
     }
     let facts = match composer.text {
         TextSize::Large if facts.is_empty() => Piece::default(),
-        _ => whole_items(composer, facts, &style, width),
+        _ => balanced(composer, facts, &style, width),
     };
     (facts, whole_items(composer, &set_line, &style, width - NUMBER))
 }
@@ -116,6 +116,22 @@ fn whole_items(composer: &mut Composer<'_>, words: &str, style: &Style, width: f
         }
     }
     composer.exact(&lines.join("\n"), style, width)
+}
+
+/// The same with lines of nearly one length: no single fact stands on a line of its own below a full one.
+fn balanced(composer: &mut Composer<'_>, words: &str, style: &Style, width: f64) -> Piece {
+    let mut piece = whole_items(composer, words, style, width);
+    if piece.height < 1.5 * style.leading.0 {
+        return piece;
+    }
+    for share in [0.9, 0.8, 0.7, 0.6, 0.5] {
+        let narrower = whole_items(composer, words, style, width * share);
+        if piece.height + 1e-6 < narrower.height {
+            break;
+        }
+        piece = narrower;
+    }
+    piece
 }
 
 /// How much higher than [`HEIGHT`] the footer of a page with these facts and this note is, mm: words that take a line more,

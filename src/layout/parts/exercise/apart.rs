@@ -103,13 +103,13 @@ impl Apart {
     }
 }
 
-/// The sections of the words, with goal and set-up above them or without.
-fn texts(composer: &mut Composer<'_>, parts: &Parts<'_>, is_whole: bool) -> Vec<Section> {
+/// The sections of the words, below goal and set-up, but for those of them that are `told` beside the art.
+fn texts(composer: &mut Composer<'_>, parts: &Parts<'_>, told: Head) -> Vec<Section> {
     let (page, width) = (parts.page(), text_width(composer, &parts.grid));
-    let first = is_whole.then(|| {
-        let goal = composer.paragraph(&page.words.goal, width);
-        Section::new(Piece::default(), [goal, set_up(composer, parts.book, page, width)])
-    });
+    let goal = (told != Head::Full).then(|| composer.paragraph(&page.words.goal, width));
+    let set_up = (told == Head::Bare).then(|| set_up(composer, parts.book, page, width));
+    let first: Vec<Piece> = goal.into_iter().chain(set_up).collect();
+    let first = (!first.is_empty()).then(|| Section::new(Piece::default(), first));
     first.into_iter().chain(sections(composer, &page.words, [width; 3], 2)).collect()
 }
 
@@ -229,8 +229,8 @@ impl Foot {
         Self { links, stop, log }
     }
 
-    /// The foot and the words above it, on one sheet where that can be: first as a whole, then without goal and set-up,
-    /// where those stand beside the art in full, then without the stop rule, which always stands there.
+    /// The foot and the words above it, on one sheet where that can be: first as a whole, then without what stands
+    /// beside the art of goal and set-up, then without the stop rule, which always stands there.
     fn with_words(
         composer: &mut Composer<'_>,
         parts: &Parts<'_>,
@@ -243,11 +243,8 @@ impl Foot {
         for has_stop in [true, false] {
             let own = Self { stop: foot.stop.take().filter(|_| has_stop), ..foot.clone() };
             let areas = areas(composer, parts, &own);
-            for is_whole in [true, false] {
-                if !is_whole && head != Head::Full {
-                    continue;
-                }
-                let all = texts(composer, parts, is_whole);
+            for told in [Head::Bare, head] {
+                let all = texts(composer, parts, told);
                 let words = divided(composer, &areas, all);
                 if words.len() == 1 {
                     return (own, words);
@@ -258,7 +255,7 @@ impl Foot {
         composer.problems.truncate(known);
         foot = Self::new(composer, parts, key);
         let areas = areas(composer, parts, &foot);
-        let all = unbroken(texts(composer, parts, true), &areas);
+        let all = unbroken(texts(composer, parts, Head::Bare), &areas);
         let words = divided(composer, &areas, all);
         (foot, words)
     }

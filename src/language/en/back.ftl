@@ -85,7 +85,7 @@ answers-pass = { $right } of { $of } or more: more than luck
 # The words of all exercises once more.
 
 words-title = Every exercise in words
-words-lead = The words of all exercise pages once more, in black alone: to read without the glasses, or to have them read to you.
+words-lead = Here are the words of all exercise pages once more, in black alone. Read them without the glasses, or have them read to you.
 words-description = What to do on every exercise page, in words alone, to read without the glasses.
 words-page = { $title }, page { $page }
 words-pages = { $title }, pages { $page } to { $last_page }

@@ -1,5 +1,6 @@
 //! No sheet of any edition is crowded: in every page format, size of text and language, and in one that is longer than all
-//! of them, words keep clear of words and of art, nothing leaves the margins, and no heading stands alone.
+//! of them, words keep clear of words and of art, nothing leaves the margins, no heading stands alone, and every sheet with
+//! the art of an exercise has the stop rule.
 //!
 //! What is held apart: lines of text from one another, and lines of text from what is drawn for the eyes. Words of a page may
 //! stand in the field of the art (a table, a ruler), never on its marks. Text in the boxes and panels of the page is meant.
@@ -90,7 +91,14 @@ impl Subject {
         let Inked { plan, views } = &Inked::of(edition);
         let laid = layout::lay_out(&layout::Book { set, edition, plan, views, pages: &pages, tongue });
         let wrong: Vec<String> = match laid {
-            Ok(laid) => laid.sheets.iter().chain(&laid.answers).flat_map(|sheet| faults(sheet, edition.page)).collect(),
+            Ok(laid) => {
+                let sheets = laid.sheets.iter().chain(&laid.answers);
+                let stop = plain(&tongue.say("page-stop"));
+                let without = laid.sheets.iter().filter(|sheet| pages.iter().any(|page| page.page.id == sheet.id));
+                let without = without.filter(|sheet| !plain(&words(&sheet.nodes)).contains(&stop));
+                let without = without.map(|sheet| format!("page `{}`: the stop rule is missing", sheet.id));
+                sheets.flat_map(|sheet| faults(sheet, edition.page)).chain(without).collect()
+            }
             Err(problems) => problems.into_iter().map(|problem| problem.message).collect(),
         };
         wrong.into_iter().map(|fault| format!("{} {}: {fault}", self.name, edition.id)).collect()
@@ -120,6 +128,11 @@ impl Subject {
         let all: Vec<String> = wrong.into_iter().collect();
         assert!(all.is_empty(), "{} faults\n{}", all.len(), all.join("\n"));
     }
+}
+
+/// Words with one blank between them.
+fn plain(words: &str) -> String {
+    words.split_whitespace().collect::<Vec<_>>().join(" ")
 }
 
 /// What is wrong with a sheet.

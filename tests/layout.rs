@@ -168,8 +168,23 @@ fn faults(sheet: &Sheet, format: PageFormat) -> Vec<String> {
             }
         }
     }
+    let mut levels = Vec::new();
+    headings(&sheet.nodes, &mut levels);
+    // Every sheet begins anew, so one that leaves a level out does so in the whole document.
+    if levels.first() != Some(&1) || levels.windows(2).any(|pair| pair[0] + 1 < pair[1]) {
+        faults.push(format!("levels of headings are left out: {levels:?}"));
+    }
     faults.extend(lonely(&sheet.nodes).into_iter().map(|heading| format!("`{heading}` has nothing below it")));
     faults.into_iter().map(|fault| format!("page `{}`: {fault}", sheet.id)).collect()
+}
+
+/// The levels of the headings in the order of reading. Source: ISO 14289-1, 7.4.2: none may be left out.
+fn headings(nodes: &[Node], levels: &mut Vec<u8>) {
+    for node in nodes {
+        let Node::Group(role, inner) = node else { continue };
+        levels.extend(if let Role::Heading(level) = role { Some(*level) } else { None });
+        headings(inner, levels);
+    }
 }
 
 fn arts(nodes: &[Node]) -> Vec<&Art> {

@@ -25,7 +25,7 @@ use super::answers::KeyAt;
 use super::contents::Entry;
 use super::{asked, footer, readings, words};
 use apart::Apart;
-pub(super) use text::sections;
+pub(super) use text::{Names, sections};
 use whole::Whole;
 
 /// Clear space between the head of a page and its art, and between the art and its caption, mm.

@@ -49,7 +49,7 @@ fn runs(book: &Book<'_>) -> Vec<RangeInclusive<usize>> {
     runs
 }
 
-/// Goal and set-up below the title of an exercise, then its words as on its own pages, each below a smaller heading.
+/// Goal and set-up below the title of an exercise, then its words as on its own pages, each below its name.
 fn section(composer: &mut Composer<'_>, book: &Book<'_>, run: RangeInclusive<usize>, width: f64) -> Section {
     let page = book.pages[*run.start()].page;
     let title = heading(composer, book, run);
@@ -58,7 +58,7 @@ fn section(composer: &mut Composer<'_>, book: &Book<'_>, run: RangeInclusive<usi
     let goal = composer.paragraph(&page.words.goal, width);
     let set_up = exercise::set_up(composer, book, page, width);
     let mut body = vec![goal, set_up];
-    for part in exercise::sections(composer, &page.words, [width; 3], 3) {
+    for part in exercise::sections(composer, &page.words, [width; 3], exercise::Names::Words) {
         let mut pieces = part.body.into_iter();
         // The name of a part stands clear of what is above it and stays with the first of its words.
         let mut first = Piece { height: 1.4, nodes: Vec::new() };

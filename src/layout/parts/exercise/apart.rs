@@ -15,7 +15,7 @@ use crate::layout::sheet::{Face, Node};
 use crate::layout::text::{BASELINE_SHARE, Style};
 use crate::spec::TextSize;
 
-use super::text::{link, links, sections, stop_box};
+use super::text::{Names, link, links, sections, stop_box};
 use super::{ABOVE_ART, Head, Parts, head, neighbours, set_up, whole};
 
 /// Between the texts at the foot of a sheet, mm.
@@ -110,7 +110,7 @@ fn texts(composer: &mut Composer<'_>, parts: &Parts<'_>, told: Head) -> Vec<Sect
     let set_up = (told == Head::Bare).then(|| set_up(composer, parts.book, page, width));
     let first: Vec<Piece> = goal.into_iter().chain(set_up).collect();
     let first = (!first.is_empty()).then(|| Section::new(Piece::default(), first));
-    first.into_iter().chain(sections(composer, &page.words, [width; 3], 2)).collect()
+    first.into_iter().chain(sections(composer, &page.words, [width; 3], Names::Headings)).collect()
 }
 
 /// The sections for several sheets: each as a whole, where every one of them fits in a column, so that no sheet has but a

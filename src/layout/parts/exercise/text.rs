@@ -12,12 +12,24 @@ use crate::layout::sheet::{Face, Role};
 use crate::layout::text::Style;
 use crate::spec::TextSize;
 
-/// "Do", "You should see" and "If you see only …", each in its width, below headings of this level.
-pub(crate) fn sections(composer: &mut Composer<'_>, words: &Words, widths: [f64; 3], level: u8) -> [Section; 3] {
-    let style = if level == 2 { HEADING } else { Style { face: Face::Bold, ..BODY } };
+/// How the names of the parts of an exercise stand.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(crate) enum Names {
+    /// As headings of the page.
+    Headings,
+    /// As bold words below a heading: a sheet that begins with one of them leaves no level of headings out.
+    Words,
+}
+
+/// "Do", "You should see" and "If you see only …", each in its width, below its name.
+pub(crate) fn sections(composer: &mut Composer<'_>, words: &Words, widths: [f64; 3], names: Names) -> [Section; 3] {
+    let (style, role) = match names {
+        Names::Headings => (HEADING, Role::Heading(2)),
+        Names::Words => (Style { face: Face::Bold, ..BODY }, Role::Paragraph),
+    };
     let heading = |composer: &mut Composer<'_>, id: &str, width: f64| {
         let words = composer.say(id);
-        composer.lines(&words, &style, width).role(Role::Heading(level))
+        composer.lines(&words, &style, width).role(role.clone())
     };
     let steps = Section::new(heading(composer, "page-do", widths[0]), composer.numbered(&words.steps, widths[0]));
     let see = Section::new(heading(composer, "page-see", widths[1]), [composer.paragraph(&words.see, widths[1])]);

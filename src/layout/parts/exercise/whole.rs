@@ -15,7 +15,7 @@ use crate::layout::parts::log;
 use crate::layout::sheet::Node;
 use crate::spec::Hand;
 
-use super::text::{key_link, links, sections, stop_box};
+use super::text::{Names, key_link, links, sections, stop_box};
 use super::{ABOVE_ART, Head, Parts, head, neighbours};
 
 /// The clear space between the texts of a sheet, mm.
@@ -209,14 +209,14 @@ fn columns(composer: &mut Composer<'_>, parts: &Parts<'_>, gaps: Gaps, wider: f6
     let (grid, words) = (parts.grid, &parts.page().words);
     if grid.beside {
         let area = beside(&grid);
-        let [mut column, see, only] = sections(composer, words, [area.width(); 3], 2).map(stacked);
+        let [mut column, see, only] = sections(composer, words, [area.width(); 3], Names::Headings).map(stacked);
         column.stack(see, gaps.between);
         column.stack(only, gaps.between);
         return vec![(area.x0, column)];
     }
     let even = grid.columns(0.0, 0.0)[0].width();
     let [left, right] = [even + wider / 2.0, even - wider / 2.0];
-    let [steps, mut column, only] = sections(composer, words, [left, right, right], 2).map(stacked);
+    let [steps, mut column, only] = sections(composer, words, [left, right, right], Names::Headings).map(stacked);
     column.stack(only, gaps.between);
     vec![(grid.safe.x0, steps), (grid.safe.x1 - right, column)]
 }

@@ -44,7 +44,7 @@ pub fn report(
     let book = &book.issue(edition);
     json::to_vec(&Report {
         schema: SCHEMA,
-        tool: Tool { name: env!("CARGO_PKG_NAME"), version: env!("CARGO_PKG_VERSION") },
+        tool: Tool::THIS,
         set: SetPart { id: &book.set.id, version: &book.set.version },
         reader: book.set.reader.as_deref(),
         edition: EditionPart::new(edition, inked, laid),
@@ -103,10 +103,16 @@ struct Report<'a> {
     reading: Option<EasePart>,
 }
 
+/// The program, as every report names it.
 #[derive(Serialize)]
-struct Tool {
+pub(super) struct Tool {
     name: &'static str,
     version: &'static str,
+}
+
+impl Tool {
+    /// This program.
+    pub(super) const THIS: Self = Self { name: env!("CARGO_PKG_NAME"), version: env!("CARGO_PKG_VERSION") };
 }
 
 #[derive(Serialize)]

@@ -8,7 +8,7 @@ use crate::optics::Viewer;
 use crate::spec::SetSpec;
 
 use super::json;
-use super::report::fine;
+use super::report::{Tool, fine};
 
 /// What was made for one reader.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
@@ -105,12 +105,6 @@ struct Report<'a> {
 }
 
 #[derive(Serialize)]
-struct Tool {
-    name: &'static str,
-    version: &'static str,
-}
-
-#[derive(Serialize)]
 struct SetPart<'a> {
     id: &'a str,
     version: &'a str,
@@ -118,12 +112,7 @@ struct SetPart<'a> {
 
 /// The report as JSON.
 pub(super) fn report(set: &SetSpec, readers: &[ReaderSummary]) -> Result<Vec<u8>, serde_json::Error> {
-    json::to_vec(&Report {
-        schema: 1,
-        tool: Tool { name: env!("CARGO_PKG_NAME"), version: env!("CARGO_PKG_VERSION") },
-        set: SetPart { id: &set.id, version: &set.version },
-        readers,
-    })
+    json::to_vec(&Report { schema: 1, tool: Tool::THIS, set: SetPart { id: &set.id, version: &set.version }, readers })
 }
 
 /// Joins what shards made: one summary a reader, in this order, with all their editions in the order of the set.

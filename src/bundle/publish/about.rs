@@ -9,6 +9,7 @@ use crate::spec::{Edition, SetSpec};
 use super::super::error::Error;
 use super::super::extent::REPORT;
 use super::super::json;
+use super::super::report::Tool;
 use super::super::run::Written;
 use super::preview::{CONTACT_SHEET, Preview};
 use super::{EDITIONS, Names};
@@ -28,12 +29,6 @@ struct Report<'a> {
     spec: &'a [String],
     /// The zip of the whole bundle.
     zip: String,
-}
-
-#[derive(Serialize)]
-struct Tool {
-    name: &'static str,
-    version: &'static str,
 }
 
 #[derive(Serialize)]
@@ -84,7 +79,7 @@ pub(super) fn report(
 ) -> Result<Vec<u8>, Error> {
     let report = Report {
         schema: SCHEMA,
-        tool: Tool { name: env!("CARGO_PKG_NAME"), version: env!("CARGO_PKG_VERSION") },
+        tool: Tool::THIS,
         set: SetPart {
             id: &set.id,
             title: &set.title,

@@ -17,7 +17,7 @@ use super::back::{sheet, sheet_id};
 use super::{contents, opening, text_columns, words};
 
 /// Name of the first sheet; later ones are numbered.
-const ID: &str = "answers";
+pub(super) const ID: &str = "answers";
 /// Below the answers of a page, mm.
 const GAP: f64 = 4.6;
 /// Clear space beside an answer, mm.

@@ -77,32 +77,14 @@ const fn after(part: Back) -> Part {
     }
 }
 
-/// Names of the book's own sheets. A part that needs more sheets than one numbers them: `contents-2`.
-const OWN: &[&str] = &[
-    "cover",
-    "contents",
-    "audience",
-    "cautions",
-    "how-to-use",
-    "needs",
-    "glasses-check",
-    "ghost-check",
-    "scale-check",
-    "map",
-    "words",
-    "plan",
-    "log",
-    "glossary",
-    "professional",
-    "sources",
-    "licence",
-    "versions",
-    "answers",
-];
+/// Whether a name is that of a part of the book. A part that needs more sheets than one numbers them: `contents-2`.
+fn is_part(name: &str) -> bool {
+    Front::WORDS.contains(&name) || Back::WORDS.contains(&name) || name == answers::ID
+}
 
 /// Whether a page of this name would clash with a sheet of the book's own.
 pub fn is_own(id: &str) -> bool {
-    OWN.contains(&id) || OWN.contains(&stem(id))
+    is_part(id) || is_part(stem(id))
 }
 
 /// The page whose words would have a sheet of this name, if there is one.
@@ -207,7 +189,7 @@ fn back(
 
 /// Whether a sheet of this id is no first sheet of its part: the contents lead to the first.
 fn is_later(id: &str) -> bool {
-    stem(id) != id && OWN.contains(&stem(id))
+    stem(id) != id && is_part(stem(id))
 }
 
 /// An id without the number of its sheet.

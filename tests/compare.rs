@@ -554,17 +554,87 @@ fn a_set_that_does_not_read_is_no_comparison() {
     let pair = Pair::new();
     pair.change("bollard.toml", "depth = \"2 pd toward\"", "dept = \"2 pd toward\"");
     let output = pair.run(&[]);
-    assert_eq!(output.status.code(), Some(2));
+    assert_eq!(output.status.code(), Some(1));
     let told = said(&output.stderr);
     assert!(told.contains("error[E-UNKNOWN-KEY]") && told.contains("nothing was compared: "), "{told}");
     assert!(output.stdout.is_empty());
     let output = pair.run(&["--json"]);
     let report: Value = serde_json::from_slice(&output.stdout).unwrap();
-    assert_eq!((output.status.code(), &report["comparison"]), (Some(2), &Value::Null));
+    assert_eq!((output.status.code(), &report["comparison"]), (Some(1), &Value::Null));
     let errors = report["findings"].as_array().unwrap().iter().filter(|finding| finding["severity"] == "error");
     assert!(0 < errors.count());
     assert_eq!(run(&pair.path("nowhere"), &pair.path("new"), &[]).status.code(), Some(2));
     assert_eq!(pair.run(&["--ppi", "10"]).status.code(), Some(2));
+}
+
+/// Files of the sets, files beside them that are none of ours, and a way round through folders and links.
+#[test]
+fn an_erratum_replaces_an_erratum_and_nothing_else() {
+    let pair = Pair::new();
+    pair.change("bollard.toml", "2 pd toward", "2.5 pd toward");
+    let mine = "# Changes in Slipway\n\n## 1.2.3 (2026-05-04)\n";
+    fs::write(pair.path("letter.md"), mine).unwrap();
+    fs::write(pair.path("empty.md"), "").unwrap();
+    let refused = |name: &str, why: &str| {
+        let path = pair.path(name);
+        let before = fs::read(&path).ok();
+        let pictures = pair.path("pictures");
+        let args = ["--erratum", path.to_str().unwrap(), "--pictures", pictures.to_str().unwrap()];
+        let output = pair.run(&args);
+        let told = said(&output.stderr);
+        assert_eq!(output.status.code(), Some(2), "{name}: {told}");
+        assert!(told.contains(why) && told.contains("nothing was written; name "), "{name}: {told}");
+        assert!(fs::read(&path).ok() == before && !pictures.exists(), "{name}");
+    };
+    for name in ["old/set.toml", "new/set.toml", "new/erratum.md", "new/words/erratum.md", "old/../new/erratum.md"] {
+        refused(name, "would lie inside `");
+    }
+    refused("nowhere/../new/erratum.md", "would lie inside `");
+    fs::create_dir(pair.path("folder")).unwrap();
+    for name in ["letter.md", "empty.md", "folder"] {
+        refused(name, "is no erratum");
+    }
+    #[cfg(unix)]
+    {
+        std::os::unix::fs::symlink(pair.path("new"), pair.path("link")).unwrap();
+        refused("link/erratum.md", "would lie inside `");
+        std::os::unix::fs::symlink(pair.path("old/set.toml"), pair.path("link.md")).unwrap();
+        refused("link.md", "would lie inside `");
+    }
+    // The folder of a set is meant where its file is named.
+    let path = pair.path("old/erratum.md");
+    let output = run(&pair.path("old/set.toml"), &pair.path("new"), &["--erratum", path.to_str().unwrap()]);
+    assert_eq!((output.status.code(), path.exists()), (Some(2), false));
+    let first = erratum(&pair);
+    pair.version("2.0.0");
+    assert_ne!(first, erratum(&pair), "an earlier erratum is replaced");
+}
+
+#[test]
+fn an_erratum_has_the_version_of_the_new_set_and_says_that_it_is_too_low() {
+    let pair = Pair::new();
+    pair.change("bollard.toml", "2 pd toward", "2.5 pd toward").version("1.9.0");
+    let low = erratum(&pair);
+    assert!(low.contains("| new | 1.9.0 | 2026-05-04 |\n"), "{low}");
+    assert!(low.contains("\nThe version of the new book must be raised to at least 2.0.0.\n"), "{low}");
+    pair.version("2.0.0");
+    assert!(!erratum(&pair).contains("must be raised"));
+}
+
+#[test]
+fn a_quiet_comparison_says_nothing_but_errors() {
+    let pair = Pair::new();
+    let said = |pair: &Pair| {
+        let output = pair.run(&["-q"]);
+        (output.status.code(), said(&output.stdout), said(&output.stderr))
+    };
+    assert_eq!(said(&pair), (Some(0), String::new(), String::new()));
+    pair.change("bollard.toml", "2 pd toward", "2.5 pd toward");
+    let (code, out, err) = said(&pair);
+    assert_eq!((code, out.as_str(), err.lines().count()), (Some(1), "", 1), "{err}");
+    assert!(err.contains("raise it to `2.0.0` or higher"), "{err}");
+    pair.version("2.0.0");
+    assert_eq!(said(&pair), (Some(0), String::new(), String::new()));
 }
 
 #[test]

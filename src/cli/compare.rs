@@ -8,6 +8,7 @@ use crate::bundle::compare::diff::{Comparison, compare};
 use crate::bundle::compare::erratum::{erratum, text};
 use crate::bundle::compare::facts::{SetFacts, facts};
 use crate::bundle::compare::pictures::pictures;
+use crate::bundle::compare::place::refuse;
 use crate::bundle::compare::release::{release, sentences};
 use crate::bundle::compare::spec_of;
 use crate::bundle::compare::version::{Outcome, Verdict, Version};
@@ -25,7 +26,8 @@ use super::{Status, Stop};
 
 /// Tell what changed from one issue of a set to the next, and whether its version says so
 ///
-/// Both are read and solved anew. Exit code 1: the version was not raised by enough.
+/// Both are read and solved anew. Exit code 1: a spec has errors, or the version was not raised by
+/// enough.
 #[derive(Debug, clap::Args)]
 pub(super) struct Args {
     /// The old set or bundle: a folder, or its set.toml
@@ -34,7 +36,7 @@ pub(super) struct Args {
     /// The new set or bundle
     #[arg(value_name = "NEW")]
     new: PathBuf,
-    /// Write what changed for the reader as Markdown
+    /// Write what changed for the reader as Markdown; replaces an earlier erratum and nothing else
     #[arg(long, value_name = "FILE")]
     erratum: Option<PathBuf>,
     /// Write a picture of each page that changed: before, after, difference
@@ -50,6 +52,9 @@ pub(super) struct Args {
 
 /// Runs the command.
 pub(super) fn run(args: &Args, console: &Console) -> Result<Status, Stop> {
+    if let Some(path) = &args.erratum {
+        refuse(path, [&args.old, &args.new])?;
+    }
     let paths = [spec_of(&args.old), spec_of(&args.new)];
     let mut sets = Sets::read(&paths, None)?;
     let told = (0..2).map(|index| read(&mut sets, index)).collect::<Option<Vec<_>>>();
@@ -58,7 +63,8 @@ pub(super) fn run(args: &Args, console: &Console) -> Result<Status, Stop> {
         if args.json {
             console.print_json(&Report::unread(&sets))?;
         }
-        return Err(Stop(format!("nothing was compared: {}", sets.tally(Severity::Error))));
+        console.error(&format!("nothing was compared: {}", sets.tally(Severity::Error)));
+        return Ok(Status::Errors);
     };
     let comparison = compare(old, new);
     let verdict = verdict(&comparison)?;
@@ -70,7 +76,11 @@ pub(super) fn run(args: &Args, console: &Console) -> Result<Status, Stop> {
         console.print_json(&Report::new(&sets, &comparison, &verdict, &drawn))?;
     } else {
         sets.tell(console, Severity::Error);
-        console.print(&text(&comparison, &verdict))?;
+        if !console.quiet() {
+            console.print(&text(&comparison, &verdict))?;
+        } else if !verdict.fits() {
+            console.error(&verdict.words());
+        }
     }
     written(args, &drawn, console);
     Ok(if verdict.fits() { Status::Fine } else { Status::Errors })

@@ -34,14 +34,24 @@ fn issue(head: &Head) -> String {
     format!("{} of {}", head.version, head.date)
 }
 
-/// The erratum: what changed for the reader, page by page. Where the version has to be raised, the lowest that would do
-/// stands in it.
+/// How every erratum begins, and what its third line is.
+const TITLE: &str = "# Changes in ";
+const COLUMNS: &str = "| edition | version | date |";
+
+/// Whether a text begins like an erratum.
+pub(super) fn is_erratum(text: &str) -> bool {
+    text.starts_with(TITLE) && text.lines().nth(2) == Some(COLUMNS)
+}
+
+/// The erratum: what changed for the reader, page by page. Where the version has to be raised, it says by how much.
 pub fn erratum(comparison: &Comparison, verdict: &Verdict) -> String {
     let (old, new) = (&comparison.old, &comparison.new);
-    let issued = if verdict.fits() { new.version.clone() } else { verdict.lowest.to_string() };
-    let mut page = format!("# Changes in {}\n\n", written(&new.title, Markup::Markdown));
-    page.push_str(&format!("| edition | version | date |\n|---|---|---|\n| old | {} | {} |\n", old.version, old.date));
-    page.push_str(&format!("| new | {issued} | {} |\n", new.date));
+    let mut page = format!("{TITLE}{}\n\n", written(&new.title, Markup::Markdown));
+    page.push_str(&format!("{COLUMNS}\n|---|---|---|\n| old | {} | {} |\n", old.version, old.date));
+    page.push_str(&format!("| new | {} | {} |\n", new.version, new.date));
+    if !verdict.fits() {
+        page.push_str(&format!("\nThe version of the new book must be raised to at least {}.\n", verdict.lowest));
+    }
     page.push_str(
         "\nPage numbers are those of the new book; where a page had another number, that stands beside it. Demands, depths \
          and sizes are those of the pages printed at 100 % and looked at from the distance in their footer.\n",

@@ -28,6 +28,7 @@ pub mod erratum;
 pub mod facts;
 mod name;
 pub mod pictures;
+pub mod place;
 pub mod release;
 pub mod version;
 pub mod words;

@@ -203,6 +203,19 @@ fn text<'a>(tree: &'a BTreeMap<String, Vec<u8>>, name: &str) -> &'a str {
     std::str::from_utf8(&tree[name]).unwrap()
 }
 
+/// A text without its line ends.
+fn flowing(text: &str) -> String {
+    text.split_whitespace().collect::<Vec<_>>().join(" ")
+}
+
+/// A file in a zip, by its name below the folder in it.
+fn unpacked(tree: &BTreeMap<String, Vec<u8>>, zip: &str, name: &str) -> String {
+    let mut archive = zip::ZipArchive::new(std::io::Cursor::new(&tree[&format!("{zip}.zip")])).unwrap();
+    let mut text = String::new();
+    archive.by_name(&format!("{zip}/{name}")).unwrap().read_to_string(&mut text).unwrap();
+    text
+}
+
 fn json(tree: &BTreeMap<String, Vec<u8>>, name: &str) -> Value {
     serde_json::from_slice(&tree[name]).unwrap()
 }
@@ -241,8 +254,6 @@ fn a_bundle_holds_everything_that_a_reader_needs() {
     let readme = text(tree, "README.txt");
     for words in [
         "Version 1.2.0, 2026-05-04",
-        "cyan before the left eye, red before the right eye",
-        "red before the left eye, cyan before the right eye",
         "a4       A4    white   cyan      red        English",
         "screen   16:9  black   red       cyan       English",
         "editions/EDITION/slipway.pdf",
@@ -255,6 +266,11 @@ fn a_bundle_holds_everything_that_a_reader_needs() {
     ] {
         assert!(readme.contains(words), "{words}\n{readme}");
     }
+    let glasses = "Two-colour glasses, one of these pairs, as your edition says: cyan before the left eye, red before the \
+                   right eye; or red before the left eye, cyan before the right eye. ";
+    assert!(flowing(readme).contains(glasses), "{readme}");
+    assert!(!readme.contains("This bundle has "), "{readme}");
+    assert_eq!(json(tree, "report.json")["whole"], true);
     assert!(readme.lines().all(|line| line.chars().count() <= 80), "{readme}");
     for name in ["README.txt", "LICENSE", "CHANGELOG.md"] {
         assert!(!text(tree, name).contains(['{', '}']), "{}", text(tree, name));
@@ -319,7 +335,9 @@ fn zips_hold_the_files_sorted_stored_and_without_a_time() {
             if name == "MANIFEST.sha256" {
                 manifest = String::from_utf8(bytes).unwrap();
             } else {
-                assert_eq!(bytes, tree[&name], "{name}");
+                // An edition alone has a README of its own.
+                let own = edition.is_some() && name == "README.txt";
+                assert_eq!(bytes == tree[&name], !own, "{name}");
                 listed += &format!("{}  {name}\n", hex(&bytes));
                 names.push(name);
             }
@@ -331,6 +349,29 @@ fn zips_hold_the_files_sorted_stored_and_without_a_time() {
         };
         let expected: Vec<&String> = tree.keys().filter(|name| is_in(name)).collect();
         assert_eq!(names.iter().collect::<Vec<_>>(), expected, "{zip}");
+    }
+}
+
+/// Only its row, its pair of glasses and its files, every one of which is there.
+#[test]
+fn the_readme_of_an_edition_alone_tells_of_that_edition() {
+    let tree = Yard::made();
+    for (id, (there, gone), row) in [
+        ("a4", (&["slipway.pdf", "svg/"][..], "png/"), "    a4       A4    white   cyan      red        English"),
+        ("screen", (&["png/"][..], "slipway.pdf"), "    screen   16:9  black   red       cyan       English"),
+    ] {
+        let readme = unpacked(tree, &format!("slipway-1.2.0-{id}"), "README.txt");
+        let other = if id == "a4" { "screen " } else { "a4 " };
+        assert!(readme.contains(row) && !readme.contains(&format!("    {other}")), "{readme}");
+        for file in there {
+            assert!(readme.contains(&format!("- editions/{id}/{file}: ")), "{file}\n{readme}");
+            assert!(tree.keys().any(|name| name.starts_with(&format!("editions/{id}/{file}"))));
+        }
+        for word in ["EDITION", ".zip", "spec/", "one of these pairs", gone] {
+            assert!(!readme.contains(word), "{word}\n{readme}");
+        }
+        assert_eq!(readme.matches("before the left eye").count(), 1, "{readme}");
+        assert_eq!(readme.contains("How to print"), id == "a4", "{readme}");
     }
 }
 
@@ -482,11 +523,21 @@ fn one_edition_alone_makes_a_bundle_with_previews_of_the_first() {
     let yard = Yard::new();
     let told = yard.run(&["slipway", "--edition", "screan"]);
     assert!(told.ends(2).contains("did you mean `screen`?"), "{}", told.err);
-    yard.run(&["slipway", "--edition", "screen"]).ends(0);
-    let tree = yard.tree(BUNDLE);
+    // The whole bundle of the same version stays as it is.
+    fs::create_dir_all(yard.path(BUNDLE)).unwrap();
+    fs::write(yard.path(BUNDLE).join("report.json"), "{}").unwrap();
+    let told = yard.run(&["slipway", "--edition", "screen", "--json"]);
+    told.ends(0);
+    assert_eq!(serde_json::from_str::<Value>(&told.out).unwrap()["bundles"][0]["whole"], false);
+    assert_eq!(yard.tree(BUNDLE).len(), 1);
+    let tree = yard.tree("out/slipway-1.2.0-only-screen");
+    assert_eq!(json(&tree, "report.json")["whole"], false);
+    assert!(text(&tree, "README.txt").contains("This bundle has 1 of the 2 editions of the book."));
     assert!(!tree.keys().any(|name| name.contains("a4")), "{:?}", tree.keys());
     let zips: Vec<_> = tree.keys().filter(|name| name.ends_with(".zip")).collect();
-    assert_eq!(zips, ["slipway-1.2.0-screen.zip", "slipway-1.2.0.zip"]);
+    assert_eq!(zips, ["slipway-1.2.0-only-screen.zip", "slipway-1.2.0-screen.zip"]);
+    assert_eq!(json(&tree, "report.json")["zip"], "slipway-1.2.0-only-screen.zip");
+    assert!(tree["slipway-1.2.0-screen.zip"] == Yard::made()["slipway-1.2.0-screen.zip"], "the edition is the same");
     // An A4 page stands upright: the first edition, which has other glasses, is the one that is shown.
     let image = decode(&tree["previews/0-cover.png"]);
     assert_eq!(image[600][450], image[0][0]);
@@ -521,10 +572,14 @@ fn texts_are_in_the_language_of_the_set() {
     fs::write(yard.path("slipway/en.toml"), ENGLISH).unwrap();
     let tree = yard.bundle();
     let readme = text(&tree, "README.txt");
-    assert!(readme.contains("cyan devant l’œil gauche") && readme.contains("editions/ÉDITION/"), "{readme}");
+    assert!(
+        flowing(readme).contains("cyan devant l’œil gauche")
+            && flowing(readme).contains("de Kandel et Moles, les mots")
+    );
+    assert!(readme.contains("editions/ÉDITION/"), "{readme}");
     // And for an edition in another language once more in that.
     let other = text(&tree, "README-en.txt");
-    assert!(other.starts_with("The slipway\n") && other.contains("cyan before the left eye"), "{other}");
+    assert!(other.starts_with("The slipway\n") && flowing(other).contains("cyan before the left eye"), "{other}");
     assert!(tree.contains_key("spec/en.toml"));
     let archive = |name: &str| zip::ZipArchive::new(std::io::Cursor::new(tree[name].clone())).unwrap();
     let has = |zip: &str, name: &str| archive(&format!("{zip}.zip")).index_for_name(&format!("{zip}/{name}")).is_some();

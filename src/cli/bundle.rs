@@ -28,7 +28,7 @@ pub(super) struct Args {
     /// Where the folders of the bundles go; each is replaced as a whole
     #[arg(long, value_name = "DIR", default_value = "out")]
     out: PathBuf,
-    /// This edition alone; may be given more than once [default: all]
+    /// This edition alone, in a folder of its own name; may be given more than once [default: all]
     #[arg(long = "edition", value_name = "ID", conflicts_with_all = ["frozen", "freeze"])]
     editions: Vec<String>,
     /// How many threads [default: one for each processor]
@@ -154,6 +154,8 @@ struct Report<'a> {
 struct BundlePart<'a> {
     set: &'a str,
     version: &'a str,
+    /// Whether it has all editions of the set.
+    whole: bool,
     /// Null where nothing is kept.
     folder: Option<&'a Path>,
     editions: &'a [String],
@@ -190,6 +192,7 @@ impl<'a> BundlePart<'a> {
         Self {
             set: &made.set,
             version: &made.version,
+            whole: made.whole,
             folder: (!frozen).then_some(made.folder.as_path()),
             editions: &made.editions,
             files: made.files.iter().map(|(name, bytes, sha256)| FilePart { name, bytes: *bytes, sha256 }).collect(),

@@ -22,6 +22,8 @@ struct Report<'a> {
     schema: u32,
     tool: Tool,
     set: SetPart<'a>,
+    /// Whether these are all editions of the set.
+    whole: bool,
     editions: Vec<EditionPart<'a>>,
     previews: Vec<PreviewPart<'a>>,
     contact_sheet: &'static str,
@@ -87,6 +89,7 @@ pub(super) fn report(
             date: &set.date,
             language: set.language.tag(),
         },
+        whole: editions.len() == set.editions.len(),
         editions: editions.iter().map(|(edition, written)| EditionPart::new(edition, written, names)).collect(),
         previews: previews.iter().map(|preview| PreviewPart { page: &preview.page, file: &preview.file }).collect(),
         contact_sheet: CONTACT_SHEET,

@@ -31,6 +31,11 @@ pub(super) fn digest(stage: &Stage, name: &str) -> Result<(u64, String), Error> 
     }
 }
 
+/// The digest of a text.
+pub(super) fn digest_of(text: &str) -> String {
+    hex(&Sha256::digest(text))
+}
+
 fn hex(bytes: &[u8]) -> String {
     bytes.iter().fold(String::new(), |mut hex, byte| {
         let _ = write!(hex, "{byte:02x}");

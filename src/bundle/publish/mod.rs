@@ -29,6 +29,7 @@ use super::run::{Job, Request, Run, Step, Written, choose, refuse_same_set};
 use super::write::{self, Output, Stage};
 use manifest::{Change, Digests, MANIFEST, changes, committed, digest, text};
 use preview::{CONTACT_SHEET, Preview};
+use prose::With;
 
 /// The folder of the editions, below that of the bundle.
 pub const EDITIONS: &str = "editions";
@@ -72,6 +73,8 @@ pub struct Bundled {
     pub folder: PathBuf,
     /// The ids of its editions.
     pub editions: Vec<String>,
+    /// Whether these are all editions of the set.
+    pub whole: bool,
     /// Every file but the manifest, by its name below the folder, with its size in bytes and its digest: sorted by name.
     pub files: Vec<(String, u64, String)>,
     /// The manifest beside `set.toml`.
@@ -80,25 +83,38 @@ pub struct Bundled {
     pub changes: Vec<Change>,
 }
 
-/// The names of a bundle: `ID-VERSION`, and with an edition `ID-VERSION-EDITION`.
+/// The names of a bundle: `ID-VERSION`, and with an edition `ID-VERSION-EDITION`. A bundle of some editions alone is called
+/// `ID-VERSION-only-EDITION_EDITION`, so that it never takes the place of the whole one.
 #[derive(Debug, Clone, PartialEq, Eq)]
-pub struct Names(String);
+pub struct Names {
+    issue: String,
+    folder: String,
+}
 
 impl Names {
-    /// Those of a set.
-    pub fn of(set: &SetSpec) -> Self {
-        Self(format!("{}-{}", set.id, set.version))
+    /// Those of a set, with these of its editions.
+    pub fn of(set: &SetSpec, editions: &[&Edition]) -> Self {
+        let issue = format!("{}-{}", set.id, set.version);
+        // Ids hold no `_`, so that no two choices have the same name.
+        let ids = || editions.iter().map(|edition| edition.id.as_str()).collect::<Vec<_>>().join("_");
+        let folder = if is_whole(set, editions) { issue.clone() } else { format!("{issue}-only-{}", ids()) };
+        Self { issue, folder }
     }
 
     /// The folder of the bundle.
     pub fn folder(&self) -> &str {
-        &self.0
+        &self.folder
     }
 
-    /// The zip of an edition, or of all.
+    /// The zip of an edition, or of all in the bundle.
     pub fn zip(&self, edition: Option<&str>) -> String {
-        edition.map_or_else(|| format!("{}.zip", self.0), |edition| format!("{}-{edition}.zip", self.0))
+        edition.map_or_else(|| format!("{}.zip", self.folder), |edition| format!("{}-{edition}.zip", self.issue))
     }
+}
+
+/// Whether these are all editions of a set.
+fn is_whole(set: &SetSpec, editions: &[&Edition]) -> bool {
+    editions.len() == set.editions.len()
 }
 
 /// `README.txt`, or `README-de.txt` for a language that is not that of the set.
@@ -141,8 +157,10 @@ pub fn bundle(sources: &[Source<'_>], order: &Order<'_>, watch: &(dyn Fn(Step) +
     let mut made = Vec::new();
     run.threads()?.install(|| -> Result<(), Error> {
         for (index, (source, manifest)) in sources.iter().zip(&manifests).enumerate() {
-            let stage = output.stage(Names::of(source.book.set).folder(), true)?;
-            let maker = Maker { index, source, run: &run, watch, stage: &stage, names: Names::of(source.book.set) };
+            let set = source.book.set;
+            let names = Names::of(set, &choose(set, order.editions)?);
+            let stage = output.stage(names.folder(), true)?;
+            let maker = Maker { index, source, run: &run, watch, stage: &stage, names };
             made.push(Bundled { committed: manifest.clone(), ..maker.make()? });
         }
         Ok(())
@@ -204,6 +222,7 @@ impl Maker<'_> {
             version: set.version.clone(),
             folder: self.run.request.out.join(self.names.folder()),
             editions: editions.iter().map(|edition| edition.id.clone()).collect(),
+            whole: is_whole(set, &editions),
             files,
             committed: PathBuf::new(),
             changes: Vec::new(),
@@ -270,10 +289,17 @@ impl Maker<'_> {
         for (told, language, pages) in [own].into_iter().chain(issues) {
             readmes.entry(readme_of(book.set, language)).or_insert_with(|| {
                 let reading = measured(language, pages.iter().map(|page| &page.page.words));
-                prose::readme(told, Tongue::of(language), (editions, &self.names), reading.as_ref())
+                prose::readme(told, Tongue::of(language), (editions, With::Bundle(&self.names)), reading.as_ref())
             });
         }
         readmes
+    }
+
+    /// The README of an edition alone, for its zip.
+    fn own_readme(&self, edition: &Edition, written: &Written) -> String {
+        let (issue, language) = (self.source.book.issue(edition), edition.language);
+        let reading = measured(language, issue.pages.iter().map(|page| &page.page.words));
+        prose::readme(issue.set, Tongue::of(language), (&[edition], With::Zip(written)), reading.as_ref())
     }
 
     /// Copies every file that the set was read from, as it was read.
@@ -309,22 +335,22 @@ impl Maker<'_> {
         });
         let mut files = self.hashed(of_all.into_iter().chain(of_editions).collect())?;
         let digests: Digests = files.iter().map(|(name, _, digest)| (name.clone(), digest.clone())).collect();
-        let mut zips = vec![(self.names.zip(None), digests.clone())];
-        for edition in editions {
+        let mut zips = vec![(self.names.zip(None), digests.clone(), BTreeMap::new())];
+        for (edition, written) in editions.iter().zip(written) {
             let own = below(edition, "");
-            let readme = readme_of(self.source.book.set, edition.language);
-            let common = [readme.as_str(), LICENCE, CHANGELOG];
-            let is_in = |name: &str| name.starts_with(&own) || common.contains(&name);
+            let is_in = |name: &str| name.starts_with(&own) || [LICENCE, CHANGELOG].contains(&name);
             let of_one = digests.iter().filter(|(name, _)| is_in(name));
             let of_one = of_one.map(|(name, digest)| (name.clone(), digest.clone())).collect();
-            zips.push((self.names.zip(Some(&edition.id)), of_one));
+            let readme = readme_of(self.source.book.set, edition.language);
+            let texts = BTreeMap::from([(readme, self.own_readme(edition, written))]);
+            zips.push((self.names.zip(Some(&edition.id)), of_one, texts));
         }
-        zips.par_iter().with_max_len(1).try_for_each(|(name, files)| {
-            pack::pack(self.stage, name, files)?;
+        zips.par_iter().with_max_len(1).try_for_each(|(name, files, texts)| {
+            pack::pack(self.stage, name, files, texts)?;
             (self.watch)(Step::Made);
             Ok(())
         })?;
-        files.extend(self.hashed(zips.into_iter().map(|(name, _)| name).collect())?);
+        files.extend(self.hashed(zips.into_iter().map(|(name, ..)| name).collect())?);
         files.sort();
         Ok(files)
     }

@@ -8,17 +8,27 @@ use crate::language::{Language, Tongue};
 use crate::layout::fonts;
 use crate::spec::{Answers, Edition, Hand, MediumSource, PageFormat, SetSpec, TextSize};
 
-use super::super::extent::pdf_file;
+use super::super::extent::{answers_file, pdf_file};
+use super::super::run::Written;
 use super::{EDITIONS, Names};
 
 /// The longest line, in characters.
 const WIDTH: usize = 76;
 
+/// What a README goes with.
+#[derive(Clone, Copy)]
+pub(super) enum With<'a> {
+    /// A bundle.
+    Bundle(&'a Names),
+    /// The zip of one edition, with these files.
+    Zip(&'a Written),
+}
+
 /// README.txt: what the bundle is, what it takes, which file is for whom, how to print it, when to stop.
 pub(super) fn readme(
     set: &SetSpec,
     tongue: &Tongue,
-    (editions, names): (&[&Edition], &Names),
+    (editions, with): (&[&Edition], With<'_>),
     reading: Option<&Reading>,
 ) -> String {
     let mut text = Text::default();
@@ -31,9 +41,13 @@ pub(super) fn readme(
     text.head(&tongue.say("bundle-need-head"));
     needs(set, editions, tongue).iter().for_each(|need| text.item(need));
     text.head(&tongue.say("bundle-files-head"));
-    text.paragraph(&tongue.say("bundle-files"));
+    which(set, editions, with, tongue).iter().for_each(|words| text.paragraph(words));
     text.block(&table(editions, tongue));
-    files(set, names, tongue).iter().for_each(|file| text.item(file));
+    let files = match with {
+        With::Bundle(names) => files(set, names, tongue),
+        With::Zip(written) => editions.iter().flat_map(|edition| own_files(set, edition, written, tongue)).collect(),
+    };
+    files.iter().for_each(|file| text.item(file));
     if editions.iter().any(|edition| is_printed(edition)) {
         text.head(&tongue.say("bundle-print-head"));
         text.paragraph(&tongue.say("bundle-print"));
@@ -61,16 +75,18 @@ pub(super) fn readme(
     text.finish()
 }
 
-/// What a reader needs: every pair of glasses, paper and screen as far as there are such editions, room.
+/// How to find the edition that is wanted, and whether there are others.
+fn which(set: &SetSpec, editions: &[&Edition], with: With<'_>, tongue: &Tongue) -> Vec<String> {
+    let With::Bundle(_) = with else { return vec![tongue.say("bundle-files-one")] };
+    let (held, all) = (editions.len(), set.editions.len());
+    let counts = [("held", held.to_string().into()), ("all", all.to_string().into())];
+    let some = (held < all).then(|| tongue.tell("bundle-files-some", &counts));
+    some.into_iter().chain([tongue.say("bundle-files")]).collect()
+}
+
+/// What a reader needs: one of the pairs of glasses, paper and screen as far as there are such editions, room.
 fn needs(set: &SetSpec, editions: &[&Edition], tongue: &Tongue) -> Vec<String> {
-    let mut needs: Vec<String> = Vec::new();
-    for edition in editions {
-        let [left, right] = worn(edition, tongue);
-        let pair = tongue.tell("bundle-need-glasses", &[("left", left.into()), ("right", right.into())]);
-        if !needs.contains(&pair) {
-            needs.push(pair);
-        }
-    }
+    let mut needs: Vec<String> = glasses(editions, tongue).into_iter().collect();
     if editions.iter().any(|edition| is_printed(edition)) {
         needs.push(tongue.say("bundle-need-print"));
     }
@@ -81,13 +97,37 @@ fn needs(set: &SetSpec, editions: &[&Edition], tongue: &Tongue) -> Vec<String> {
     needs
 }
 
+/// The pair of glasses, or the pairs of which one is needed; `None` without editions.
+fn glasses(editions: &[&Edition], tongue: &Tongue) -> Option<String> {
+    let mut pairs: Vec<[String; 2]> = Vec::new();
+    for edition in editions {
+        let pair = worn(edition, tongue);
+        if !pairs.contains(&pair) {
+            pairs.push(pair);
+        }
+    }
+    let told =
+        |id: &str, [left, right]: &[String; 2]| tongue.tell(id, &[("left", left.into()), ("right", right.into())]);
+    if let [pair] = &pairs[..] {
+        return Some(told("bundle-need-glasses", pair));
+    }
+    let or = |first: String, second| {
+        tongue.tell("bundle-need-or", &[("first", first.into()), ("second", String::into(second))])
+    };
+    let all = pairs.iter().map(|pair| told("bundle-need-pair", pair)).reduce(or)?;
+    Some(tongue.tell("bundle-need-one-pair", &[("pairs", all.into())]))
+}
+
 /// How easy the words of the exercise pages are to read.
 fn ease(reading: &Reading, tongue: &Tongue) -> String {
     let id = match reading.language {
         Language::En | Language::De => "bundle-reading-grade",
         Language::Es | Language::Fr => "bundle-reading-ease",
     };
-    tongue.tell(id, &[("score", tongue.number(reading.score, 1).into()), ("formula", reading.formula.into())])
+    tongue.tell(
+        id,
+        &[("score", tongue.number(reading.score, 1).into()), ("formula", tongue.say("bundle-reading-formula").into())],
+    )
 }
 
 /// The filters of an edition as worn: before the left eye, before the right eye.
@@ -161,6 +201,23 @@ fn files(set: &SetSpec, names: &Names, tongue: &Tongue) -> Vec<String> {
         file("bundle-file-pages", &format!("{EDITIONS}/{word}/")),
         file("bundle-file-spec", "spec/"),
     ]
+}
+
+/// What stands where in the zip of one edition.
+fn own_files(set: &SetSpec, edition: &Edition, written: &Written, tongue: &Tongue) -> Vec<String> {
+    let below = |name: &str| format!("{EDITIONS}/{}/{name}", edition.id);
+    let (book, answers) = (pdf_file(&set.id), answers_file(&set.id));
+    let known = [
+        ("bundle-file-book", book.as_str()),
+        ("bundle-file-answers", answers.as_str()),
+        ("bundle-file-single", "svg/"),
+        ("bundle-file-single", "png/"),
+    ];
+    let is_there = |name: &str| {
+        written.files.iter().any(|(file, _)| if name.ends_with('/') { file.starts_with(name) } else { file == name })
+    };
+    let known = known.into_iter().filter(|(_, name)| is_there(name));
+    known.map(|(id, name)| tongue.tell(id, &[("file", below(name).into())])).collect()
 }
 
 /// LICENSE: what the author allows, whose work is in the set, and the licence of the typeface, whose files the books hold.

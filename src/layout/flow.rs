@@ -69,7 +69,7 @@ impl Block {
     }
 }
 
-/// Pours sections, set [this wide](super::parts::text_width), into the text columns of as many sheets as they take.
+/// Pours sections, set as wide as `parts::text_width` says, into the text columns of as many sheets as they take.
 pub fn pour(composer: &mut Composer<'_>, grid: &Grid, opening: &Opening, sections: Vec<Section>) -> Vec<Draft> {
     pour_after(composer, grid, opening, 0, sections)
 }

@@ -3,7 +3,7 @@
 //! Numbers come from the parts of `report.json`, under its names and rounded as there; what the report does not say
 //! (words, shapes, weights, draws) is added. A key that comes into the report is compared from then on.
 //!
-//! To compare one more thing of the whole set: one line in [`of_set`], and a rule in `class` if it is not major.
+//! To compare one more thing of the whole set: one line in `of_set`, and a rule in `class` if it is not major.
 
 use std::collections::BTreeMap;
 

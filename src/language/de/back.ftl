@@ -3,11 +3,11 @@
 part-sheet = { $title }, Blatt { $n }
 time-minutes = { $n ->
     [one] { $n } Minute
-   *[other] { $n } Minuten
+   *[other] { $n } Minuten
     }
 time-seconds = { $n ->
     [one] { $n } Sekunde
-   *[other] { $n } Sekunden
+   *[other] { $n } Sekunden
     }
 time-days = { $n ->
     [one] { $n } Tag

@@ -9,10 +9,10 @@ filter-blue = blau
 filter-magenta = magenta
 filter-amber = bernstein
 
-unit-cm = { $n } cm
-unit-mm = { $n } mm
-unit-pd = { $n } pdpt
-unit-arcsec = { $n } Winkelsek.
+unit-cm = { $n } cm
+unit-mm = { $n } mm
+unit-pd = { $n } pdpt
+unit-arcsec = { $n } Winkelsek.
 
 # Shapes.
 

@@ -14,7 +14,7 @@ kinds-see-marks = { $see } Balken und Keil sind beide da.
 # Zeiten und Wiederholungen.
 kinds-seconds = { $count ->
     [one] { $n } Sekunde
-   *[other] { $n } Sekunden
+   *[other] { $n } Sekunden
     }
 kinds-times = { $n ->
     [1] einmal

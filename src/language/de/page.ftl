@@ -1,7 +1,7 @@
 # Words of every exercise page.
 
 page-stop-rule = Stoppregel.
-page-stop = Hören Sie sofort auf bei Schmerzen, Kopfweh, Übelkeit oder Schwindel. Hören Sie auch auf, wenn Sie trotz 5–10 Minuten Ruhe mit Blick in die Ferne unscharf oder doppelt sehen. Hält es bis zum nächsten Tag an oder kommt es zweimal wieder? Dann legen Sie das Buch weg und fragen Sie Ihre Fachperson für Augen.
+page-stop = Hören Sie sofort auf bei Schmerzen, Kopfweh, Übelkeit oder Schwindel. Hören Sie auch auf, wenn Sie trotz 5–10 Minuten Ruhe mit Blick in die Ferne unscharf oder doppelt sehen. Hält es bis zum nächsten Tag an oder kommt es zweimal wieder? Dann legen Sie das Buch weg und fragen Sie Ihre Fachperson für Augen.
 page-glasses = { $left } links, { $right } rechts
 page-ground-white = weißer Grund
 page-ground-black = schwarzer Grund
@@ -36,7 +36,7 @@ page-picture-at = Bild:
 footer-set = { $title } { $version } · Ausgabe { $edition } · { $date }
 footer-set-reader = { $title } { $version } · Ausgabe { $edition } · für { $reader } · { $date }
 footer-facts = { $depth } · { $distance }, Augenabstand { $ipd } · { $glasses } · { $ground }
-footer-true-size = Größe 100 %
+footer-true-size = Größe 100 %
 footer-seed = Startzahl { $n }
 
 # Where the reader writes on an exercise page.

@@ -10,7 +10,7 @@ demand-range = { $from } bis { $to }
 demand-range-to-page = { $from } bis zur Seite
 demand-range-from-page = von der Seite bis { $to }
 
-place-between = { $near } bis { $far } cm
+place-between = { $near } bis { $far } cm
 place-very-far = sehr weit weg
 
 # Bildunterschriften.
@@ -80,8 +80,8 @@ readings-distance = Augen bis Seite
 readings-demand = Anforderung
 readings-place = Augen bis Form
 readings-ruler-range = { $near } bis { $far }
-readings-ruler = Lineal: Der Bleistift gehört { $range } cm von der Seite weg (dicker Balken)
-readings-ruler-picture = Ein Lineal in wahrer Größe, { $length } cm lang, mit einem dicken Balken ab { $range } cm.
+readings-ruler = Lineal: Der Bleistift gehört { $range } cm von der Seite weg (dicker Balken)
+readings-ruler-picture = Ein Lineal in wahrer Größe, { $length } cm lang, mit einem dicken Balken ab { $range } cm.
 
 # Was ein Dokument über sich sagt.
 

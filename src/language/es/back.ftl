@@ -3,11 +3,11 @@
 part-sheet = { $title }, hoja { $n }
 time-minutes = { $n ->
     [one] { $n } minuto
-   *[other] { $n } minutos
+   *[other] { $n } minutos
     }
 time-seconds = { $n ->
     [one] { $n } segundo
-   *[other] { $n } segundos
+   *[other] { $n } segundos
     }
 time-days = { $n ->
     [one] { $n } día

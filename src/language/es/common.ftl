@@ -9,10 +9,10 @@ filter-blue = azul
 filter-magenta = magenta
 filter-amber = ámbar
 
-unit-cm = { $n } cm
-unit-mm = { $n } mm
-unit-pd = { $n } dp
-unit-arcsec = { $n } segarc
+unit-cm = { $n } cm
+unit-mm = { $n } mm
+unit-pd = { $n } dp
+unit-arcsec = { $n } segarc
 
 # Shapes.
 

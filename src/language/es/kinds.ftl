@@ -14,7 +14,7 @@ kinds-see-marks = { $see } La barra y la cuña se ven a la vez.
 # Tiempos y repeticiones.
 kinds-seconds = { $count ->
     [one] { $n } segundo
-   *[other] { $n } segundos
+   *[other] { $n } segundos
     }
 kinds-times = { $n ->
     [1] una vez

@@ -1,7 +1,7 @@
 # Words of every exercise page.
 
 page-stop-rule = Regla de parada.
-page-stop = Pare ya si siente dolor, dolor de cabeza, náuseas o mareo. Pare también si aún ve borroso o doble tras 5 a 10 minutos de descanso mirando a lo lejos. ¿Dura hasta el día siguiente o vuelve dos veces? Guarde el libro y pregunte a su profesional de la vista.
+page-stop = Pare ya si siente dolor, dolor de cabeza, náuseas o mareo. Pare también si aún ve borroso o doble tras 5 a 10 minutos de descanso mirando a lo lejos. ¿Dura hasta el día siguiente o vuelve dos veces? Guarde el libro y pregunte a su profesional de la vista.
 page-glasses = { $left } izquierda, { $right } derecha
 page-ground-white = fondo blanco
 page-ground-black = fondo negro
@@ -36,7 +36,7 @@ page-picture-at = Imagen:
 footer-set = { $title } { $version } · edición { $edition } · { $date }
 footer-set-reader = { $title } { $version } · edición { $edition } · para { $reader } · { $date }
 footer-facts = { $depth } · { $distance }, { $ipd } entre ojos · { $glasses } · { $ground }
-footer-true-size = tamaño 100 %
+footer-true-size = tamaño 100 %
 footer-seed = semilla { $n }
 
 # Where the reader writes on an exercise page.

@@ -37,13 +37,13 @@ needs-glasses = Gafas con dos filtros: { $glasses }.
 needs-own-glasses = Sus propias gafas debajo, si lee con gafas. Si lleva un prisma, no se lo quite.
 needs-clean = Un paño suave. Los filtros limpios dejan pasar la luz correcta.
 needs-paper = Para las páginas
-needs-paper-1 = Una impresora en color. Imprima al 100 %, con la mejor calidad, sin ahorrar tinta.
+needs-paper-1 = Una impresora en color. Imprima al 100 %, con la mejor calidad, sin ahorrar tinta.
 needs-paper-2 = Papel blanco mate, de 100 a 120 g. El papel brillante da reflejos.
 needs-paper-3 = Deje secar la tinta. Guarde las páginas planas y lejos del sol.
 needs-paper-4 = Sin fotocopias: cambian las tintas y a menudo el tamaño.
 needs-screen = Para las páginas
-needs-screen-1 = Una pantalla de 32 cm de ancho o más. Un teléfono es demasiado pequeño.
-needs-screen-2 = Muestre las páginas al 100 %, a pantalla completa. La comprobación del tamaño le dice cómo.
+needs-screen-1 = Una pantalla de 32 cm de ancho o más. Un teléfono es demasiado pequeño.
+needs-screen-2 = Muestre las páginas al 100 %, a pantalla completa. La comprobación del tamaño le dice cómo.
 needs-screen-3 = Desactive los colores nocturnos y el brillo automático. Limpie la pantalla.
 needs-light = Luz
 needs-light-1 = Luz uniforme sobre la página, sin reflejos ni sombras.
@@ -56,9 +56,9 @@ needs-upright = Una silla para sentarse con la espalda recta. Con la cabeza incl
 needs-time = Tiempo
 needs-minutes = { $minutes ->
     [one] Como mucho un minuto tranquilo al día.
-   *[other] Como mucho { $minutes } minutos tranquilos al día.
+   *[other] Como mucho { $minutes } minutos tranquilos al día.
     }
-needs-time-usual = Como mucho de 10 a 15 minutos tranquilos al día.
+needs-time-usual = Como mucho de 10 a 15 minutos tranquilos al día.
 needs-distance-rest = Una ventana o una habitación larga, para descansar la vista a lo lejos.
 needs-aloud = Si lo desea, alguien que le lea las palabras.
 
@@ -125,7 +125,7 @@ glossary-lock-frame = marco de apoyo
 glossary-parallax = paralaje
     .means = Cuánto se separan en la página las dos imágenes de una figura.
 glossary-prism-dioptre = dioptría prismática (dp)
-    .means = Una medida del giro de los ojos. 1 dp es 1 cm a 1 m de distancia.
+    .means = Una medida del giro de los ojos. 1 dp es 1 cm a 1 m de distancia.
 glossary-random-dots = puntos al azar
     .means = Puntos puestos al azar. Solo los dos ojos juntos encuentran en ellos la figura.
 glossary-reserve = reserva

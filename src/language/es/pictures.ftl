@@ -10,7 +10,7 @@ demand-range = de { $from } a { $to }
 demand-range-to-page = de { $from } a la página
 demand-range-from-page = de la página a { $to }
 
-place-between = { $near } a { $far } cm
+place-between = { $near } a { $far } cm
 place-very-far = muy lejos
 
 # Pies de imagen.
@@ -80,8 +80,8 @@ readings-distance = Ojos a página
 readings-demand = Demanda
 readings-place = Ojos a figura
 readings-ruler-range = { $near } a { $far }
-readings-ruler = Regla: el lugar del lápiz está a { $range } cm de la página (barra gruesa)
-readings-ruler-picture = Una regla en tamaño real, de { $length } cm, con una barra gruesa desde { $range } cm.
+readings-ruler = Regla: el lugar del lápiz está a { $range } cm de la página (barra gruesa)
+readings-ruler-picture = Una regla en tamaño real, de { $length } cm, con una barra gruesa desde { $range } cm.
 
 # Lo que un documento dice de sí mismo.
 

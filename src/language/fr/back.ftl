@@ -3,11 +3,11 @@
 part-sheet = { $title }, feuille { $n }
 time-minutes = { $n ->
     [one] { $n } minute
-   *[other] { $n } minutes
+   *[other] { $n } minutes
     }
 time-seconds = { $n ->
     [one] { $n } seconde
-   *[other] { $n } secondes
+   *[other] { $n } secondes
     }
 time-days = { $n ->
     [one] { $n } jour

@@ -14,7 +14,7 @@ kinds-see-marks = { $see } La barre et le coin sont là tous les deux.
 # Durées et répétitions.
 kinds-seconds = { $count ->
     [one] { $n } seconde
-   *[other] { $n } secondes
+   *[other] { $n } secondes
     }
 kinds-times = { $n ->
     [1] une fois

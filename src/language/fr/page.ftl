@@ -1,7 +1,7 @@
 # Words of every exercise page.
 
 page-stop-rule = Règle d’arrêt.
-page-stop = Arrêtez tout de suite en cas de douleur, mal de tête, nausée ou vertige. Arrêtez aussi si vous voyez encore flou ou double après 5 à 10 minutes de repos, regard au loin. Cela dure jusqu’au lendemain ou revient deux fois ? Rangez le livre et consultez votre professionnel de la vue.
+page-stop = Arrêtez tout de suite en cas de douleur, mal de tête, nausée ou vertige. Arrêtez aussi si vous voyez encore flou ou double après 5 à 10 minutes de repos, regard au loin. Cela dure jusqu’au lendemain ou revient deux fois ? Rangez le livre et consultez votre professionnel de la vue.
 page-glasses = { $left } à gauche, { $right } à droite
 page-ground-white = fond blanc
 page-ground-black = fond noir

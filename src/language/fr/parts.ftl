@@ -56,9 +56,9 @@ needs-upright = Une chaise pour vous tenir bien droit. Une tête penchée écart
 needs-time = Temps
 needs-minutes = { $minutes ->
     [one] Au plus { $minutes } minute au calme par jour.
-   *[other] Au plus { $minutes } minutes au calme par jour.
+   *[other] Au plus { $minutes } minutes au calme par jour.
     }
-needs-time-usual = Au plus 10 à 15 minutes au calme par jour.
+needs-time-usual = Au plus 10 à 15 minutes au calme par jour.
 needs-distance-rest = Une fenêtre ou une grande pièce, pour reposer vos yeux au loin.
 needs-aloud = Si vous le souhaitez, quelqu’un qui vous lit les mots.
 

@@ -41,7 +41,7 @@ struct Pixels {
 /// for so many pixels of width.
 ///
 /// # Errors
-/// As [`png`].
+/// As [`png()`].
 pub fn panels(
     (old, new): (&Sheet, &Sheet),
     strip: impl FnOnce(usize) -> Sheet,

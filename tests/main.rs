@@ -22,6 +22,7 @@ mod bundle;
 mod bundles;
 mod check_pages;
 mod choices;
+mod claims;
 mod cli;
 mod colour;
 mod compare;

@@ -28,6 +28,7 @@ mod colour;
 mod compare;
 mod demo_set;
 mod dots;
+mod edition_notes;
 mod editions;
 mod gate;
 mod grades;

@@ -320,10 +320,21 @@ fn painted<'a>(edition: &'a Edition, inked: &'a Inked) -> lint::Painted<'a> {
     }
 }
 
-/// What the author wrote about the whole set.
+/// What the author wrote about the whole set, in the book or in what is published with it.
 fn set_texts(set: &SetSpec) -> Vec<lint::Text<'_>> {
-    let texts = [Some(&set.title), set.summary.as_ref(), set.gate.as_ref()];
-    texts.into_iter().flatten().map(|text| lint::Text { page: "", text, place: None, language: set.language }).collect()
+    let text = |text, place, of_book| lint::Text { page: "", text, place, language: set.language, of_book };
+    let own = [Some(&set.title), set.summary.as_ref(), set.author.as_ref(), set.gate.as_ref()];
+    let licence = set.licence.iter().flat_map(|licence| {
+        [&licence.name].into_iter().chain(&licence.text).chain(&licence.credits).map(String::as_str)
+    });
+    let accepted = set.editions.iter().filter_map(|edition| edition.colour.accepted.as_ref());
+    let history = set.contact.iter().chain(set.releases.iter().flat_map(|release| &release.changes));
+    let mut texts: Vec<_> = own.into_iter().flatten().map(|own| text(own, None, false)).collect();
+    texts.extend(licence.map(|licence| text(licence, None, false)));
+    texts.extend(set.publish.watermark.iter().map(|mark| text(&mark.value, Some(mark.place), false)));
+    texts.extend(accepted.map(|accepted| text(&accepted.reason, None, false)));
+    texts.extend(history.map(|change| text(change, None, true)));
+    texts
 }
 
 /// What the author wrote about an exercise; `page` is its first.
@@ -331,7 +342,7 @@ fn exercise_texts<'a>(exercise: &'a Exercise, page: &'a str, language: Language)
     let words = &exercise.words;
     let single = [Some(&exercise.title), words.goal.as_ref(), words.setup.as_ref(), words.see.as_ref()];
     let texts = single.into_iter().flatten().chain(words.steps.iter().flatten());
-    texts.map(|text| lint::Text { page, text, place: Some(exercise.place), language }).collect()
+    texts.map(|text| lint::Text { page, text, place: Some(exercise.place), language, of_book: false }).collect()
 }
 
 /// Tells what was found in one more language, but for what is known from another one.

@@ -15,7 +15,7 @@ use crate::layout::{LaidOut, Placed};
 use crate::scene::Role;
 use crate::solve::Stand;
 use crate::spec::SetSpec;
-use crate::spec::{Edition, MediumSource};
+use crate::spec::{Edition, Hand, MediumSource, PageFormat};
 
 use super::colour_report::{ColourPart, InksPart};
 use super::entry::{Entry, WordsEntry, entries, near_to_far};
@@ -39,7 +39,7 @@ pub fn report(
     laid: &LaidOut,
     extent: &Extent,
 ) -> Result<Vec<u8>, serde_json::Error> {
-    let own = unsaid_medium(edition).into_iter().chain(process_inks(edition));
+    let own = unsaid_medium(edition).into_iter().chain(process_inks(edition)).chain(idle_hand(edition));
     let own: Vec<_> = own.collect();
     let book = &book.issue(edition);
     json::to_vec(&Report {
@@ -76,6 +76,15 @@ fn process_inks(edition: &Edition) -> Option<Diagnostic> {
         );
         Diagnostic::note("N-CMYK", edition.place, message)
             .with_help("leave out `cmyk` in an edition that is to be kept, and give this one to the print shop")
+    })
+}
+
+/// That nothing is written into on a screen page, where the edition is for the left hand.
+fn idle_hand(edition: &Edition) -> Option<Diagnostic> {
+    (edition.hand == Hand::Left && edition.page == PageFormat::Wide).then(|| {
+        let message = format!("edition `{}` is of screen pages: `hand = \"left\"` changes nothing there", edition.id);
+        Diagnostic::note("N-HAND", edition.place, message)
+            .with_help("leave `hand` out in an edition of screen pages: nothing is written into them")
     })
 }
 

@@ -148,8 +148,19 @@ pub fn lay_out(book: &Book<'_>) -> Result<LaidOut, Vec<Diagnostic>> {
         let mut laid_out = finish(&mut composer, &grid, book, pages);
         laid_out.answers = finish(&mut composer, &grid, book, answers).sheets;
         laid_out.ghost = ghost::of(book);
-        if composer.problems.is_empty() { Ok(laid_out) } else { Err(composer.problems) }
+        if composer.problems.is_empty() { Ok(laid_out) } else { Err(each_once(composer.problems)) }
     })
+}
+
+/// A page that is set more than once, until all fits, has the same problem each time.
+fn each_once(problems: Vec<Diagnostic>) -> Vec<Diagnostic> {
+    let mut told: Vec<Diagnostic> = Vec::new();
+    for problem in problems {
+        if !told.contains(&problem) {
+            told.push(problem);
+        }
+    }
+    told
 }
 
 /// Numbers the drafts and gives them their footers.

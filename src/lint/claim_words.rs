@@ -1,7 +1,9 @@
 //! What: words of an author that claim an effect on eyes: treat, cure, diagnose, correct, test, clinically proven,
 //! normal and their kin, in the language that the text is written in. A word that is denied is fine: "not a test",
 //! "kein Test", "no es un test", "ne soigne pas". So is a verb that means something else with the word after it:
-//! "tratar de" (to try), "traiter de" (to be about). A word that only contains a claim word is another word.
+//! "tratar de" (to try), "traiter de" (to be about). Some verbs claim only with what they act on: "improves your vision",
+//! not "improves the print". What a new version of the book corrected is a page. A word that only contains a claim word is
+//! another word.
 //!
 //! Why: these are practice pages. In many places the purpose that words state decides whether a booklet counts as a
 //! regulated medical product, and a reader may put off proper care for a promise.
@@ -27,6 +29,9 @@ pub(super) const RULE: Rule =
 const ERROR: &str = "E-CLAIM";
 const WARNING: &str = "W-CLAIM";
 
+/// How many words from its verb the object of a claim may stand. Design choice.
+const REACH: usize = 3;
+
 fn check(input: &Input<'_>) -> Vec<Finding> {
     let on_targets = target_texts(input);
     input.texts.iter().chain(&on_targets).flat_map(check_text).collect()
@@ -43,7 +48,13 @@ fn target_texts<'a>(input: &Input<'a>) -> Vec<Text<'a>> {
             };
             for text in [Some(feature.id.as_str()), drawn].into_iter().flatten() {
                 if texts.iter().all(|known| known.place != feature.place || known.text != text) {
-                    texts.push(Text { page: page.id, text, place: feature.place, language: input.language });
+                    texts.push(Text {
+                        page: page.id,
+                        text,
+                        place: feature.place,
+                        language: input.language,
+                        of_book: false,
+                    });
                 }
             }
         }
@@ -59,7 +70,7 @@ fn check_text(text: &Text<'_>) -> Vec<Finding> {
     // What denies a claim stands in its own sentence.
     for sentence in lower.split(['.', '!', '?', ':', ';']) {
         let words: Vec<&str> = sentence.split(|c: char| !c.is_alphanumeric()).filter(|word| !word.is_empty()).collect();
-        for claim in (0..words.len()).filter_map(|i| claim_at(lists, &words, i)) {
+        for claim in (0..words.len()).filter_map(|i| claim_at(lists, &words, i, text.of_book)) {
             if !seen.contains(&claim) {
                 seen.push(claim);
             }
@@ -69,7 +80,7 @@ fn check_text(text: &Text<'_>) -> Vec<Finding> {
 }
 
 /// The claim that starts at a word, and whether it is refused.
-fn claim_at(lists: &Lists, words: &[&str], i: usize) -> Option<(String, bool)> {
+fn claim_at(lists: &Lists, words: &[&str], i: usize, of_book: bool) -> Option<(String, bool)> {
     let (before, after) = (words.get(..i)?, words.get(i + 1..)?);
     let word = *words.get(i)?;
     if is_denied(lists, before, after) || is_harmless(lists, word, after) {
@@ -80,7 +91,18 @@ fn claim_at(lists: &Lists, words: &[&str], i: usize) -> Option<(String, bool)> {
         return Some((format!("{word} {next}"), false));
     }
     let refused = is_one(lists.refused, word) || lists.joined.iter().any(|end| word.ends_with(end));
-    (refused || is_one(lists.doubtful, word)).then(|| (word.to_owned(), refused))
+    if let Some(object) = object_of(lists, word, before, after) {
+        return Some((format!("{word} … {object}"), false));
+    }
+    let doubtful = is_one(lists.doubtful, word) || (!of_book && is_one(lists.mending, word));
+    (refused || doubtful).then(|| (word.to_owned(), refused))
+}
+
+/// What a verb acts on, among the few words around it, where the two claim an effect together.
+fn object_of<'a>(lists: &Lists, word: &str, before: &[&'a str], after: &[&'a str]) -> Option<&'a str> {
+    let near = || after.iter().take(REACH).chain(before.iter().rev().take(REACH));
+    let effects = lists.effects.iter().filter(|(verbs, _)| is_one(verbs, word));
+    effects.flat_map(|(_, objects)| near().find(|near| objects.contains(near))).next().copied()
 }
 
 /// Whether a word is one of these stems with one of its endings.

@@ -134,6 +134,8 @@ pub struct Text<'a> {
     pub place: Option<Place>,
     /// The language they are written in.
     pub language: Language,
+    /// Whether they speak of the book itself, as the changes of a version do: what was corrected there is a page.
+    pub of_book: bool,
 }
 
 /// One finding of one rule.

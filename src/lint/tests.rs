@@ -65,7 +65,7 @@ fn lint_text(text: &str) -> Vec<Diagnostic> {
 }
 
 fn lint_text_in(language: Language, text: &str) -> Vec<Diagnostic> {
-    let texts = [Text { page: "page", text, place: place(7), language }];
+    let texts = [Text { page: "page", text, place: place(7), language, of_book: false }];
     let input = Input {
         viewer: &VIEWER,
         near_point: None,
@@ -391,6 +391,7 @@ fn findings_come_in_the_order_of_the_book() {
         text: "cure",
         place: None,
         language: Language::En,
+        of_book: false,
     });
     let input = Input {
         viewer: &VIEWER,

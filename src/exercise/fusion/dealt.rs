@@ -289,7 +289,7 @@ fn words(tongue: &Tongue) -> Words {
             tongue.say("dealt-first"),
             tongue.say("dealt-aloud"),
             tongue.say("dealt-last"),
-            tongue.say("dealt-key"),
+            tongue.say("dealt-note"),
         ],
         see: tongue.say("dealt-see"),
         one_part: words::say_rows(&[("dealt-only-some", "dealt-some"), ("dealt-only-turns", "dealt-turns")], tongue),

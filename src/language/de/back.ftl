@@ -36,7 +36,7 @@ plan-end = Schauen Sie jeden Tag zum Schluss in die Ferne.
 plan-come-again = Es gibt mehr Tage als Seiten: Bekannte Seiten kommen wieder.
 plan-framed = Eine Seite in einem Rahmen: nur so, wie Ihre Fachperson für Augen es gesagt hat.
 plan-go-on = Gehen Sie weiter, wenn an { $days } verschiedenen Tagen
-plan-good-answers = Sie auf einer Seite mit Fragen so viele richtige Antworten hatten, wie ihre Lösungen verlangen,
+plan-good-answers = Sie auf einer Seite mit Fragen so viele richtige Antworten hatten, dass es mehr als Glück ist,
 plan-good-marks = Balken und Keil beide da waren und
 plan-good-comfort = das Befinden bei 0 bis { $most } von 10 blieb; 10 ist schlecht.
 plan-step-back = Nehmen Sie die leichtere Seite, wenn
@@ -86,6 +86,7 @@ answers-pass = { $right } von { $of } oder mehr: mehr als Glück
 
 words-title = Jede Übung in Worten
 words-lead = Die Worte aller Übungsseiten noch einmal, nur in Schwarz: zum Lesen ohne Brille oder zum Vorlesen.
+words-lead-dark = Die Worte aller Übungsseiten noch einmal, ohne Farbe: zum Lesen ohne Brille oder zum Vorlesen.
 words-description = Was auf jeder Übungsseite zu tun ist, nur in Worten, ohne Brille zu lesen.
 words-page = { $title }, Seite { $page }
 words-pages = { $title }, Seiten { $page } bis { $last_page }

@@ -2,7 +2,7 @@
 
 choice-check = Prüfen Sie, ob Balken und Keil in der Mitte beide da sind.
 choice-rest = Schauen Sie nach je drei Fragen fünf Sekunden in die Ferne.
-choice-score = Schauen Sie dann in die Lösungen: { $right } von { $of } richtig ist mehr als Glück.
+choice-score = Insgesamt gilt: { $right } von { $of } richtig ist mehr als Glück.
 choice-no-test = Das ist eine Übung, kein Test Ihrer Augen.
 
 odd-goal = Finden Sie in jeder Gruppe { $shape-the-acc }, { $shape-gender ->

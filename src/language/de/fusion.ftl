@@ -53,10 +53,10 @@ dealt-goal = Lesen Sie Wörter, deren Buchstaben auf beide Augen verteilt sind.
 dealt-first = Schauen Sie auf den ersten Buchstaben einer Reihe, bis er klar ist.
 dealt-aloud = Lesen Sie die Reihe vor, Buchstabe für Buchstabe, oder schreiben Sie sie auf.
 dealt-last = Gehen Sie bis zur letzten Reihe, schauen Sie dann in die Ferne. Eine Minute genügt.
-dealt-key = Sehen Sie in den Lösungen nach: Dort steht, welches Auge welchen Buchstaben hatte.
+dealt-note = Notieren Sie die Reihen, in denen Buchstaben fehlten: Jedes Auge hatte eigene.
 dealt-see = Reihen ganzer Wörter, alle Buchstaben nebeneinander, keiner fehlt.
 dealt-only-some = einige Buchstaben
-dealt-some = Welches Auge die fehlenden hatte, steht in den Lösungen. Blinzeln, weit weg schauen, neu lesen.
+dealt-some = Einem Auge fehlten seine eigenen. Blinzeln, weit weg schauen, neu lesen.
 dealt-only-turns = wechselnde Buchstaben
 dealt-turns = Die Augen wechseln sich ab. Pause, dann leichtere Seite.
 # Was eine Reihe sagt, und was jedes Auge allein davon hatte.

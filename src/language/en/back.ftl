@@ -36,7 +36,7 @@ plan-end = End each day by looking into the distance.
 plan-come-again = There are more days than pages: pages that you know come again.
 plan-framed = A page in a frame: only as your eye-care professional told you.
 plan-go-on = Go on when, on { $days } different days
-plan-good-answers = on a page that asks, you had as many right answers as its answers ask for,
+plan-good-answers = on a page that asks, you had so many right answers that it is more than luck,
 plan-good-marks = bar and wedge were both there, and
 plan-good-comfort = comfort stayed at 0 to { $most } of 10, where 10 is bad.
 plan-step-back = Take the easier page when
@@ -86,6 +86,7 @@ answers-pass = { $right } of { $of } or more: more than luck
 
 words-title = Every exercise in words
 words-lead = Here are the words of all exercise pages once more, in black alone. Read them without the glasses, or have them read to you.
+words-lead-dark = Here are the words of all exercise pages once more, without colour. Read them without the glasses, or have them read to you.
 words-description = What to do on every exercise page, in words alone, to read without the glasses.
 words-page = { $title }, page { $page }
 words-pages = { $title }, pages { $page } to { $last_page }

@@ -2,7 +2,7 @@
 
 choice-check = Check that the bar and the wedge in the middle are both there.
 choice-rest = After every three, look far away for five seconds.
-choice-score = Then look at the key: { $right } of { $of } right is more than luck.
+choice-score = In all, { $right } of { $of } right is more than luck.
 choice-no-test = This is practice, not a test of your eyes.
 
 odd-goal = In each group, find the { $shape } that stands at another depth.

@@ -45,10 +45,10 @@ dealt-goal = Read words whose letters are shared out between your eyes.
 dealt-first = Look at the first letter of a row until it is clear.
 dealt-aloud = Read the row aloud, letter by letter, or write it down.
 dealt-last = Go on to the last row, then look far away. One minute is enough.
-dealt-key = Look up the rows in the answer key: it says which eye had which letter.
+dealt-note = Note the rows in which letters were missing: each eye had some of its own.
 dealt-see = Rows of whole words, all letters side by side, none missing.
 dealt-only-some = some letters
-dealt-some = The key says which eye had those that you missed. Blink, look far away, read again.
+dealt-some = One eye missed letters of its own. Blink, look far away, read again.
 dealt-only-turns = letters that come and go
 dealt-turns = The eyes take turns. Rest, then go one page easier.
 # What a row says, and what each eye alone had of it.

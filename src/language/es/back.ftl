@@ -36,7 +36,7 @@ plan-end = Termine cada día mirando a lo lejos.
 plan-come-again = Hay más días que páginas: las páginas que ya conoce vuelven.
 plan-framed = Una página en un marco: solo como le dijo su profesional de la vista.
 plan-go-on = Siga cuando, en { $days } días distintos,
-plan-good-answers = en una página que pregunta, tuvo tantos aciertos como pide su clave de respuestas,
+plan-good-answers = en una página que pregunta, tuvo tantos aciertos que es más que suerte,
 plan-good-marks = estaban tanto la barra como la cuña, y
 plan-good-comfort = el bienestar quedó entre 0 y { $most } de 10, donde 10 es malo.
 plan-step-back = Tome la página más fácil cuando
@@ -86,6 +86,7 @@ answers-pass = { $right } de { $of } o más: más que suerte
 
 words-title = Cada ejercicio en palabras
 words-lead = Otra vez las palabras de todas las páginas de ejercicio, solo en negro. Puede leerlas sin las gafas de colores o pedir que se las lean.
+words-lead-dark = Otra vez las palabras de todas las páginas de ejercicio, sin color. Puede leerlas sin las gafas de colores o pedir que se las lean.
 words-description = Qué hacer en cada página de ejercicio, solo en palabras, para leer sin las gafas de colores.
 words-page = { $title }, página { $page }
 words-pages = { $title }, páginas { $page } a { $last_page }

@@ -2,7 +2,7 @@
 
 choice-check = En el centro, compruebe que ve a la vez la barra y la cuña.
 choice-rest = Cada tres preguntas, mire a lo lejos cinco segundos.
-choice-score = Luego mire la clave: acertar { $right } de { $of } es más que suerte.
+choice-score = En total, acertar { $right } de { $of } es más que suerte.
 choice-no-test = Esto es práctica, no una prueba de la vista.
 
 odd-goal = En cada grupo, busque { $shape-the } que está a otra profundidad.

@@ -54,10 +54,10 @@ dealt-goal = Lea palabras cuyas letras están repartidas entre sus dos ojos.
 dealt-first = Mire la primera letra de una fila hasta verla nítida.
 dealt-aloud = Lea la fila en voz alta, letra por letra, o escríbala.
 dealt-last = Siga hasta la última fila y luego mire a lo lejos. Con un minuto basta.
-dealt-key = Busque las filas en la clave de respuestas: dice qué ojo tenía cada letra.
+dealt-note = Anote las filas en las que faltaban letras: cada ojo tenía algunas propias.
 dealt-see = Filas de palabras enteras, letra junto a letra, sin que falte ninguna.
 dealt-only-some = algunas letras
-dealt-some = La clave dice qué ojo tenía las que faltan. Parpadee, mire a lo lejos y vuelva a leer.
+dealt-some = A un ojo le faltaron las suyas. Parpadee, mire a lo lejos y vuelva a leer.
 dealt-only-turns = letras que van y vienen
 dealt-turns = Los ojos se turnan. Descanse y pase a una página más fácil.
 # Lo que dice una fila y lo que cada ojo tenía por sí solo.

@@ -36,7 +36,7 @@ plan-end = Finissez chaque jour en regardant au loin.
 plan-come-again = Il y a plus de jours que de pages : des pages connues reviennent.
 plan-framed = Une page dans un cadre : seulement comme votre professionnel de la vue l’a dit.
 plan-go-on = Avancez quand, lors de { $days } jours différents,
-plan-good-answers = à une page de questions, vous avez eu autant de bonnes réponses que le corrigé en demande,
+plan-good-answers = à une page de questions, vous avez eu tant de bonnes réponses que c’est plus que la chance,
 plan-good-marks = la barre et le coin étaient là tous les deux, et
 plan-good-comfort = le confort est resté de 0 à { $most } sur 10, où 10 est mauvais.
 plan-step-back = Prenez la page plus facile quand
@@ -86,6 +86,7 @@ answers-pass = { $right } sur { $of } ou plus : plus que la chance
 
 words-title = Chaque exercice en mots
 words-lead = Les mots de toutes les pages d’exercice une fois encore, en noir seulement : à lire sans les lunettes, ou à se faire lire.
+words-lead-dark = Les mots de toutes les pages d’exercice une fois encore, sans couleur : à lire sans les lunettes, ou à se faire lire.
 words-description = Ce qu’il faut faire à chaque page d’exercice, en mots seulement, à lire sans les lunettes.
 words-page = { $title }, page { $page }
 words-pages = { $title }, pages { $page } à { $last_page }

@@ -2,7 +2,7 @@
 
 choice-check = Vérifiez que la barre et le coin du milieu sont là tous les deux.
 choice-rest = Toutes les trois questions, regardez au loin cinq secondes.
-choice-score = Voyez ensuite le corrigé : { $right } justes sur { $of }, c’est plus que la chance.
+choice-score = En tout, { $right } justes sur { $of }, c’est plus que la chance.
 choice-no-test = C’est un exercice, pas un test de vos yeux.
 
 odd-goal = Dans chaque groupe, trouvez { $shape-the } qui est à une autre profondeur.

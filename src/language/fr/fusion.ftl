@@ -54,10 +54,10 @@ dealt-goal = Lisez des mots dont les lettres sont réparties entre vos deux yeux
 dealt-first = Regardez la première lettre d’une rangée jusqu’à la voir nette.
 dealt-aloud = Lisez la rangée à voix haute, lettre par lettre, ou écrivez-la.
 dealt-last = Allez jusqu’à la dernière rangée, puis regardez au loin. Une minute suffit.
-dealt-key = Cherchez les rangées dans le corrigé : il dit quel œil avait quelle lettre.
+dealt-note = Notez les rangées où des lettres manquaient : chaque œil en avait à lui.
 dealt-see = Des rangées de mots entiers, lettres côte à côte, sans qu’il en manque.
 dealt-only-some = quelques lettres
-dealt-some = Le corrigé dit quel œil avait les autres. Clignez, regardez au loin, relisez.
+dealt-some = Il a manqué à un œil les siennes. Clignez, regardez au loin, relisez.
 dealt-only-turns = des lettres qui vont et viennent
 dealt-turns = Les yeux se relaient. Repos, puis page plus facile.
 # Ce que dit une rangée, et ce que chaque œil seul en avait.

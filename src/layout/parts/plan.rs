@@ -10,6 +10,7 @@ use crate::layout::sheet::{Face, Furniture, Node, Role};
 use crate::layout::text::Style;
 use crate::layout::{Book, Draft};
 use crate::plan::{COMFORT_TO_GO_ON, COMFORT_TO_STEP_BACK, DAYS_TO_GO_ON, Day, Practice, schedule};
+use crate::spec::{Hand, PageFormat};
 
 use super::back::{sheet, sheet_id, time};
 use super::{foot, opening, text_columns, text_width, words};
@@ -74,18 +75,25 @@ fn tables(composer: &mut Composer<'_>, book: &Book<'_>, days: &[Day], (width, ro
     let week = dates.iter().map(|date| needs(composer, date, &CAPTION)).fold(WEEK, f64::max);
     let minutes = needs(composer, &heads[2], &bold).max(MINUTES);
     let done = needs(composer, &heads[3], &bold).max(DONE);
-    let widths = [week, width - week - minutes - done, minutes, done];
+    let mut widths = [week, width - week - minutes - done, minutes, done];
+    let [_, own, least, _] = widths;
     let rows = days.iter().zip(&dates).map(|(day, date)| {
         let minutes = day.seconds.div_ceil(60).to_string();
         vec![
             composer.lines(date, &CAPTION, week - CELL_PAD),
-            pages(composer, book, day, widths[1] - CELL_PAD),
-            composer.lines(&minutes, &CAPTION, widths[2] - CELL_PAD),
+            pages(composer, book, day, own - CELL_PAD),
+            composer.lines(&minutes, &CAPTION, least - CELL_PAD),
             tick_box(composer),
         ]
     });
-    let rows = rows.collect();
-    let heads: Vec<&str> = heads.iter().map(String::as_str).collect();
+    let mut rows: Vec<Vec<Piece>> = rows.collect();
+    let mut heads: Vec<&str> = heads.iter().map(String::as_str).collect();
+    if book.edition.hand == Hand::Left && book.edition.page != PageFormat::Wide {
+        // What is ticked stands first, as in the log, so that the hand covers nothing. No hand writes on a screen.
+        rows.iter_mut().for_each(|row| row.rotate_right(1));
+        heads.rotate_right(1);
+        widths.rotate_right(1);
+    }
     composer.tables((&heads, &CAPTION), rows, &widths, room)
 }
 

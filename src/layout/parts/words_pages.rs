@@ -1,10 +1,11 @@
-//! The words of every exercise once more, in black only: to read without the glasses, or to have them read aloud. Levels
+//! The words of every exercise once more, in the one colour of all words: to read without the glasses, or to have them read aloud. Levels
 //! that share their words share a section.
 
 use std::ops::RangeInclusive;
 
 use kurbo::Rect;
 
+use crate::colour::Ground;
 use crate::exercise::Page;
 use crate::language::Arg;
 use crate::layout::compose::{Composer, Piece, RULE, rule};
@@ -25,7 +26,7 @@ pub(super) fn drafts(composer: &mut Composer<'_>, grid: &Grid, book: &Book<'_>) 
     let opening = Opening {
         id: "words",
         title: composer.say("words-title"),
-        lead: composer.say("words-lead"),
+        lead: composer.say(if book.edition.ground == Ground::Black { "words-lead-dark" } else { "words-lead" }),
         description: composer.say("words-description"),
     };
     composer.sheet = opening.id.to_owned();

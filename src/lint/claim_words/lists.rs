@@ -8,12 +8,19 @@ use crate::language::Language;
 /// A beginning of words with the endings that make a word of it.
 pub(super) type Stem = (&'static str, &'static [&'static str]);
 
+/// Verbs with what they claim an effect on.
+pub(super) type Effect = (&'static [Stem], &'static [&'static str]);
+
 /// What counts as a claim in a language.
 pub(super) struct Lists {
     /// Treat, cure, diagnose: words that are errors.
     pub refused: &'static [Stem],
-    /// Correct, test, heal, therapy, normal: words that are warnings.
+    /// Test, heal, therapy, normal: words that are warnings.
     pub doubtful: &'static [Stem],
+    /// Correct, fix, repair: warnings too, but not where the book speaks of itself.
+    pub mending: &'static [Stem],
+    /// Improve, restore, strengthen, and what they are a warning with, a few words before or after them.
+    pub effects: &'static [Effect],
     /// Refused at the end of longer words too, in a language that joins its nouns.
     pub joined: &'static [&'static str],
     /// Two words that are a warning together: any of the first with any of the second.
@@ -55,15 +62,38 @@ const ENGLISH: Lists = Lists {
         ("diagnos", &["e", "es", "ed", "ing", "is", "tic"]),
     ],
     doubtful: &[
-        ("correct", &["", "s", "ed", "ing", "ion", "ive"]),
         ("test", &["", "s", "ed", "ing"]),
         ("heal", &["", "s", "ed", "ing"]),
         ("therap", &["y", "ies", "eutic"]),
+        ("remed", &["y", "ies", "ied", "ying", "ial"]),
         ("normal", &[""]),
         ("abnormal", &[""]),
     ],
+    // `fix` alone is what eyes do to a target.
+    mending: &[
+        ("correct", &["", "s", "ed", "ing", "ion", "ive"]),
+        ("fix", &["es"]),
+        ("repair", &["", "s", "ed", "ing"]),
+    ],
+    effects: &[
+        (
+            &[
+                ("improv", &["e", "es", "ed", "ing", "ement", "ements"]),
+                ("restor", &["e", "es", "ed", "ing", "ation"]),
+                ("strengthen", &["", "s", "ed", "ing"]),
+            ],
+            &["vision", "sight", "eyesight", "eye", "eyes", "stereo", "stereopsis", "acuity", "squint", "amblyopia"],
+        ),
+        (
+            &[("fix", &["", "ed", "ing"]), ("train", &["", "s", "ed", "ing"])],
+            &["vision", "eyesight", "stereo", "stereopsis", "squint", "amblyopia"],
+        ),
+    ],
     joined: &[],
-    pairs: (&["clinically", "scientifically"], &[("proven", &[""])]),
+    pairs: (
+        &["clinically", "scientifically", "train", "trains", "trained", "training"],
+        &[("proven", &[""]), ("away", &[""])],
+    ),
     negations: &["not", "no", "never", "cannot"],
     between: &["a", "an", "any", "the"],
     behind: &[],
@@ -82,9 +112,6 @@ const GERMAN: Lists = Lists {
         ("diagnostizier", &["en", "e", "t", "te", "ten"]),
     ],
     doubtful: &[
-        ("korrigier", &["en", "e", "t", "te", "ten", "end"]),
-        ("korrektur", &["", "en"]),
-        ("korrekt", ADJECTIVE),
         ("test", &["", "s", "e", "en", "et", "ete", "eten"]),
         ("getestet", ADJECTIVE),
         ("sehtest", &["", "s"]),
@@ -93,9 +120,48 @@ const GERMAN: Lists = Lists {
         ("kur", &["", "en"]),
         ("therap", &["ie", "ien", "ieren", "iert", "ierte", "ierten"]),
         ("therapeutisch", ADJECTIVE),
+        ("wegtrainier", &["en", "e", "t", "te", "ten"]),
+        ("wegzutrainieren", &[""]),
         ("normal", ADJECTIVE),
         ("abnormal", ADJECTIVE),
         ("anormal", ADJECTIVE),
+    ],
+    mending: &[
+        ("korrigier", &["en", "e", "t", "te", "ten", "end"]),
+        ("korrektur", &["", "en"]),
+        ("korrekt", ADJECTIVE),
+        ("beheb", &["en", "e", "t", "ung"]),
+        ("behob", &["", "en"]),
+        ("reparier", &["en", "e", "t", "te", "ten"]),
+        ("repariert", ADJECTIVE),
+    ],
+    effects: &[
+        (
+            &[
+                ("verbesser", &["n", "e", "t", "te", "ten", "nd", "ung", "ungen"]),
+                ("verbessert", ADJECTIVE),
+                ("stärk", &["en", "e", "t", "te", "ten", "end", "ung"]),
+                ("gestärkt", ADJECTIVE),
+                ("wiederherstell", &["en", "e", "t", "te", "ten", "ung"]),
+                ("wiederhergestellt", ADJECTIVE),
+                ("wiederherzustellen", &[""]),
+                ("trainier", &["en", "e", "t", "te", "ten"]),
+            ],
+            &[
+                "sehen",
+                "sehkraft",
+                "sehvermögen",
+                "sehleistung",
+                "sehschärfe",
+                "augenlicht",
+                "stereosehen",
+                "tiefensehen",
+                "raumsehen",
+                "schielen",
+            ],
+        ),
+        (&[("trainier", &["en", "e", "t", "te", "ten"])], &["weg"]),
+        (&[("verbesser", &["n", "t", "te", "ten"]), ("stärk", &["en", "t", "te", "ten"])], &["auge", "augen"]),
     ],
     joined: &["behandlung", "behandlungen", "heilung", "heilungen", "diagnose", "diagnosen"],
     pairs: (
@@ -130,20 +196,45 @@ const SPANISH: Lists = Lists {
         ("diagnosis", &[""]),
     ],
     doubtful: &[
+        ("test", &["", "s"]),
+        ("prueba", &["", "s"]),
+        ("san", &["ar", "ará", "arán", "ación", "aciones"]),
+        ("terapia", &["", "s"]),
+        ("terapéutic", O),
+        ("remedi", &["o", "os", "ar", "a", "an", "ará", "arán"]),
+        ("normal", &["", "es"]),
+        ("anormal", &["", "es"]),
+    ],
+    mending: &[
         ("correg", &["ir", "imos", "irá", "irán"]),
         ("corr", &["ige", "igen", "ija", "ijan", "igiendo", "ección", "ecciones"]),
         ("corregid", O),
         ("correct", O),
         ("correctiv", O),
         ("corrector", &["", "a", "es", "as"]),
-        ("test", &["", "s"]),
-        ("prueba", &["", "s"]),
-        ("san", &["ar", "ará", "arán", "ación", "aciones"]),
-        ("terapia", &["", "s"]),
-        ("terapéutic", O),
-        ("normal", &["", "es"]),
-        ("anormal", &["", "es"]),
+        ("arregl", &["ar", "a", "an", "ó", "ará", "arán", "ando"]),
+        ("arreglad", O),
+        ("repar", &["ar", "a", "an", "ó", "ará", "arán", "ando", "ación"]),
+        ("reparad", O),
     ],
+    effects: &[(
+        &[
+            ("mejor", &["ar", "a", "an", "ó", "ará", "arán", "ando", "as"]),
+            ("mejorad", O),
+            ("restaur", &["ar", "a", "an", "ó", "ará", "arán", "ando"]),
+            ("recuper", &["ar", "a", "ará", "arán", "ando"]),
+            ("restablec", &["er", "e", "en", "erá", "erán", "iendo"]),
+            ("fortalec", &["er", "e", "en", "erá", "erán", "iendo"]),
+            ("refuerz", &["a", "an"]),
+            ("reforz", &["ar", "ará", "arán", "ando"]),
+            ("devuelv", &["e", "en"]),
+            ("devolver", &["", "á", "án"]),
+            ("entren", &["ar", "a", "an"]),
+            ("san", &["a", "an"]),
+            ("elimin", &["ar", "a", "an", "ará", "arán"]),
+        ],
+        &["vista", "visión", "ojo", "ojos", "estereopsis", "estrabismo", "ambliopía"],
+    )],
     joined: &[],
     pairs: (&["clínicamente", "científicamente"], &[("probad", O), ("comprobad", O), ("demostrad", O), ("validad", O)]),
     negations: &["no", "ni", "nunca", "jamás", "ningún", "ninguna", "tampoco"],
@@ -167,17 +258,39 @@ const FRENCH: Lists = Lists {
         ("diagnostiqu", E),
     ],
     doubtful: &[
-        // `corrigé` is what the key is called: it is left out.
-        ("corrig", &["er", "e", "es", "ent", "eons", "ez", "era", "eront", "ée", "ées"]),
-        ("correct", &["", "e", "s", "es", "ion", "ions", "if", "ifs", "ive", "ives", "eur", "eurs", "rice"]),
         ("test", &["", "s", "er", "e", "es", "ent", "ons", "ez"]),
         ("test", E),
         ("soign", E),
         ("thérapi", &["e", "es"]),
         ("thérapeutique", &["", "s"]),
+        ("remède", &["", "s"]),
+        ("remédi", &["er", "e", "ent", "era", "eront"]),
         ("norma", &["l", "le", "les", "ux"]),
         ("anorma", &["l", "le", "les", "ux"]),
     ],
+    mending: &[
+        // `corrigé` is what the key is called: it is left out.
+        ("corrig", &["er", "e", "es", "ent", "eons", "ez", "era", "eront", "ée", "ées"]),
+        ("correct", &["", "e", "s", "es", "ion", "ions", "if", "ifs", "ive", "ives", "eur", "eurs", "rice"]),
+        ("répar", &["er", "e", "ent", "era", "eront", "ant", "ation"]),
+        ("répar", E),
+    ],
+    effects: &[(
+        &[
+            ("amélior", &["er", "e", "ent", "ons", "ez", "era", "eront", "ant", "ation", "ations"]),
+            ("amélior", E),
+            ("restaur", &["er", "e", "ent", "era", "eront", "ant", "ation"]),
+            ("restaur", E),
+            ("récupér", &["er", "era", "eront"]),
+            ("récupèr", &["e", "ent"]),
+            ("rétabli", &["", "r", "t", "ssent", "ra", "ront", "ssant", "e", "s", "es"]),
+            ("renforc", &["er", "e", "ent", "era", "eront", "ant"]),
+            ("rend", &["", "re", "ra", "ent", "ront"]),
+            ("entraîn", &["er", "e", "ent"]),
+            ("élimin", &["er", "e", "ent", "era", "eront"]),
+        ],
+        &["vue", "vision", "œil", "yeux", "stéréo", "stéréopsie", "strabisme", "amblyopie"],
+    )],
     joined: &[],
     pairs: (
         &["cliniquement", "scientifiquement"],

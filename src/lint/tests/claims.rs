@@ -9,6 +9,21 @@ fn claim_words_are_found_whole_and_in_any_case() {
     for text in ["TREAT it", "a treatment.", "we cure, fast", "Diagnosis", "treats\u{a0}eyes", "(treat)", "pre-treat"] {
         assert_eq!(severe(text), [error], "{text}");
     }
+    for text in ["improves your vision", "It restores stereo.", "your sight improves", "Trains away a squint", "fixes"]
+    {
+        assert_eq!(severe(text), [warning], "{text}");
+    }
+    for text in ["a remedy", "it heals", "fixing the vision", "repairs", "strengthened eyes"] {
+        assert_eq!(severe(text), [warning], "{text}");
+    }
+    for text in [
+        "Fix your eyes on the mast.",
+        "The print improves. Your eyes rest.",
+        "Train far away",
+        "does not improve sight",
+    ] {
+        assert_eq!(severe(text), [], "{text}");
+    }
     for text in ["corrects", "Test yourself", "clinically proven", "Clinically\nproven", "normal eyes", "therapy"] {
         assert_eq!(severe(text), [warning], "{text}");
     }
@@ -65,6 +80,12 @@ fn german_claims_have_their_own_forms_compounds_and_denials() {
             ("ein Sehtest", DOUBTFUL),
             ("klinisch erprobt", DOUBTFUL),
             ("normales Sehen", DOUBTFUL),
+            ("verbessert Ihr Sehen", DOUBTFUL),
+            ("um die Sehkraft zu stärken", DOUBTFUL),
+            ("trainiert das Schielen weg", DOUBTFUL),
+            ("Das Sehen wird wiederhergestellt.", DOUBTFUL),
+            ("behebt Schwächen", DOUBTFUL),
+            ("Der Druck ist verbessert. Blinzeln, dann in die Ferne sehen.", FINE),
             ("Das ist kein Test.", FINE),
             ("Diese Seiten heilen nicht und sind nie eine Behandlung.", FINE),
             ("Diese Seite behandelt nichts.", FINE),
@@ -90,6 +111,11 @@ fn spanish_claims_leave_trying_alone() {
             ("una prueba de la vista", DOUBTFUL),
             ("clínicamente probado", DOUBTFUL),
             ("corrige la vista", DOUBTFUL),
+            ("mejora su vista", DOUBTFUL),
+            ("devuelve la visión", DOUBTFUL),
+            ("sana los ojos", DOUBTFUL),
+            ("lo arregla", DOUBTFUL),
+            ("Mejora el papel. Mire con los dos ojos.", FINE),
             ("Trate de ver un solo anillo. Se trata de un faro.", FINE),
             ("Esto no es un tratamiento.", FINE),
             ("No cura.", FINE),
@@ -111,6 +137,11 @@ fn french_claims_leave_strokes_and_keys_alone() {
             ("Elle ne soigne que l’œil.", REFUSED),
             ("cliniquement prouvée", DOUBTFUL),
             ("corrige la vue", DOUBTFUL),
+            ("améliore votre vue", DOUBTFUL),
+            ("rend la vision", DOUBTFUL),
+            ("la stéréo rétablie", DOUBTFUL),
+            ("répare", DOUBTFUL),
+            ("Améliore le papier. Regardez des deux yeux.", FINE),
             ("un test", DOUBTFUL),
             ("Ce n’est pas un traitement.", FINE),
             ("Cela ne soigne pas et ne corrige rien.", FINE),

@@ -70,18 +70,19 @@ pub(super) fn orphan(translation: &Translation) -> Diagnostic {
 type Missing = (String, Vec<Said>);
 
 impl Work<'_> {
-    /// Reads everything in a language; `words` is its file, if there is one, and `asked` where it is asked for. Problems
-    /// that are known are not told again.
+    /// Reads everything in a language; `words` is its file, if there is one, and its path, if one is named; `asked` is where
+    /// it is asked for. Problems that are known are not told again.
     pub(super) fn read(
         &self,
         language: Language,
-        words: Option<(FileId, &str)>,
+        words: Option<(Option<FileId>, &str)>,
         asked: Option<Place>,
         known: &mut Diagnostics,
     ) -> Translated {
         let (mut found, mut in_words) = (Diagnostics::new(), Diagnostics::new());
         let ids: Vec<&str> = self.exercises.iter().map(|listed| listed.stem.as_str()).collect();
-        let file = words.map(|(file, _)| WordsFile::parse(&mut Reader::new(self.sources, file, &mut in_words), &ids));
+        let (id, path) = (words.and_then(|(file, _)| file), words.map(|(_, path)| path));
+        let file = id.map(|file| WordsFile::parse(&mut Reader::new(self.sources, file, &mut in_words), &ids));
         let none = |of_set| Words { file: self.set, table: None, of_set };
         let mut missing = Vec::new();
         let mut note = |head: String, said: &[Said]| {
@@ -106,7 +107,6 @@ impl Work<'_> {
             finish(reader, words, &format!("exercise `{}`", listed.stem), read.is_some());
             exercises.extend(read);
         }
-        let path = words.map(|(_, path)| path);
         found.extend(asked.and_then(|place| untranslated(language, path, place, &missing)));
         drop(file);
         known.extend_new(in_words.into_iter().chain(found));

@@ -323,3 +323,29 @@ fn the_stub_of_the_gallery_is_a_translation_that_loads() {
     let drawn = format!("{:?}", steps.body);
     assert!(drawn.contains("The last boat") && drawn.contains("Der Hafen"), "{drawn}");
 }
+
+#[test]
+fn a_claim_in_a_translation_is_told_where_it_stands_there() {
+    for (own, claim) in [
+        ("\"Das Hafenbecken\"", "\"Das heilt Augen\""),
+        ("\"Sehen Sie vom nahen Ring zum fernen.\"", "\"Das heilt Augen.\""),
+        ("\"fern drüben\"", "\"heilt\""),
+        ("texts = { OUT = \"RAUS\" }", "texts = { OUT = \"HEILT\" }"),
+        ("\"Langsame Boote\"", "\"Das heilt\""),
+    ] {
+        let dir = yard(("words/de.toml", own, claim));
+        let prepared = prepared_with_errors(dir.path());
+        let claims: Vec<_> = prepared.diagnostics.iter().filter(|d| d.code == "E-CLAIM").collect();
+        let [found] = claims[..] else { panic!("{claim}: {claims:?}") };
+        let line = prepared.sources.line(found.place.unwrap()).unwrap();
+        let text = fs::read_to_string(dir.path().join("words/de.toml")).unwrap();
+        assert!(prepared.sources.path(found.place.unwrap().file).ends_with("words/de.toml"), "{found:?}");
+        assert!(text.lines().nth(line.number - 1).unwrap().contains(claim), "{claim}: line {}", line.number);
+        assert!(found.message.starts_with("`heilt` (`de`) claims"), "{}", found.message);
+    }
+}
+
+/// The set, whatever is wrong with its words.
+fn prepared_with_errors(dir: &Path) -> Prepared {
+    prepare(load(dir).unwrap(), None)
+}

@@ -98,7 +98,8 @@ pub fn load(path: &Path) -> Result<Loaded, LoadError> {
     }
     loading.check_previews(set.as_ref(), &exercises);
     if !loading.diagnostics.has_errors() {
-        let found = Found::below(&loading.home, paths.iter().chain(&loading.pictures.paths()));
+        let words = translations.iter().map(|translation| &translation.file.value);
+        let found = Found::below(&loading.home, paths.iter().chain(&loading.pictures.paths()).chain(words));
         loading.diagnostics.extend(orphans::check(&found, &series));
     }
     let loaded = loading.into_loaded(set);

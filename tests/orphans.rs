@@ -58,6 +58,10 @@ fn files_that_nothing_names_are_told() {
         warnings(&[("old/rope.toml", RING), ("notes.toml", "[notes]\nring = 1\n"), ("read.md", "[exercise]\n")]),
         ["1 exercise file is not in the list of `exercises`: `old/rope.toml`"]
     );
+    assert_eq!(
+        warnings(&[("words/de.toml", "[set]\ntitle = \"Schuppen\"\n\n[exercise.ring]\ntitle = \"Ring\"\n")]),
+        ["1 file of translations is named by no `[[translation]]`: `words/de.toml`"]
+    );
     let art: Vec<String> = (1..=7).map(|n| format!("art/{n}.svg")).collect();
     let art: Vec<_> = art.iter().map(|name| (name.as_str(), "<svg/>")).collect();
     let told = "7 pictures are named by no exercise: `art/1.svg`, `art/2.svg`, `art/3.svg`, `art/4.svg`, `art/5.svg` and \

@@ -286,3 +286,66 @@ fn a_reader_has_the_book_in_their_language() {
         assert!(report["pages"].as_array().unwrap().iter().any(|page| page["title"] == title), "{reader} {edition}");
     }
 }
+
+/// The stub that is printed with what is not translated.
+fn stub(loaded: &Loaded) -> String {
+    let missing = loaded.diagnostics.iter().find(|problem| problem.code == "E-UNTRANSLATED");
+    missing.unwrap().help.split_once(":\n").unwrap().1.to_owned()
+}
+
+#[test]
+fn the_stub_of_the_gallery_is_a_translation_that_loads() {
+    let dir = tempfile::tempdir().unwrap();
+    let gallery = Path::new(env!("CARGO_MANIFEST_DIR")).join("specs/gallery");
+    fs::create_dir(dir.path().join("art")).unwrap();
+    for part in ["", "art"] {
+        for entry in fs::read_dir(gallery.join(part)).unwrap() {
+            let path = entry.unwrap().path();
+            if path.is_file() {
+                fs::copy(&path, dir.path().join(part).join(path.file_name().unwrap())).unwrap();
+            }
+        }
+    }
+    let own = fs::read_to_string(dir.path().join("set.toml")).unwrap();
+    let edition = "[[edition]]\nid = \"a4-de\"\nfrom = \"a4\"\nlanguage = \"de\"\n";
+    fs::write(dir.path().join("set.toml"), format!("{own}\n{edition}")).unwrap();
+    let stub = stub(&load(dir.path()).unwrap());
+    for line in ["1 = [\"The last boat\"", "2 = [\"The harbour\""] {
+        assert!(stub.contains(line), "{line} in\n{stub}");
+    }
+
+    let named = "[[translation]]\nlanguage = \"de\"\nfile = \"de.toml\"\n";
+    fs::write(dir.path().join("set.toml"), format!("{own}\n{edition}\n{named}")).unwrap();
+    fs::write(dir.path().join("de.toml"), stub.replace("The harbour", "Der Hafen")).unwrap();
+    let loaded = load(dir.path()).unwrap();
+    assert!(!loaded.diagnostics.has_errors(), "{}", told(&loaded));
+    let steps = loaded.translated[0].exercises.iter().find(|exercise| exercise.id == "quay-steps").unwrap();
+    let drawn = format!("{:?}", steps.body);
+    assert!(drawn.contains("The last boat") && drawn.contains("Der Hafen"), "{drawn}");
+}
+
+#[test]
+fn a_claim_in_a_translation_is_told_where_it_stands_there() {
+    for (own, claim) in [
+        ("\"Das Hafenbecken\"", "\"Das heilt Augen\""),
+        ("\"Sehen Sie vom nahen Ring zum fernen.\"", "\"Das heilt Augen.\""),
+        ("\"fern drüben\"", "\"heilt\""),
+        ("texts = { OUT = \"RAUS\" }", "texts = { OUT = \"HEILT\" }"),
+        ("\"Langsame Boote\"", "\"Das heilt\""),
+    ] {
+        let dir = yard(("words/de.toml", own, claim));
+        let prepared = prepared_with_errors(dir.path());
+        let claims: Vec<_> = prepared.diagnostics.iter().filter(|d| d.code == "E-CLAIM").collect();
+        let [found] = claims[..] else { panic!("{claim}: {claims:?}") };
+        let line = prepared.sources.line(found.place.unwrap()).unwrap();
+        let text = fs::read_to_string(dir.path().join("words/de.toml")).unwrap();
+        assert!(prepared.sources.path(found.place.unwrap().file).ends_with("words/de.toml"), "{found:?}");
+        assert!(text.lines().nth(line.number - 1).unwrap().contains(claim), "{claim}: line {}", line.number);
+        assert!(found.message.starts_with("`heilt` (`de`) claims"), "{}", found.message);
+    }
+}
+
+/// The set, whatever is wrong with its words.
+fn prepared_with_errors(dir: &Path) -> Prepared {
+    prepare(load(dir).unwrap(), None)
+}

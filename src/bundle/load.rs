@@ -82,7 +82,7 @@ pub fn load(path: &Path) -> Result<Loaded, LoadError> {
     let home = file.parent().map(Path::to_owned).unwrap_or_default();
     let pictures = Folder::new(&home);
     let mut loading = Loading { home, pictures, sources: Sources::default(), diagnostics: Diagnostics::new() };
-    let Some(own) = loading.read_file(&file, None, MOST_BYTES).map_err(failed(&file))? else {
+    let Some(own) = loading.read_file(&file, None, (MOST_BYTES, false)).map_err(failed(&file))? else {
         return Ok(loading.into_loaded(None));
     };
     let SetRead { mut set, exercises, series, gated, mut readers, translations, data } = loading.parse(own, read_set);
@@ -94,10 +94,12 @@ pub fn load(path: &Path) -> Result<Loaded, LoadError> {
     let translated = loading.read_translations((own, set.as_ref()), &readers.list, &translations, &listed);
     if !gated {
         loading.diagnostics.extend(exercises.iter().filter_map(ungated));
+        loading.diagnostics.extend_new(set.iter().flat_map(nothing_gated));
     }
     loading.check_previews(set.as_ref(), &exercises);
     if !loading.diagnostics.has_errors() {
-        let found = Found::below(&loading.home, paths.iter().chain(&loading.pictures.paths()));
+        let words = translations.iter().map(|translation| &translation.file.value);
+        let found = Found::below(&loading.home, paths.iter().chain(&loading.pictures.paths()).chain(words));
         loading.diagnostics.extend(orphans::check(&found, &series));
     }
     let loaded = loading.into_loaded(set);
@@ -217,14 +219,13 @@ impl Loading {
             if set.is_some() && !wanted.contains_key(language.tag()) {
                 self.diagnostics.push(orphan(translation));
             }
-            match self.read_listed(&translation.file, NAMED_WORDS, MOST_BYTES) {
-                Some(file) => {
-                    languages.insert(language.tag(), (language, Some((file, translation.file.value.as_str()))));
-                }
+            let path = translation.file.value.as_str();
+            let file = self.read_listed(&translation.file, NAMED_WORDS, MOST_BYTES);
+            if file.is_some() || matches!(self.home.join(path).try_exists(), Ok(false)) {
+                languages.insert(language.tag(), (language, Some((file, path))));
+            } else {
                 // Its problem is told, and not all the texts that are in it.
-                None => {
-                    languages.remove(language.tag());
-                }
+                languages.remove(language.tag());
             }
         }
         let Self { sources, pictures, diagnostics, .. } = self;
@@ -290,15 +291,10 @@ impl Loading {
     }
 
     /// Reads a listed file, or pushes why it cannot be used, at the place where it is listed.
-    fn read_listed(
-        &mut self,
-        entry: &Placed<String>,
-        else_do: &'static [&'static str; 2],
-        most: u64,
-    ) -> Option<FileId> {
+    fn read_listed(&mut self, entry: &Placed<String>, else_do: &WaysOut, most: u64) -> Option<FileId> {
         let path = self.home.join(&entry.value);
         let refusal = match inside(&self.home, &path) {
-            Ok(true) => match self.read_file(&path, Some(entry.place), most) {
+            Ok(true) => match self.read_file(&path, Some(entry.place), (most, else_do.blank)) {
                 Ok(file) => return file,
                 Err(problem) => refuse_io(&entry.value, &problem, else_do),
             },
@@ -317,9 +313,14 @@ impl Loading {
         self.diagnostics.push(Diagnostic::error(codes::FILE, place, message).with_label(label).with_help(help));
     }
 
-    /// Reads a file of at most so many bytes into the sources. `Ok(None)`: it is there but cannot be used, and its problem has been pushed at
-    /// `place`.
-    fn read_file(&mut self, path: &Path, place: Option<Place>, most: u64) -> io::Result<Option<FileId>> {
+    /// Reads a file of at most so many bytes into the sources, `blank` or not. `Ok(None)`: it is there but cannot be used,
+    /// and its problem has been pushed at `place`.
+    fn read_file(
+        &mut self,
+        path: &Path,
+        place: Option<Place>,
+        (most, blank): (u64, bool),
+    ) -> io::Result<Option<FileId>> {
         let name = path.display().to_string();
         let meta = path.metadata()?;
         let refusal = if meta.is_dir() {
@@ -341,11 +342,11 @@ impl Loading {
         let mut bytes = Vec::new();
         // The file may grow after its size was asked for.
         File::open(path)?.take(most).read_to_end(&mut bytes)?;
-        Ok(self.keep(name, bytes))
+        Ok(self.keep(name, bytes, blank))
     }
 
-    /// Keeps the text of a file, if it is text.
-    fn keep(&mut self, name: String, bytes: Vec<u8>) -> Option<FileId> {
+    /// Keeps the text of a file, if it is text; `may_be_blank` takes one without any.
+    fn keep(&mut self, name: String, bytes: Vec<u8>, may_be_blank: bool) -> Option<FileId> {
         let text = match String::from_utf8(bytes) {
             Ok(text) => text,
             Err(problem) => {
@@ -355,7 +356,7 @@ impl Loading {
         };
         let blank = text.trim_start_matches('\u{feff}').trim().is_empty();
         let file = self.sources.add(name, text);
-        if blank {
+        if blank && !may_be_blank {
             let message = format!("`{}` is empty", self.sources.path(file));
             let problem = Diagnostic::error(codes::FILE, Place::start_of(file), message)
                 .with_help("see the spec reference for an example of each file");
@@ -419,20 +420,37 @@ impl Loading {
     }
 }
 
-/// Ways out where a listed exercise is not there, or cannot be read.
-const LISTED: &[&str; 2] =
-    &["write the file, or take it out of the list", "make the file readable, or take it out of the list"];
-/// The same for a file of translations.
-const NAMED_WORDS: &[&str; 2] =
-    &["write the file, or leave the translation out", "make the file readable, or leave the translation out"];
-/// The same for a file of numbers.
-const NAMED: &[&str; 2] = &["write the file, or leave the key out", "make the file readable, or leave the key out"];
+/// What to do where a named file is not there or cannot be read, and whether it may be blank.
+struct WaysOut {
+    missing: &'static str,
+    unreadable: &'static str,
+    blank: bool,
+}
 
-fn refuse_io(listed: &str, problem: &io::Error, [missing, unreadable]: &[&'static str; 2]) -> Refusal {
+/// Of a listed exercise.
+const LISTED: &WaysOut = &WaysOut {
+    missing: "write the file, or take it out of the list",
+    unreadable: "make the file readable, or take it out of the list",
+    blank: false,
+};
+/// Of a file of translations: a blank one is a start, and what it lacks is told.
+const NAMED_WORDS: &WaysOut = &WaysOut {
+    missing: "write the file, or leave the translation out",
+    unreadable: "make the file readable, or leave the translation out",
+    blank: true,
+};
+/// Of a file of numbers.
+const NAMED: &WaysOut = &WaysOut {
+    missing: "write the file, or leave the key out",
+    unreadable: "make the file readable, or leave the key out",
+    blank: false,
+};
+
+fn refuse_io(listed: &str, problem: &io::Error, else_do: &WaysOut) -> Refusal {
     if problem.kind() == io::ErrorKind::NotFound {
-        (format!("there is no file `{}`", shown(listed)), missing)
+        (format!("there is no file `{}`", shown(listed)), else_do.missing)
     } else {
-        (format!("cannot read `{}`: {problem}", shown(listed)), unreadable)
+        (format!("cannot read `{}`: {problem}", shown(listed)), else_do.unreadable)
     }
 }
 
@@ -455,6 +473,22 @@ fn ungated(exercise: &Exercise) -> Option<Diagnostic> {
         "leave {leave_out} out, or, if a professional decided it, name them in `set.toml`: `[gate]` with `set_by`"
     );
     Some(Diagnostic::error(codes::GATE, place, message).with_label("`set.toml` has no `[gate]`").with_help(help))
+}
+
+/// The warnings of editions that leave gated pages out of a set without a `[gate]`, one for each table that asks for them.
+fn nothing_gated(set: &SetSpec) -> Vec<Diagnostic> {
+    let mut places: Vec<Place> = set.editions.iter().filter(|e| !e.gated).map(|edition| edition.place).collect();
+    places.dedup();
+    let warning = |place| {
+        Diagnostic::warning(
+            codes::NOT_GATED,
+            place,
+            "`gated` has nothing to leave out: a set without a `[gate]` has no gated pages",
+        )
+        .with_label("asks for an edition without them")
+        .with_help("leave `gated` out")
+    };
+    places.into_iter().map(warning).collect()
 }
 
 /// Puts numbers into the editions and the glasses that use them; the problems, where they do not fit.

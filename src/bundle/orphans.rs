@@ -1,4 +1,5 @@
-//! What lies in the folder of a set, or stands in `set.toml`, and is used by nothing: exercise files, pictures, series.
+//! What lies in the folder of a set, or stands in `set.toml`, and is used by nothing: exercise files, pictures, files of
+//! translations, series.
 //!
 //! All of it is harmless, so these are warnings; most are slips: a file that was renamed, a line that was forgotten.
 
@@ -23,6 +24,7 @@ const NOT_OURS: &[&str] = &["set.toml", "report.json", "manifest.json"];
 pub(super) struct Found {
     exercises: BTreeSet<String>,
     pictures: BTreeSet<String>,
+    translations: BTreeSet<String>,
     /// The files that are used, links followed.
     used: BTreeSet<PathBuf>,
     entries: usize,
@@ -58,17 +60,31 @@ impl Found {
                 // A folder of something else, a link, or a part of the set.
             } else if name.ends_with(".svg") || name.ends_with(".png") {
                 self.pictures.insert(listed);
-            } else if name.ends_with(".toml") && holds_exercise(&path) {
-                self.exercises.insert(listed);
+            } else if name.ends_with(".toml") {
+                match holds(&path) {
+                    Some(Holds::Exercise) => self.exercises.insert(listed),
+                    Some(Holds::Words) => self.translations.insert(listed),
+                    None => false,
+                };
             }
         }
     }
 }
 
-/// Whether a file is an exercise, as far as its text tells.
-fn holds_exercise(path: &Path) -> bool {
-    let small = path.metadata().is_ok_and(|meta| meta.len() <= super::load::MOST_BYTES);
-    small && fs::read_to_string(path).is_ok_and(|text| text.lines().any(|line| line.trim() == "[exercise]"))
+/// What a file of a set may hold.
+enum Holds {
+    Exercise,
+    Words,
+}
+
+/// What a file holds, as far as its text tells: an exercise, or words for some in another language.
+fn holds(path: &Path) -> Option<Holds> {
+    let text = fs::read_to_string(path).ok().filter(|text| text.len() as u64 <= super::load::MOST_BYTES)?;
+    let mut headers = text.lines().map(str::trim).filter(|line| line.starts_with('['));
+    headers.find_map(|header| match header {
+        "[exercise]" => Some(Holds::Exercise),
+        _ => header.starts_with("[exercise.").then_some(Holds::Words),
+    })
 }
 
 /// The warnings about what nothing uses; `series` are those of the set with their levels counted.
@@ -83,12 +99,18 @@ pub(super) fn check(found: &Found, series: &BTreeMap<String, SeriesPart>) -> Vec
         Diagnostic::warning(codes::ORPHAN, None, format!("{count} {is} named by no exercise: {names}"))
             .with_help(format!("use {them}, or move {them} out of the folder of the set"))
     });
+    let words = names(&found.translations).map(|(count, names)| {
+        let (is, them) =
+            if count == 1 { ("file of translations is", "it") } else { ("files of translations are", "them") };
+        Diagnostic::warning(codes::ORPHAN, None, format!("{count} {is} named by no `[[translation]]`: {names}"))
+            .with_help(format!("name {them}, or move {them} out of the folder of the set"))
+    });
     let unused = series.iter().filter(|(_, part)| part.of == 0).map(|(id, part)| {
         Diagnostic::warning(codes::ORPHAN, part.place, format!("no exercise is a part of the series `{id}`"))
             .with_label("used by nothing")
             .with_help(format!("write `series = \"{id}\"` in a ramp, or leave the series out"))
     });
-    files.into_iter().chain(art).chain(unused).collect()
+    files.into_iter().chain(art).chain(words).chain(unused).collect()
 }
 
 /// How many there are, and the first of them in words; `None` for none.

@@ -6,7 +6,7 @@ use std::collections::BTreeSet;
 use std::path::PathBuf;
 use std::sync::Arc;
 
-use crate::diagnostics::{Diagnostic, Diagnostics, Severity, Sources, codes};
+use crate::diagnostics::{Diagnostic, Diagnostics, Place, Severity, Sources, codes};
 use crate::exercise::balance::Balance;
 use crate::exercise::{self, Exercise, Page};
 use crate::language::{Language, Tongue};
@@ -171,14 +171,15 @@ pub fn prepare(loaded: Loaded, ppi: Option<Ppi>) -> Prepared {
         let inked = Inked::of_all(set.editions.iter());
         let pages = exercise::pages(&prepared.exercises, &set.id, Tongue::of(set.language));
         let diagnostics = &mut prepared.diagnostics;
-        let Solved { pages, complete } = solve_set(set, (&prepared.exercises, pages), &inked, diagnostics);
+        let Solved { pages, complete } = solve_set((set, &[]), (&prepared.exercises, pages), &inked, diagnostics);
         (prepared.pages, prepared.complete) = (pages, complete);
         for translated in &prepared.translated {
             let Some(words) = &translated.words else { continue };
             let set = set.told(translated.language, words);
             let pages = exercise::pages(&translated.exercises, &set.id, Tongue::of(set.language));
             let (inked, mut found) = (inked.as_slice(), Diagnostics::new());
-            let Solved { pages, complete } = solve_set(&set, (&translated.exercises, pages), inked, &mut found);
+            let Solved { pages, complete } =
+                solve_set((&set, &words.texts), (&translated.exercises, pages), inked, &mut found);
             prepared.complete &= complete;
             tell_news(diagnostics, found);
             prepared.others.push(Told { set, pages });
@@ -195,16 +196,17 @@ pub(super) struct Solved {
     pub complete: bool,
 }
 
-/// Solves and checks pages for the viewer of a set; `inked` are the inks of its editions.
+/// Solves and checks pages for the viewer of a set; `told` are the texts that stand in a translation, and `inked` the inks
+/// of its editions.
 pub(super) fn solve_set(
-    set: &SetSpec,
+    (set, told): (&SetSpec, &[(String, Place)]),
     (exercises, pages): (&[Exercise], Vec<Page>),
     inked: &[Arc<Inked>],
     diagnostics: &mut Diagnostics,
 ) -> Solved {
     let mut pages = solve_pages(pages, set, diagnostics);
     let complete = !diagnostics.has_errors();
-    lint_pages(set, exercises, inked, &mut pages, diagnostics);
+    lint_pages((set, told), exercises, inked, &mut pages, diagnostics);
     if complete {
         diagnostics.extend(planned::check(set, &pages));
         diagnostics.extend(issue::check(set, &pages));
@@ -259,7 +261,7 @@ fn off_distance(page: &Page, set: &SetSpec) -> Option<Diagnostic> {
 
 /// Runs the checks and hands each finding to its page and to the whole.
 fn lint_pages(
-    set: &SetSpec,
+    (set, told): (&SetSpec, &[(String, Place)]),
     exercises: &[Exercise],
     inked: &[Arc<Inked>],
     pages: &mut [SolvedPage],
@@ -289,6 +291,7 @@ fn lint_pages(
         pages: &solved,
         language: set.language,
         texts: &texts,
+        told,
         editions: &editions,
     };
     for finding in lint::check(&input) {

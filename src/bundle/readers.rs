@@ -263,7 +263,8 @@ impl<'a> Group<'a> {
             let own = || SetSpec { language: spoken.language, ..set.clone() };
             let set = spoken.words.map_or_else(own, |words| set.told(spoken.language, words));
             let mut news = Diagnostics::new();
-            let solved = solve_set(&set, (spoken.exercises, spoken.pages.clone()), inked, &mut news);
+            let texts = spoken.words.map_or(&[][..], |words| &words.texts);
+            let solved = solve_set((&set, texts), (spoken.exercises, spoken.pages.clone()), inked, &mut news);
             tell_news(found, news);
             complete &= solved.complete;
             told.push(Told { set, pages: solved.pages });

@@ -70,18 +70,19 @@ pub(super) fn orphan(translation: &Translation) -> Diagnostic {
 type Missing = (String, Vec<Said>);
 
 impl Work<'_> {
-    /// Reads everything in a language; `words` is its file, if there is one, and `asked` where it is asked for. Problems
-    /// that are known are not told again.
+    /// Reads everything in a language; `words` is its file, if there is one, and its path, if one is named; `asked` is where
+    /// it is asked for. Problems that are known are not told again.
     pub(super) fn read(
         &self,
         language: Language,
-        words: Option<(FileId, &str)>,
+        words: Option<(Option<FileId>, &str)>,
         asked: Option<Place>,
         known: &mut Diagnostics,
     ) -> Translated {
         let (mut found, mut in_words) = (Diagnostics::new(), Diagnostics::new());
         let ids: Vec<&str> = self.exercises.iter().map(|listed| listed.stem.as_str()).collect();
-        let file = words.map(|(file, _)| WordsFile::parse(&mut Reader::new(self.sources, file, &mut in_words), &ids));
+        let (id, path) = (words.and_then(|(file, _)| file), words.map(|(_, path)| path));
+        let file = id.map(|file| WordsFile::parse(&mut Reader::new(self.sources, file, &mut in_words), &ids));
         let none = |of_set| Words { file: self.set, table: None, of_set };
         let mut missing = Vec::new();
         let mut note = |head: String, said: &[Said]| {
@@ -90,10 +91,11 @@ impl Work<'_> {
         };
         let of_set = file.as_ref().map_or(none(true), WordsFile::of_set);
         let mut reader = Reader::new(self.sources, self.set, &mut found).in_words(of_set);
-        let set = read_words(&mut reader);
+        let mut set = read_words(&mut reader);
         for table in ["set", "licence", "release"] {
             note(table.to_owned(), &below(table, reader.said()));
         }
+        let mut texts = told_in(id, &reader);
         finish(reader, of_set, "the set", set.is_some());
         let mut exercises = Vec::new();
         for listed in self.exercises {
@@ -103,15 +105,24 @@ impl Work<'_> {
             reader.plan = listed.plan.clone();
             let read = read_exercise(&mut reader, &listed.stem);
             note(format!("exercise.{}", listed.stem), reader.said());
+            texts.extend(told_in(id, &reader));
             finish(reader, words, &format!("exercise `{}`", listed.stem), read.is_some());
             exercises.extend(read);
         }
-        let path = words.map(|(_, path)| path);
         found.extend(asked.and_then(|place| untranslated(language, path, place, &missing)));
         drop(file);
+        if let Some(set) = &mut set {
+            set.texts = texts;
+        }
         known.extend_new(in_words.into_iter().chain(found));
         Translated { language, words: set, exercises }
     }
+}
+
+/// The texts that a reader took from a file of translations.
+fn told_in(file: Option<FileId>, reader: &Reader<'_>) -> Vec<(String, Place)> {
+    let told = reader.texts().iter().filter(|text| Some(text.place.file) == file);
+    told.map(|text| (text.value.clone(), text.place)).collect()
 }
 
 /// Tells of words that nothing asks for, where all of the file was `read`, and of letters that cannot be set.

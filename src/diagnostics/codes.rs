@@ -36,6 +36,8 @@ pub const CONFLICT: &str = "E-CONFLICT";
 pub const LUCK: &str = "E-LUCK";
 /// What only a professional may decide, without one named in `[gate]`.
 pub const GATE: &str = "E-GATE";
+/// Gated pages are to be left out of a set that has none.
+pub const NOT_GATED: &str = "W-NOT-GATED";
 /// A row of a file of numbers, or such a file as a whole, that cannot be used.
 pub const DATA: &str = "E-DATA";
 /// Pages that do not fit in the `[plan]`.

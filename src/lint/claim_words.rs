@@ -14,7 +14,7 @@
 //! Way out: say what the page shows and asks for. What may be claimed is for licensed professionals and local rules.
 
 use super::{Finding, Input, Rule, Text, Words, finding};
-use crate::diagnostics::Severity;
+use crate::diagnostics::{Place, Severity};
 use crate::scene::{Role, Shape};
 use crate::solve::SolvedForm;
 
@@ -34,7 +34,7 @@ const REACH: usize = 3;
 
 fn check(input: &Input<'_>) -> Vec<Finding> {
     let on_targets = target_texts(input);
-    input.texts.iter().chain(&on_targets).flat_map(check_text).collect()
+    input.texts.iter().chain(&on_targets).flat_map(|text| check_text(input, text)).collect()
 }
 
 /// Labels of targets, which their pages speak of, and letters that are drawn: each once, on its first page.
@@ -63,7 +63,7 @@ fn target_texts<'a>(input: &Input<'a>) -> Vec<Text<'a>> {
 }
 
 /// Each claim word of a text once.
-fn check_text(text: &Text<'_>) -> Vec<Finding> {
+fn check_text(input: &Input<'_>, text: &Text<'_>) -> Vec<Finding> {
     let lower = text.text.to_lowercase();
     let lists = Lists::of(text.language);
     let mut seen: Vec<(String, bool)> = Vec::new();
@@ -76,7 +76,8 @@ fn check_text(text: &Text<'_>) -> Vec<Finding> {
             }
         }
     }
-    seen.into_iter().map(|(word, refused)| report(text, &word, refused)).collect()
+    let told = input.told.iter().find(|(told, _)| told == text.text).map(|(_, place)| *place);
+    seen.into_iter().map(|(word, refused)| report(text, told, &word, refused)).collect()
 }
 
 /// The claim that starts at a word, and whether it is refused.
@@ -125,14 +126,24 @@ fn is_harmless(lists: &Lists, word: &str, after: &[&str]) -> bool {
     is_one(verbs, word) && after.first().is_some_and(|word| next.contains(word))
 }
 
-fn report(text: &Text<'_>, word: &str, refused: bool) -> Finding {
+/// The finding about a word of a text, which a translation may have at the place `told`.
+fn report(text: &Text<'_>, told: Option<Place>, word: &str, refused: bool) -> Finding {
+    let language = told.map_or_else(String::new, |_| format!(" (`{}`)", text.language.tag()));
     let (severity, code, message) = if refused {
-        (Severity::Error, ERROR, format!("`{word}` claims an effect on eyes: practice pages make no such claim"))
+        (
+            Severity::Error,
+            ERROR,
+            format!("`{word}`{language} claims an effect on eyes: practice pages make no such claim"),
+        )
     } else {
-        (Severity::Warning, WARNING, format!("`{word}` may read as a claim about eyes: practice pages make none"))
+        (
+            Severity::Warning,
+            WARNING,
+            format!("`{word}`{language} may read as a claim about eyes: practice pages make none"),
+        )
     };
     let help =
         "say what the page shows and asks for; what may be claimed is for licensed professionals and local rules";
     let words = Words { message, label: "claim word", help: help.to_owned() };
-    finding(text.page, severity, code, text.place, words)
+    finding(text.page, severity, code, told.or(text.place), words)
 }

@@ -54,6 +54,8 @@ pub struct Input<'a> {
     pub language: Language,
     /// The author's own words, each once.
     pub texts: &'a [Text<'a>],
+    /// Those of all words that stand in a translation, each where it stands there.
+    pub told: &'a [(String, Place)],
     /// The inks of each edition.
     pub editions: &'a [Painted<'a>],
 }

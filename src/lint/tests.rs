@@ -55,6 +55,7 @@ fn lint_page(features: &[SolvedFeature]) -> Vec<Diagnostic> {
         pages: &pages,
         language: Language::En,
         texts: &[],
+        told: &[],
         editions: &[],
     };
     check(&input).into_iter().inspect(|f| assert_eq!(f.page, "page")).map(|f| f.diagnostic).collect()
@@ -75,6 +76,7 @@ fn lint_text_in(language: Language, text: &str) -> Vec<Diagnostic> {
         pages: &[],
         language: Language::En,
         texts: &texts,
+        told: &[],
         editions: &[],
     };
     check(&input).into_iter().map(|f| f.diagnostic).collect()
@@ -97,6 +99,7 @@ fn lint_plan(plan: &InkPlan, ground: Ground, accepted: Option<Accepted<'_>>) -> 
         pages: &[],
         language: Language::En,
         texts: &[],
+        told: &[],
         editions: &[edition],
     };
     check(&input).into_iter().inspect(|f| assert_eq!(f.page, "")).map(|f| f.diagnostic).collect()
@@ -402,6 +405,7 @@ fn findings_come_in_the_order_of_the_book() {
         pages: &pages,
         language: Language::En,
         texts: &texts,
+        told: &[],
         editions: &[],
     };
     let order: Vec<_> = check(&input).into_iter().map(|f| (f.page, f.diagnostic.code)).collect();
@@ -432,6 +436,7 @@ fn a_viewer_that_is_none_makes_no_rule_panic() {
             pages: &pages,
             language: Language::En,
             texts: &[],
+            told: &[],
             editions: &[],
         });
     }
@@ -487,6 +492,7 @@ fn unequal_eyes_are_a_note_where_no_medium_is_named() {
         pages: &[],
         language: Language::En,
         texts: &[],
+        told: &[],
         editions: &[edition],
     };
     assert_eq!(check(&input)[0].diagnostic.code, "N-EYE-BRIGHTNESS");

@@ -84,7 +84,8 @@ impl<'t> Document<'t> {
                         .with_help(format!("write {}, once", spec.title()));
                     reader.push(problem);
                 }
-                list.iter().filter_map(|entry| open(reader, spec, Raw::new(entry))).collect()
+                let numbered = (1..).zip(list.iter());
+                numbered.filter_map(|(n, entry)| Some(open(reader, spec, Raw::new(entry))?.numbered(n))).collect()
             }
             _ => open(reader, spec, Raw::new(value)).into_iter().collect(),
         }

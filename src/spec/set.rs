@@ -2,6 +2,7 @@
 
 use std::collections::BTreeMap;
 
+use crate::diagnostics::Place;
 use crate::language::Language;
 use crate::optics::Viewer;
 use crate::plan::Practice;
@@ -313,6 +314,8 @@ pub struct SetWords {
     pub licence: Option<Licence>,
     /// The versions, with what changed.
     pub releases: Vec<Release>,
+    /// The texts of the translation, those of the exercises too, each where it stands.
+    pub texts: Vec<(String, Place)>,
 }
 
 /// Reads the words of `set.toml` alone, in the language of the reader. `None`: a problem has been pushed.
@@ -322,13 +325,13 @@ pub fn read_words(reader: &mut Reader<'_>) -> Option<SetWords> {
     let table = document.table(reader, &SET)?;
     let (title, summary) = (table.get(reader, "title"), table.maybe(reader, "summary"));
     let (licence, releases) = (read_licence(reader, &document), read_releases(reader, &document, None));
-    Some(SetWords { title: title?, summary: summary?, licence: licence?, releases: releases? })
+    Some(SetWords { title: title?, summary: summary?, licence: licence?, releases: releases?, texts: Vec::new() })
 }
 
 impl SetSpec {
     /// The set in another language.
     pub fn told(&self, language: Language, words: &SetWords) -> Self {
-        let SetWords { title, summary, licence, releases } = words.clone();
+        let SetWords { title, summary, licence, releases, .. } = words.clone();
         Self { language, title, summary, licence, releases, ..self.clone() }
     }
 }

@@ -1,5 +1,6 @@
 //! A table and its keys, checked against the language: unknown, missing and misplaced keys.
 
+use std::borrow::Cow;
 use std::collections::{BTreeMap, BTreeSet};
 
 use toml::Spanned;
@@ -23,6 +24,8 @@ pub struct Table<'a> {
     spec: &'static TableSpec,
     entries: &'a DeTable<'a>,
     header: Place,
+    /// Which of its form it is in the file, from 1.
+    number: usize,
     /// Values that stand in for what the table writes.
     over: Layer<'a>,
     /// Values of keys that the table leaves out.
@@ -33,7 +36,12 @@ pub struct Table<'a> {
 
 impl<'a> Table<'a> {
     pub(super) fn new(spec: &'static TableSpec, entries: &'a DeTable<'a>, header: Place) -> Self {
-        Self { spec, entries, header, over: Layer::new(), under: Layer::new(), mended: BTreeSet::new() }
+        Self { spec, entries, header, number: 1, over: Layer::new(), under: Layer::new(), mended: BTreeSet::new() }
+    }
+
+    /// The same table as one of several of its form, from 1.
+    pub(super) fn numbered(self, number: usize) -> Self {
+        Self { number, ..self }
     }
 
     /// The same table with values of other tables: `over` in place of its own, `under` where it has none.
@@ -44,7 +52,7 @@ impl<'a> Table<'a> {
 
     /// The same table as one that another header asks for.
     pub(super) fn at(&self, header: Place) -> Self {
-        Self { mended: self.mended.clone(), ..Self::new(self.spec, self.entries, header) }
+        Self { mended: self.mended.clone(), ..Self::new(self.spec, self.entries, header).numbered(self.number) }
     }
 
     /// Takes keys that are missing as told: where they would come from is a problem of its own.
@@ -68,10 +76,11 @@ impl<'a> Table<'a> {
         over.or_else(|| self.entries.get(key)).or_else(|| self.under.get(key).copied())
     }
 
-    /// What tells it from the others of its form: the text of its first key.
-    fn name(&self) -> &'a str {
+    /// What tells it from the others of its form: the text of its first key, or else its number.
+    fn name(&self) -> Cow<'a, str> {
         let first = self.spec.fields().next().and_then(|field| self.value(field.key));
-        first.and_then(|value| value.get_ref().as_str()).unwrap_or("")
+        let text = first.and_then(|value| value.get_ref().as_str());
+        text.map_or_else(|| self.number.to_string().into(), Cow::from)
     }
 
     /// The entries of a list that it writes, without any check.
@@ -160,7 +169,7 @@ impl<'a> Table<'a> {
         let slot = Slot { key, takes, entry: false };
         let field = self.spec.field(key)?;
         match (self.value(key), field.need) {
-            (Some(value), _) if field.said => read_said(reader, (self.spec, self.name()), slot, Raw::new(value)),
+            (Some(value), _) if field.said => read_said(reader, (self.spec, &self.name()), slot, Raw::new(value)),
             (Some(value), _) => T::read(reader, slot, Raw::new(value)),
             (None, Need::Default(text)) => reader.read_default(slot, text, self.header),
             (None, _) => {

@@ -39,7 +39,8 @@ pub const TRANSLATION: TableSpec = TableSpec {
 pub const FILES: &str = "\
 A file of translations holds `[set]` with the `title` and the `summary` of the set; `[licence]` with its `text` and its
 `credits`; `[release]` with the changes of each version; and a table for each exercise by its id, with the keys of its `[exercise]` that are words: `title`, `goal`, `setup`, `do`, `see`, and what its kind draws as
-letters (`words`, `lines`). Labels and the `text` of other tables stand as they are written, with their translation.
+letters (`words`, `lines`). Labels and the `text` of other tables stand as they are written, with their translation; the
+`lines` of each `[[column]]` stand by its number, from 1.
 What the author left out stays left out.
 
 ```toml
@@ -57,6 +58,10 @@ labels = { near = \"nah\", far = \"fern\" }
 [exercise.boat-name]
 title = \"Das Boot kommt heim\"
 texts = { PETREL = \"PETREL\" }
+
+[exercise.quay-steps]
+title = \"Die Kaitreppe hinab\"
+columns = { 1 = [\"Das letzte Boot\", \"kommt am Abend.\"], 2 = [\"Eine Lampe\", \"brennt am Kai.\"] }
 ```
 ";
 
@@ -174,12 +179,14 @@ pub(super) fn read_said<T: Read>(
 ) -> Option<T> {
     let words = reader.speech.words;
     let of_set = words.is_some_and(|words| words.of_set);
-    let plural = format!("{}s", slot.key);
+    let plural = |word: &str| format!("{word}s");
+    let (keys, tables) = (plural(slot.key), plural(spec.name));
     let path = match (spec.form, raw.value.get_ref().as_str()) {
         (TableForm::Single, _) if of_set => vec![spec.name, slot.key],
         (TableForm::Single, _) => vec![slot.key],
-        (_, Some(word)) => vec![plural.as_str(), word],
-        (_, None) => vec![spec.name, name],
+        (_, Some(word)) => vec![keys.as_str(), word],
+        (_, None) if of_set => vec![spec.name, name],
+        (_, None) => vec![tables.as_str(), name],
     };
     let found = words.and_then(|words| words.find(&path));
     note(reader, path.iter().map(|part| in_key(part)).collect::<Vec<_>>().join("."), raw, found.is_some());
@@ -318,5 +325,6 @@ pub fn stray(reader: &Reader<'_>, words: Words<'_>, whose: &str, said: &[Said]) 
     problems
 }
 
-/// The tables of labels and texts in the words of an exercise.
-pub const PLURALS: &[&str] = &["labels", "texts"];
+/// The tables in the words of an exercise: of labels and texts as they are written, and of lists of lines by the number of
+/// the table that holds them.
+pub const PLURALS: &[&str] = &["labels", "texts", "columns"];

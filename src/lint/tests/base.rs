@@ -20,6 +20,7 @@ pub(super) fn lint_on(horizontal: f64, vertical: f64, features: &[SolvedFeature]
         pages: &pages,
         language: Language::En,
         texts: &[],
+        told: &[],
         editions: &[],
     };
     check(&input).into_iter().map(|f| f.diagnostic).collect()

@@ -32,6 +32,7 @@ fn lint_strand(strand: Strand, pages: &[&[SolvedFeature]], viewer: &Viewer, near
         pages: &pages,
         language: Language::En,
         texts: &[],
+        told: &[],
         editions: &[],
     };
     check(&input).into_iter().map(|f| f.diagnostic).collect()

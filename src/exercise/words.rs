@@ -45,33 +45,6 @@ impl Words {
     }
 }
 
-/// A shape in one or two plain words.
-pub fn shape_name(shape: &Shape) -> &str {
-    match shape {
-        Shape::Ring => "ring",
-        Shape::Disc => "disc",
-        Shape::Square => "square",
-        Shape::Diamond => "diamond",
-        Shape::Star => "star",
-        Shape::Cross => "cross",
-        Shape::Triangle => "triangle",
-        Shape::Bar => "bar",
-        Shape::Wedge => "wedge",
-        Shape::Brackets => "frame",
-        Shape::OpenRing(_) => "open ring",
-        Shape::Polygon(3) => "solid triangle",
-        Shape::Polygon(4) => "solid square",
-        Shape::Polygon(6) => "hexagon",
-        Shape::Polygon(8) => "octagon",
-        Shape::Polygon(_) => "polygon",
-        Shape::Drawing(drawing) => &drawing.name,
-        Shape::Outline(inner) => shape_name(inner),
-        Shape::Text(text) if text.chars().count() == 1 => "letter",
-        Shape::Text(text) if text.contains(' ') => "line of words",
-        Shape::Text(_) => "word",
-    }
-}
-
 /// A shape as a noun of a language. Only the shape's kind is named: what an author's drawing shows, nobody but the author
 /// knows.
 pub fn shape_noun(shape: &Shape, tongue: &Tongue) -> Noun {

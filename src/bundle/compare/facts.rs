@@ -20,7 +20,8 @@ use crate::bundle::prepare::{Book, SolvedPage};
 use crate::bundle::report::{fine, page_facts};
 use crate::bundle::shard::inputs;
 use crate::diagnostics::Diagnostic;
-use crate::exercise::words::{Words, shape_name};
+use crate::exercise::words::{Words, shape_noun};
+use crate::language::{Language, Tongue};
 use crate::layout::{LaidOut, Placed};
 use crate::scene::Shape;
 use crate::solve::{SolvedFeature, SolvedForm};
@@ -328,13 +329,14 @@ fn drawn(feature: &SolvedFeature) -> Value {
 
 /// A shape in words that tell it from every other: letters with what they say, a gap with its side.
 fn shape_words(shape: &Shape) -> String {
+    let name = shape_noun(shape, Tongue::of(Language::En)).one;
     match shape {
-        Shape::Text(text) => format!("{} `{text}`", shape_name(shape)),
-        Shape::OpenRing(side) => format!("{}, gap {}", shape_name(shape), side.name()),
-        Shape::Polygon(sides) => format!("{} of {sides} sides", shape_name(shape)),
+        Shape::Text(text) => format!("{name} `{text}`"),
+        Shape::OpenRing(side) => format!("{name}, gap {}", side.name()),
+        Shape::Polygon(sides) => format!("{name} of {sides} sides"),
         Shape::Drawing(drawing) => format!("drawing `{}`", drawing.name),
         Shape::Outline(inner) => format!("outline of a {}", shape_words(inner)),
-        _ => shape_name(shape).to_owned(),
+        _ => name,
     }
 }
 
